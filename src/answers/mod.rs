@@ -1,0 +1,306 @@
+//! The answer that every check gives: the evaluation, put in words, with what it was made under.
+//!
+//! Generic over [`Check`]; no check is named here.
+
+use crate::checks::{Argument, Caution, Check, Evaluation, Finding, Status, Verdict};
+use crate::derivation::{Derivation, DerivationView, Pointer, StepId};
+use crate::rulebook::reading::Point;
+use crate::rulebook::{Edition, Rulebook, figures_table, rules};
+use crate::tables::{self, Table, Value};
+use crate::words::{self, Catalogue, summary};
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+use std::sync::LazyLock;
+use utoipa::ToSchema;
+
+/// How much of the proof an answer carries. The figures are the same in every case.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "lowercase")]
+pub enum Explain {
+    /// Every step, so that the proof can be recomputed.
+    #[default]
+    Full,
+    /// The computing steps, each as a sentence.
+    Summary,
+    /// No proof.
+    None,
+}
+
+/// What is found about one rule.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct FindingView {
+    /// The rule; its words are at `/v1/rules/{rule}`.
+    #[schema(value_type = String, example = "outlet-volume.scope")]
+    rule: &'static str,
+    /// Where the edition has the rule.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, example = "314.16")]
+    citation: Option<String>,
+    /// What is found.
+    status: Status,
+    /// The finding as a sentence.
+    message: String,
+    /// The inputs that it is about.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    at: Vec<Pointer>,
+    /// The inputs that would decide it, when it is not determined.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    supply: Vec<Pointer>,
+    /// The step of the proof that decides it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    step: Option<StepId>,
+}
+
+/// A disputed point that mattered to the answer.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct InterpretationView {
+    /// The point, as `interpretations` of a request names it.
+    #[schema(value_type = String, example = "molded_clamps")]
+    point: &'static str,
+    /// The rule that is read in several ways.
+    #[schema(value_type = String, example = "outlet-fill.clamps")]
+    rule: &'static str,
+    /// What is disputed, in a sentence.
+    question: String,
+    /// The reading that was followed.
+    #[schema(value_type = String, example = "counted")]
+    reading: &'static str,
+    /// Whether that is the reading this service follows unless told otherwise.
+    is_default: bool,
+    /// The other readings, each with the verdict that it leads to.
+    alternatives: Vec<Alternative>,
+    /// Whether another reading would change the verdict.
+    changes_verdict: bool,
+}
+
+/// Another reading of a disputed point.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct Alternative {
+    /// The reading.
+    #[schema(value_type = String, example = "not_counted")]
+    reading: &'static str,
+    /// The verdict under it; null for a sizing question.
+    verdict: Option<Verdict>,
+}
+
+/// What the answer was made under.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct Ruleset {
+    /// The edition that was asked for.
+    pub edition: Edition,
+    /// Whether the figures of that edition were compared with anything that speaks of it.
+    pub verified: bool,
+    /// The version of this service, which its rules carry.
+    #[schema(value_type = String, example = "0.1.0")]
+    pub version: &'static str,
+    /// SHA-256 over every table and every rule with its figures: two equal digests mean the same rules.
+    #[schema(value_type = String, example = "sha256:0f…")]
+    pub digest: &'static str,
+}
+
+impl Ruleset {
+    /// The ruleset of an edition.
+    pub fn of(edition: Edition) -> Self {
+        Self {
+            edition,
+            verified: edition.is_verified(),
+            version: env!("CARGO_PKG_VERSION"),
+            digest: ruleset_digest(),
+        }
+    }
+}
+
+/// The proof in sentences.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct SummaryView {
+    /// One sentence for each computing step.
+    summary: Vec<String>,
+}
+
+/// The proof of an answer: every step, or sentences.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[serde(untagged)]
+pub enum ProofView<'a> {
+    /// Every step (`explain=full`).
+    Full(DerivationView<'a>),
+    /// Sentences (`explain=summary`).
+    Summary(SummaryView),
+}
+
+/// The answer to a check.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct Answer<'a, O> {
+    /// The check that was made.
+    #[schema(value_type = String, example = "outlet_box_fill")]
+    pub check: &'static str,
+    /// The caller's own mark.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<String>, nullable = false, example = "hall-3")]
+    pub reference: Option<&'a str>,
+    /// Whether what was described complies; null when only a size was asked for.
+    pub verdict: Option<Verdict>,
+    /// The figures.
+    pub outcome: &'a O,
+    /// What was found, rule by rule.
+    pub findings: Vec<FindingView>,
+    /// Disputed points that mattered, with the reading that was followed and the others.
+    pub interpretations: Vec<InterpretationView>,
+    /// The proof; absent with `explain=none`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub derivation: Option<ProofView<'a>>,
+    /// What to know before acting on the answer.
+    pub cautions: Vec<&'a str>,
+    /// The rules that it was made under.
+    pub ruleset: Ruleset,
+}
+
+/// Puts an evaluation in words.
+pub fn answer<'a, C: Check>(
+    request: &'a C::Request,
+    evaluation: &'a Evaluation<C::Outcome>,
+    explain: Explain,
+    words: &'a Catalogue,
+) -> Answer<'a, C::Outcome> {
+    let terms = C::terms(request);
+    let Evaluation { verdict, outcome, findings, proof, cautions } = evaluation;
+    let unverified = (!terms.edition.is_verified()).then_some(Caution::UnverifiedEdition);
+    let derivation = match explain {
+        Explain::Full => Some(ProofView::Full(proof.into())),
+        Explain::Summary => {
+            Some(ProofView::Summary(SummaryView { summary: summary::sentences(proof, words) }))
+        }
+        Explain::None => None,
+    };
+    Answer {
+        check: C::NAME,
+        reference: terms.reference,
+        verdict: *verdict,
+        outcome,
+        findings: edition_finding(terms.edition)
+            .iter()
+            .chain(findings)
+            .map(|finding| view_of(finding, terms.edition, words))
+            .collect(),
+        interpretations: interpretations::<C>(request, proof, *verdict, words),
+        derivation,
+        cautions: unverified
+            .into_iter()
+            .chain(Caution::USUAL)
+            .chain(cautions.iter().copied())
+            .map(|caution| words.fixed(caution.key()))
+            .collect(),
+        ruleset: Ruleset::of(terms.edition),
+    }
+}
+
+fn edition_finding(edition: Edition) -> Option<Finding> {
+    let rule = &crate::rulebook::UNVERIFIED_EDITION;
+    (!edition.is_verified()).then(|| {
+        Finding::new(rule, Status::Advisory, "finding-unverified-edition").at(Pointer::to("/edition"))
+    })
+}
+
+fn view_of(finding: &Finding, edition: Edition, words: &Catalogue) -> FindingView {
+    let Finding { rule, status, message, arguments, at, supply, step } = finding;
+    FindingView {
+        rule: rule.id,
+        citation: rule.citation(edition).map(|citation| citation.to_string()),
+        status: *status,
+        message: words.sentence(message, arguments.iter().map(|(name, argument)| (*name, written(argument)))),
+        at: at.clone(),
+        supply: supply.clone(),
+        step: *step,
+    }
+}
+
+fn written(argument: &Argument) -> String {
+    match argument {
+        Argument::Text(text) => text.clone(),
+        Argument::Figure(figure) => words::figure(figure.value, figure.unit),
+    }
+}
+
+/// Evaluates the request again under every other reading of each point that mattered.
+fn interpretations<C: Check>(
+    request: &C::Request,
+    proof: &Derivation,
+    verdict: Option<Verdict>,
+    words: &Catalogue,
+) -> Vec<InterpretationView> {
+    let book = proof.rulebook();
+    let others = |point: Point| {
+        let followed = book.readings.place(point);
+        let places = 0..point.readings().len() as u8;
+        places.filter(move |place| *place != followed).map(move |place| {
+            let readings = book.readings.with_place(point, place);
+            let under = C::evaluate(&Rulebook { readings, ..book.clone() }, request);
+            Alternative { reading: point.readings()[usize::from(place)], verdict: under.verdict }
+        })
+    };
+    let view = |point: &Point| {
+        let followed = book.readings.place(*point);
+        let alternatives: Vec<Alternative> = others(*point).collect();
+        InterpretationView {
+            point: point.name(),
+            rule: point.rule().id,
+            question: words.fixed(point.question()).to_owned(),
+            reading: point.readings()[usize::from(followed)],
+            is_default: followed == 0,
+            changes_verdict: alternatives.iter().any(|other| other.verdict != verdict),
+            alternatives,
+        }
+    };
+    proof.consulted().iter().map(view).collect()
+}
+
+static DIGEST: LazyLock<String> = LazyLock::new(|| {
+    let mut hash = Sha256::new();
+    let mut feed = |text: &str| {
+        hash.update((text.len() as u64).to_le_bytes());
+        hash.update(text.as_bytes());
+    };
+    for table in tables::all().iter().chain([figures_table::table()]) {
+        feed_table(table, &mut feed);
+    }
+    for rule in rules() {
+        feed(rule.id);
+        for edition in Edition::ALL {
+            feed(&rule.citation(edition).map(|citation| citation.to_string()).unwrap_or_default());
+            feed(rule.basis_in(edition).name());
+        }
+        feed(rule.source);
+    }
+    for point in Point::ALL {
+        feed(point.name());
+        for reading in point.readings() {
+            feed(reading);
+        }
+    }
+    let hex: String = hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect();
+    format!("sha256:{hex}")
+});
+
+fn feed_table(table: &Table, feed: &mut impl FnMut(&str)) {
+    feed(table.id);
+    for column in &table.columns {
+        feed(column.name);
+    }
+    for row in &table.rows {
+        feed(row.key);
+        for value in &row.values {
+            match value {
+                Value::Text(text) => feed(text),
+                Value::Number(number) => feed(&number.to_string()),
+                Value::Absent => feed(""),
+            }
+        }
+        feed(row.basis.name());
+    }
+}
+
+/// SHA-256 over every table, rule, figure and reading, as `sha256:` and hexadecimal digits.
+pub fn ruleset_digest() -> &'static str {
+    &DIGEST
+}

@@ -1,0 +1,115 @@
+//! What is wrong with a request: every fault at once, each with its place, its code and what would be right.
+
+use crate::derivation::Pointer;
+use crate::rulebook::Edition;
+use serde::Serialize;
+use utoipa::ToSchema;
+
+/// The kinds of fault. The service's table of problems says what each means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum FaultCode {
+    /// The body is not JSON.
+    MalformedJson,
+    /// A member stands twice in one object.
+    DuplicateMember,
+    /// A member that the request does not have.
+    UnknownMember,
+    /// A member that the request must have.
+    MissingMember,
+    /// A value of another JSON type than asked for.
+    WrongType,
+    /// A value outside a closed set.
+    UnknownValue,
+    /// A text that is no conductor size.
+    UnknownConductorSize,
+    /// A text that is no trade size.
+    UnknownTradeSize,
+    /// A text that is no standard box.
+    UnknownStandardBox,
+    /// A number or text outside its bounds.
+    OutOfBounds,
+    /// A number with more decimals than are kept exactly.
+    TooManyDecimals,
+    /// A list with more items than are taken.
+    TooManyItems,
+    /// An identifier that two things carry.
+    DuplicateId,
+    /// A reference to something that is not there.
+    UnknownReference,
+    /// Members that cannot stand together, or one without another.
+    Conflict,
+    /// An edition whose text is unverified, without the word that this is accepted.
+    UnverifiedEdition,
+    /// A value that no other code describes.
+    NotAccepted,
+}
+
+/// One fault.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fault {
+    /// Where it is.
+    pub at: Pointer,
+    /// What kind it is.
+    pub code: FaultCode,
+    /// The key of the sentence that says what would be right.
+    pub message: &'static str,
+    /// What the sentence names.
+    pub arguments: Vec<(&'static str, String)>,
+    /// The values that would be accepted, where the set is closed.
+    pub accepted: Vec<String>,
+}
+
+/// All faults of one request.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Faults(Vec<Fault>);
+
+impl Faults {
+    /// Adds a fault with nothing to name.
+    pub fn add(&mut self, at: Pointer, code: FaultCode, message: &'static str) -> &mut Fault {
+        self.0.push(Fault { at, code, message, arguments: Vec::new(), accepted: Vec::new() });
+        let last = self.0.len() - 1;
+        &mut self.0[last]
+    }
+
+    /// Whether there is none.
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// The faults, in the order in which they were found.
+    pub fn iter(&self) -> impl Iterator<Item = &Fault> {
+        self.0.iter()
+    }
+
+    /// Asks that an edition which nobody could verify is asked for knowingly.
+    pub fn edition(&mut self, edition: Edition, accepts_unverified: bool) {
+        if !edition.is_verified() && !accepts_unverified {
+            self.add(Pointer::to("/edition"), FaultCode::UnverifiedEdition, "fault-unverified-edition")
+                .accepted = Edition::ALL
+                .into_iter()
+                .filter(|known| known.is_verified())
+                .map(|known| known.year().to_owned())
+                .collect();
+        }
+    }
+
+    /// Asks that a list has no more items than are taken.
+    pub fn at_most(&mut self, at: Pointer, items: usize, most: usize) {
+        if items > most {
+            self.add(at, FaultCode::TooManyItems, "fault-too-many-items").arguments =
+                vec![("items", items.to_string()), ("most", most.to_string())];
+        }
+    }
+
+    /// Asks that no two things carry the same identifier.
+    pub fn distinct_ids<'a>(&mut self, ids: impl Iterator<Item = (&'a str, Pointer)>) {
+        let mut seen = std::collections::HashSet::new();
+        for (id, at) in ids {
+            if !seen.insert(id) {
+                self.add(at, FaultCode::DuplicateId, "fault-duplicate-id").arguments =
+                    vec![("id", id.to_owned())];
+            }
+        }
+    }
+}

@@ -1,0 +1,125 @@
+//! What a check finds about one rule.
+
+use crate::derivation::{Figure, Pointer, StepId};
+use crate::rulebook::Rule;
+use serde::Serialize;
+use utoipa::ToSchema;
+
+/// The answer to "does this comply?". Absent when only a size was asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Verdict {
+    /// Every rule that was checked is satisfied.
+    Complies,
+    /// At least one rule is violated.
+    Violates,
+    /// No rule is violated by what was given, but a rule that applies could not be decided: the findings say what to supply.
+    NotDetermined,
+}
+
+/// What is found about one rule.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Status {
+    /// The rule is violated.
+    Violated,
+    /// The rule applies and cannot be decided from what was given.
+    NotDetermined,
+    /// The rule is satisfied.
+    Satisfied,
+    /// Something to know that decides nothing.
+    Advisory,
+}
+
+/// One thing that a sentence names: words of the trade, a figure of the answer, or a plain number.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Argument {
+    /// Words that are the same in every language, such as a conductor size or an identifier.
+    Text(String),
+    /// A figure, written with its unit.
+    Figure(Figure),
+}
+
+impl From<Figure> for Argument {
+    fn from(figure: Figure) -> Self {
+        Self::Figure(figure)
+    }
+}
+
+impl From<&str> for Argument {
+    fn from(text: &str) -> Self {
+        Self::Text(text.to_owned())
+    }
+}
+
+/// A finding: one rule, what is found about it, and the sentence that says so.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Finding {
+    /// The rule.
+    pub rule: &'static Rule,
+    /// What is found.
+    pub status: Status,
+    /// The key of the sentence in the message catalogues.
+    pub message: &'static str,
+    /// What the sentence names.
+    pub arguments: Vec<(&'static str, Argument)>,
+    /// The inputs that it is about.
+    pub at: Vec<Pointer>,
+    /// The inputs that would decide it.
+    pub supply: Vec<Pointer>,
+    /// The step of the proof that decides it.
+    pub step: Option<StepId>,
+}
+
+impl Finding {
+    /// A finding that names nothing yet.
+    pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
+        Self { rule, status, message, arguments: Vec::new(), at: Vec::new(), supply: Vec::new(), step: None }
+    }
+
+    /// Names something in the sentence.
+    pub fn with(mut self, name: &'static str, argument: impl Into<Argument>) -> Self {
+        self.arguments.push((name, argument.into()));
+        self
+    }
+
+    /// Says which input it is about.
+    pub fn at(mut self, at: Pointer) -> Self {
+        self.at.push(at);
+        self
+    }
+
+    /// Says which input would decide it.
+    pub fn supply(mut self, at: Pointer) -> Self {
+        self.supply.push(at);
+        self
+    }
+
+    /// Says which step decides it.
+    pub fn step(mut self, step: StepId) -> Self {
+        self.step = Some(step);
+        self
+    }
+}
+
+impl Verdict {
+    /// The verdict that findings come to: a violation decides, then anything open.
+    ///
+    /// ```
+    /// use elbowroom::checks::{Finding, Status, Verdict};
+    /// use elbowroom::rulebook::outlet_volume::SCOPE;
+    /// let open = Finding::new(&SCOPE, Status::NotDetermined, "finding-volume-missing");
+    /// let broken = Finding::new(&SCOPE, Status::Violated, "finding-volume-short");
+    /// assert_eq!(Verdict::of(&[]), Verdict::Complies);
+    /// assert_eq!(Verdict::of(&[open.clone()]), Verdict::NotDetermined);
+    /// assert_eq!(Verdict::of(&[open, broken]), Verdict::Violates);
+    /// ```
+    pub fn of<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Self {
+        let gravest = findings.into_iter().map(|finding| finding.status).min();
+        match gravest {
+            Some(Status::Violated) => Self::Violates,
+            Some(Status::NotDetermined) => Self::NotDetermined,
+            Some(Status::Satisfied | Status::Advisory) | None => Self::Complies,
+        }
+    }
+}

@@ -1,0 +1,82 @@
+//! The checks: one module each, behind one trait.
+//!
+//! A check is a request, an outcome and a pure [`Check::evaluate`]. The HTTP routes, the command line, the comparison
+//! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
+//! and a line in the service's register.
+
+mod caution;
+mod fault;
+mod finding;
+pub mod outlet_fill;
+mod terms;
+
+pub use caution::Caution;
+pub use fault::{Fault, FaultCode, Faults};
+pub use finding::{Argument, Finding, Status, Verdict};
+pub use terms::{Name, Reference, Terms, present};
+
+use crate::derivation::Derivation;
+use crate::rulebook::Rulebook;
+use crate::rulebook::reading::Readings;
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+use utoipa::ToSchema;
+
+/// One check.
+pub trait Check {
+    /// The name in answers: `outlet_box_fill`.
+    const NAME: &'static str;
+    /// The path of its operation: `/v1/outlet-boxes/fill`.
+    const PATH: &'static str;
+    /// What is asked.
+    type Request: DeserializeOwned + ToSchema;
+    /// What is answered, apart from what every answer carries.
+    type Outcome: Serialize + ToSchema;
+
+    /// What every request carries: edition, units, reference.
+    fn terms(request: &Self::Request) -> Terms<'_>;
+
+    /// The readings that the request chooses, on top of those given.
+    fn readings(request: &Self::Request, readings: Readings) -> Readings;
+
+    /// Everything that is wrong with a request that decoded: bounds, conflicts, references.
+    fn faults(request: &Self::Request, faults: &mut Faults);
+
+    /// Answers a request that has no faults, under a rulebook. Pure, and total: it never panics.
+    fn evaluate(rulebook: &Rulebook, request: &Self::Request) -> Evaluation<Self::Outcome>;
+}
+
+/// What evaluating a request comes to, before it is put in words.
+#[derive(Clone, Debug)]
+pub struct Evaluation<O> {
+    /// The verdict; `None` when only a size was asked for.
+    pub verdict: Option<Verdict>,
+    /// What is answered.
+    pub outcome: O,
+    /// What was found, rule by rule.
+    pub findings: Vec<Finding>,
+    /// The proof.
+    pub proof: Derivation,
+    /// What must be said beside the usual cautions.
+    pub cautions: Vec<Caution>,
+}
+
+/// Every fault of a request that decoded: those of the check, and those that every request can have.
+pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
+    let mut faults = Faults::default();
+    let terms = C::terms(request);
+    faults.edition(terms.edition, terms.accept_unverified_rules);
+    C::faults(request, &mut faults);
+    faults
+}
+
+/// Evaluates a request under the rulebook that it asks for.
+pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
+    let book = Rulebook::of(C::terms(request).edition);
+    let readings = C::readings(request, book.readings);
+    if readings == book.readings {
+        C::evaluate(book, request)
+    } else {
+        C::evaluate(&Rulebook { readings, ..book.clone() }, request)
+    }
+}

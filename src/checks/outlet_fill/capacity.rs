@@ -1,0 +1,215 @@
+//! The volume side: the box, what is fitted to it, and what barriers take (314.16(A)).
+
+use super::request::{Barrier, Enclosure, InsideDimensions, Many, Material, Section, Space};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, STANDARD};
+use crate::rulebook::reading::UnmarkedLargeBox;
+
+/// The volume of an enclosure.
+pub(super) struct Capacity {
+    /// What sections add; `None` when there are none that add anything.
+    pub added: Option<Figure>,
+    /// All of it, less what barriers take; `None` when the volume of the box could not be established.
+    total: Option<Figure>,
+}
+
+impl Capacity {
+    /// Adds up an enclosure.
+    pub fn of(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<Finding>) -> Self {
+        let own = own_volume(proof, enclosure, findings);
+        let sections: Vec<Figure> = enclosure
+            .sections
+            .iter()
+            .enumerate()
+            .filter_map(|(index, section)| section_volume(proof, section, index, findings))
+            .collect();
+        let added = (!sections.is_empty()).then(|| proof.sum(&ASSEMBLY, &sections));
+        let assembled = own.map(|own| match added {
+            Some(added) => proof.sum(&ASSEMBLY, &[own, added]),
+            None => own,
+        });
+        let total = match (assembled, enclosure.barriers.is_empty()) {
+            (Some(assembled), false) => Some(less_barriers(proof, assembled, &enclosure.barriers)),
+            _ => assembled,
+        };
+        if !enclosure.barriers.is_empty() {
+            let finding = Finding::new(&BARRIER, Status::Advisory, "finding-barrier-policy");
+            findings.push(finding.at(Pointer::to("/enclosure/barriers")));
+        }
+        Self { added, total }
+    }
+
+    /// The share of one space: in proportion to its gangs, or to its measured volume. The whole where nothing divides it.
+    pub fn share(
+        &self,
+        proof: &mut Derivation,
+        spaces: &[Space],
+        space: Option<(usize, &Space)>,
+    ) -> Option<Figure> {
+        let total = self.total?;
+        let Some((index, _)) = space else { return Some(total) };
+        let weights: Vec<Figure> =
+            spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
+        let own = *weights.get(index)?;
+        let all = proof.sum(&BARRIER, &weights);
+        let portion = proof.product(&BARRIER, total, own, None);
+        proof.quotient_in(&BARRIER, portion, all, total.unit)
+    }
+}
+
+/// What a space is shared out by.
+fn weight(proof: &mut Derivation, space: &Space, index: usize) -> Option<Figure> {
+    let at = |member| Pointer::of("/spaces/#", index).member(member);
+    match (space.gangs, space.measured_volume) {
+        (Some(gangs), _) => Some(proof.given(&BARRIER, gangs.get().into(), Measure::Number, at("/gangs"))),
+        (None, Some(volume)) => {
+            Some(proof.given(&BARRIER, volume.value(), Measure::Volume, at("/measured_volume")))
+        }
+        (None, None) => None,
+    }
+}
+
+fn own_volume(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<Finding>) -> Option<Figure> {
+    if let Some(mark) = enclosure.marked_volume {
+        let marked =
+            proof.given(&MARKED, mark.value(), Measure::Volume, Pointer::to("/enclosure/marked_volume"));
+        if enclosure.standard.is_some() {
+            let table = standard_volume(proof, enclosure)?;
+            let (below, step) = proof.compare(&MARKED, marked, Relation::Below, table);
+            if below {
+                findings.push(
+                    Finding::new(&MARKED, Status::Advisory, "finding-mark-below-table")
+                        .with("marked", marked)
+                        .with("table", table)
+                        .at(Pointer::to("/enclosure/marked_volume"))
+                        .step(step),
+                );
+            }
+        }
+        return Some(marked);
+    }
+    if enclosure.standard.is_some() {
+        return standard_volume(proof, enclosure);
+    }
+    let measured = match (enclosure.inside_dimensions, enclosure.material) {
+        (Some(inside), Some(Material::Metal) | None) => large_box_volume(proof, inside, findings),
+        _ => None,
+    };
+    if measured.is_none() {
+        findings.push(
+            Finding::new(&MARKED, Status::NotDetermined, "finding-volume-not-established")
+                .at(Pointer::to("/enclosure"))
+                .supply(Pointer::to("/enclosure/marked_volume")),
+        );
+    }
+    measured
+}
+
+fn standard_volume(proof: &mut Derivation, enclosure: &Enclosure) -> Option<Figure> {
+    let standard = enclosure.standard?;
+    let at = Pointer::to("/enclosure/standard");
+    let one = proof.lookup(&STANDARD, standard.volume(proof.units()), Some(at));
+    Some(match enclosure.gangs {
+        Some(gangs) if standard.shape().is_per_gang() => {
+            let gangs =
+                proof.given(&ASSEMBLY, gangs.get().into(), Measure::Number, Pointer::to("/enclosure/gangs"));
+            proof.product(&ASSEMBLY, gangs, one, None)
+        }
+        _ => one,
+    })
+}
+
+/// Length times width times depth, for a box over the size that must be marked; `None` for one that must be.
+fn large_box_volume(
+    proof: &mut Derivation,
+    inside: InsideDimensions,
+    findings: &mut Vec<Finding>,
+) -> Option<Figure> {
+    let units = proof.units();
+    let side =
+        |proof: &mut Derivation, value, at| proof.given(&MARKED, value, Measure::Length, Pointer::to(at));
+    let length = side(proof, inside.length.value(), "/enclosure/inside_dimensions/length");
+    let width = side(proof, inside.width.value(), "/enclosure/inside_dimensions/width");
+    let depth = side(proof, inside.depth.value(), "/enclosure/inside_dimensions/depth");
+    let face = proof.product_in(&MARKED, length, width, units.of(Measure::Area));
+    let book = proof.rulebook().outlet_volume.clone();
+    let factor = proof.stated(&book.volume_of_unit_cube);
+    let depth = proof.product(&MARKED, depth, factor, None);
+    let volume = proof.product_in(&MARKED, face, depth, units.of(Measure::Volume));
+    let limit = proof.stated(&book.marked_up_to);
+    let (large, step) = proof.compare(&MARKED, volume, Relation::Above, limit);
+    if !large {
+        return None;
+    }
+    match proof.reading::<UnmarkedLargeBox>() {
+        UnmarkedLargeBox::MarkOnly => None,
+        UnmarkedLargeBox::InsideMeasure => {
+            findings.push(
+                Finding::new(&MARKED, Status::Advisory, "finding-inside-measure")
+                    .with("volume", volume)
+                    .at(Pointer::to("/enclosure/inside_dimensions"))
+                    .step(step),
+            );
+            Some(volume)
+        }
+    }
+}
+
+/// What a ring or cover adds: its mark, or the table's volume of the box it is made from; nothing without either.
+fn section_volume(
+    proof: &mut Derivation,
+    section: &Section,
+    index: usize,
+    findings: &mut Vec<Finding>,
+) -> Option<Figure> {
+    let item = Pointer::of("/enclosure/sections/#", index);
+    let one = match (section.marked_volume, section.standard) {
+        (Some(mark), _) => {
+            proof.given(&ASSEMBLY, mark.value(), Measure::Volume, item.member("/marked_volume"))
+        }
+        (None, Some(standard)) => {
+            proof.lookup(&ASSEMBLY, standard.volume(proof.units()), Some(item.member("/standard")))
+        }
+        (None, None) => {
+            let step = proof.does_not_apply(&ASSEMBLY, "because-unmarked", Some(item));
+            let finding = Finding::new(&ASSEMBLY, Status::Advisory, "finding-section-adds-nothing");
+            findings.push(finding.at(item).step(step));
+            return None;
+        }
+    };
+    Some(times_count(proof, one, section.count, item))
+}
+
+fn less_barriers(proof: &mut Derivation, assembled: Figure, barriers: &[Barrier]) -> Figure {
+    let volume = proof.rulebook().outlet_volume.clone();
+    let taken: Vec<Figure> = barriers
+        .iter()
+        .enumerate()
+        .map(|(index, barrier)| {
+            let item = Pointer::of("/enclosure/barriers/#", index);
+            let one = match (barrier.marked_volume, barrier.material) {
+                (Some(mark), _) => {
+                    proof.given(&BARRIER, mark.value(), Measure::Volume, item.member("/marked_volume"))
+                }
+                (None, Material::Metal) => proof.stated(&volume.metal_barrier),
+                (None, Material::Nonmetallic) => proof.stated(&volume.nonmetallic_barrier),
+            };
+            times_count(proof, one, barrier.count, item)
+        })
+        .collect();
+    let taken = proof.sum(&BARRIER, &taken);
+    let left = proof.difference(&BARRIER, assembled, taken);
+    proof.at_least_zero(&BARRIER, left)
+}
+
+fn times_count(proof: &mut Derivation, one: Figure, count: Option<Many>, item: Pointer) -> Figure {
+    match count {
+        None => one,
+        Some(_) => {
+            let count = proof.count(&ASSEMBLY, count.map(Many::get), item);
+            proof.product(&ASSEMBLY, count, one, None)
+        }
+    }
+}

@@ -1,0 +1,628 @@
+//! What is asked: the enclosure, what is in it, and how disputed points are to be read.
+
+use crate::checks::{Name, Reference, present};
+use crate::quantity::{Count, Length, Units, Volume};
+use crate::rulebook::Edition;
+use crate::rulebook::reading::{
+    CanopyWires, DeviceLeads, FanCanopy, LoopThreshold, MoldedClamps, RailSplices, Readings, SmallConductors,
+    UnmarkedLargeBox,
+};
+use crate::tables::standard_boxes::StandardBox;
+use crate::trade::ConductorSize;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// The most items of any list.
+pub const MOST_ITEMS: usize = 200;
+
+/// How many of one thing.
+pub type Many = Count<1000>;
+/// How many gangs.
+pub type Gangs = Count<20>;
+/// How many insulated conductors one cable has.
+pub type CableConductors = Count<50>;
+
+/// One outlet, device or junction box with what enters it: what volume is required, and is it there?
+///
+/// Leave `enclosure` out to ask only what volume is required and which standard boxes would do.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct OutletFillRequest {
+    /// The edition of NFPA 70.
+    #[serde(default)]
+    pub edition: Edition,
+    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub accept_unverified_rules: bool,
+    /// The units of every volume and length in the request and the answer.
+    #[serde(default)]
+    pub units: Units,
+    /// The caller's own mark.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub reference: Option<Reference>,
+    /// How disputed points are to be read, where not in the default way.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub interpretations: Option<OutletFillInterpretations>,
+    /// The box and what is added to it. Leave it out for a sizing question: the verdict is then null.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub enclosure: Option<Enclosure>,
+    /// The opening of the box and how deep behind it conductors emerge: decides how long a loop must be to count twice.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub opening: Option<Opening>,
+    /// What is in a box without barriers. Give either this or `spaces`.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub contents: Option<Contents>,
+    /// The separate spaces that barriers make, each with its own contents and its own verdict.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub spaces: Vec<Space>,
+}
+
+fn is_false(flag: &bool) -> bool {
+    !flag
+}
+
+/// How disputed points of the fill rules are to be read.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct OutletFillInterpretations {
+    /// More than four small fixture wires from a canopy.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub canopy_wires: Option<CanopyWires>,
+    /// Whether a ceiling fan's canopy is a luminaire's canopy.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub fan_canopy: Option<FanCanopy>,
+    /// Spring tabs molded into a plastic box.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub molded_clamps: Option<MoldedClamps>,
+    /// Which conductor sizes a device that comes with its own leads.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub device_leads: Option<DeviceLeads>,
+    /// How long a loop must be to count twice.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub loop_threshold: Option<LoopThreshold>,
+    /// Splicing terminals on a mounting rail.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub rail_splices: Option<RailSplices>,
+    /// Conductors smaller than 18 AWG.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub small_conductors: Option<SmallConductors>,
+    /// A large box with neither mark nor row in the table.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub unmarked_large_box: Option<UnmarkedLargeBox>,
+}
+
+impl OutletFillInterpretations {
+    /// The readings that are chosen, on top of those given.
+    pub fn apply(&self, readings: Readings) -> Readings {
+        let Self {
+            canopy_wires,
+            fan_canopy,
+            molded_clamps,
+            device_leads,
+            loop_threshold,
+            rail_splices,
+            small_conductors,
+            unmarked_large_box,
+        } = *self;
+        readings
+            .choose(canopy_wires)
+            .choose(fan_canopy)
+            .choose(molded_clamps)
+            .choose(device_leads)
+            .choose(loop_threshold)
+            .choose(rail_splices)
+            .choose(small_conductors)
+            .choose(unmarked_large_box)
+    }
+}
+
+/// What a box is made of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Material {
+    /// Metal.
+    Metal,
+    /// Plastic, fiberglass or another nonmetallic material.
+    Nonmetallic,
+}
+
+/// The box and what is added to it. Its volume comes from its mark, from the table of standard metal boxes, or, for a
+/// large box with neither, from its inside measure.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Enclosure {
+    /// A standard metal box.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub standard: Option<StandardBox>,
+    /// How many gangs the box has. A standard device, masonry, FS or FD box has its table volume for each.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub gangs: Option<Gangs>,
+    /// The volume that the maker marked on the box (all gangs together). It counts before the table does.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub marked_volume: Option<Volume>,
+    /// The inside measure of a box that has neither a mark nor a row in the table.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub inside_dimensions: Option<InsideDimensions>,
+    /// What the box is made of. A standard box is metal.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub material: Option<Material>,
+    /// Rings, covers and extensions fitted to the box.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub sections: Vec<Section>,
+    /// Barriers that divide the box; `spaces` says what is on each side.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub barriers: Vec<Barrier>,
+}
+
+/// Inside length, width and depth of a box, in the request's units.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct InsideDimensions {
+    /// Inside length.
+    pub length: Length,
+    /// Inside width.
+    pub width: Length,
+    /// Inside depth.
+    pub depth: Length,
+}
+
+/// What kind of section is added to a box.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SectionKind {
+    /// A plaster (mud) ring.
+    PlasterRing,
+    /// An extension ring.
+    ExtensionRing,
+    /// A raised cover.
+    RaisedCover,
+    /// A domed cover or canopy.
+    DomedCover,
+}
+
+/// A ring, cover or extension. It adds the volume marked on it, or that of the standard box it is made from; with
+/// neither it adds nothing.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Section {
+    /// What it is.
+    pub kind: SectionKind,
+    /// The volume marked on it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub marked_volume: Option<Volume>,
+    /// The standard box that it is made from, where its dimensions are those of the table.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub standard: Option<StandardBox>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// A securely installed barrier inside the box.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Barrier {
+    /// What it is made of: decides what it takes when it is not marked.
+    pub material: Material,
+    /// The volume marked on it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub marked_volume: Option<Volume>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// The opening of the box.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Opening {
+    /// The smallest dimension of the opening.
+    pub smallest_dimension: Length,
+    /// How far behind the plane of the opening conductors leave their raceway or sheath.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub conductor_depth: Option<Length>,
+}
+
+/// One of the spaces that barriers make. Its share of the box is by gangs, or by its measured volume, for all alike.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Space {
+    /// A name for the space.
+    pub id: Name,
+    /// How many gangs of the box it covers.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub gangs: Option<Gangs>,
+    /// Its measured volume: the box is shared out in proportion to these.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub measured_volume: Option<Volume>,
+    /// What is in it.
+    pub contents: Contents,
+}
+
+/// What is in a box, or in one space of it. Order and grouping change no figure of the answer.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Contents {
+    /// Loose conductors, from raceways or named one by one. Not grounding conductors, which are in `grounding`.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub conductors: Vec<Conductor>,
+    /// Cables that end in the box.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub cables: Vec<Cable>,
+    /// Equipment grounding conductors and bonding jumpers, except those that `cables` bring.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub grounding: Vec<Grounding>,
+    /// What hangs from the box and brings its own wires into it.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub canopy: Option<Canopy>,
+    /// Cable clamps and connectors.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub clamps: Vec<Clamp>,
+    /// Luminaire studs, hickeys and the like inside the box.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub support_fittings: Vec<SupportFitting>,
+    /// Devices and equipment, one entry for each yoke or strap.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub devices: Vec<Device>,
+    /// Terminal block assemblies.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub terminal_blocks: Vec<TerminalBlock>,
+    /// Small parts that take no allowance. Name them to have the answer say so.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub small_parts: Vec<SmallPart>,
+}
+
+/// What a conductor does in the box.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Role {
+    /// It enters and ends on a device or terminal, or is capped: counts 1.
+    Terminated,
+    /// It enters and is spliced: counts 1. The conductor that carries on is another entry.
+    Spliced,
+    /// It passes straight through, unbroken: counts 1.
+    PassesThrough,
+    /// It passes through in an unbroken loop or coil: counts 2 when long enough to be cut, otherwise 1.
+    Loop,
+    /// No part of it leaves the box, as with a pigtail or a jumper between devices: counts 0.
+    StaysInside,
+}
+
+/// Conductors of one size that do the same thing.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Conductor {
+    /// The size.
+    pub size: ConductorSize,
+    /// What it does in the box.
+    pub role: Role,
+    /// The length of an unbroken loop, from where it emerges to where it leaves. Required for a loop.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub loop_length: Option<Length>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// The kind of a cable.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+pub enum CableKind {
+    /// Nonmetallic-sheathed cable.
+    #[serde(rename = "NM-B")]
+    NmB,
+    /// Underground feeder cable.
+    #[serde(rename = "UF-B")]
+    UfB,
+    /// Armored cable. Its bonding strip is cut at the armor and is not a conductor in the box.
+    #[serde(rename = "AC")]
+    Ac,
+    /// Metal-clad cable.
+    #[serde(rename = "MC")]
+    Mc,
+    /// Service-entrance cable, round.
+    #[serde(rename = "SER")]
+    Ser,
+    /// Service-entrance cable, flat.
+    #[serde(rename = "SEU")]
+    Seu,
+    /// Tray cable.
+    #[serde(rename = "TC-ER")]
+    TcEr,
+    /// Mineral-insulated cable.
+    #[serde(rename = "MI")]
+    Mi,
+    /// Flexible cord.
+    #[serde(rename = "cord")]
+    Cord,
+    /// Any other cable.
+    #[serde(rename = "other")]
+    Other,
+}
+
+/// Cables of one make-up. Each insulated conductor counts as one that ends in the box; capped ones count too.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Cable {
+    /// The kind.
+    pub kind: CableKind,
+    /// The size of its insulated conductors.
+    pub size: ConductorSize,
+    /// How many insulated conductors it has: 2 for 12-2, 3 for 12-3.
+    pub conductors: CableConductors,
+    /// The size of its wire-type grounding conductor. Leave it out where it has none.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub grounding: Option<ConductorSize>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// What a grounding conductor does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum GroundingKind {
+    /// An equipment grounding conductor that enters the box.
+    EquipmentGrounding,
+    /// An equipment bonding jumper that enters the box.
+    BondingJumper,
+    /// A grounding conductor of a separate set for isolated-ground equipment.
+    Isolated,
+    /// A grounding pigtail or jumper no part of which leaves the box.
+    StaysInside,
+}
+
+/// Grounding conductors of one size and kind.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Grounding {
+    /// The size.
+    pub size: ConductorSize,
+    /// What it is.
+    pub kind: GroundingKind,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// What covers or hangs from the box.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum CanopyKind {
+    /// A luminaire with a domed canopy, or a canopy like it.
+    DomedLuminaire,
+    /// A luminaire without a canopy: its wires count.
+    FlatLuminaire,
+    /// A ceiling fan. Whether its canopy is like a luminaire's is disputed.
+    CeilingFan,
+}
+
+/// A luminaire or fan whose wires enter the box from its canopy and end there.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Canopy {
+    /// What it is.
+    pub kind: CanopyKind,
+    /// Its wires that enter the box.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub fixture_wires: Vec<Wire>,
+    /// Its grounding conductors that enter the box.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub grounding: Vec<Wire>,
+}
+
+/// Wires of one size.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Wire {
+    /// The size.
+    pub size: ConductorSize,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// What kind of clamp or connector it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum ClampKind {
+    /// A clamp inside the box, whoever supplied it. All together take one allowance.
+    Internal,
+    /// A spring tab molded into a plastic box. Whether it is an internal clamp is disputed.
+    Molded,
+    /// A connector whose clamping part is outside the box: no allowance.
+    External,
+    /// A listed assembly that also ends the cable's conductors: takes its own volume off the box.
+    TerminatingAssembly,
+}
+
+/// Clamps of one kind.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Clamp {
+    /// What it is.
+    pub kind: ClampKind,
+    /// The volume that one terminating assembly occupies; only for that kind.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub volume: Option<Volume>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// What kind of support fitting it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SupportFittingKind {
+    /// A luminaire stud.
+    Stud,
+    /// A hickey.
+    Hickey,
+}
+
+/// Support fittings of one type. Each type takes one allowance, however many there are of it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SupportFitting {
+    /// The type.
+    pub kind: SupportFittingKind,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// What is on a yoke.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum DeviceKind {
+    /// A switch.
+    Switch,
+    /// A receptacle, single or duplex.
+    Receptacle,
+    /// Several devices on one yoke, such as a switch with a receptacle.
+    Combination,
+    /// A ground-fault or arc-fault device.
+    ProtectiveDevice,
+    /// A dimmer, timer, sensor or control.
+    Control,
+    /// Other equipment on a yoke or strap.
+    Equipment,
+}
+
+/// One yoke or strap, with one or more devices or equipment on it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Device {
+    /// A name for it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub id: Option<Name>,
+    /// What it is.
+    pub kind: DeviceKind,
+    /// The largest conductor connected to any device on this yoke: not the largest in the box.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub largest_conductor: Option<ConductorSize>,
+    /// The size of leads that came with the device, joined to the circuit conductors by a connector.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub factory_leads: Option<ConductorSize>,
+    /// How many gangs it needs for mounting. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub gangs: Option<Gangs>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// What kind of terminal block it is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum TerminalBlockKind {
+    /// A terminal block assembly.
+    #[default]
+    TerminalBlock,
+    /// Splicing terminals on a mounting rail. Whether they are a terminal block is disputed.
+    RailSplices,
+}
+
+/// A terminal block assembly, whatever the number of its poles.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct TerminalBlock {
+    /// What it is.
+    #[serde(default)]
+    pub kind: TerminalBlockKind,
+    /// The largest conductor that ends on it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub largest_conductor: Option<ConductorSize>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// Parts that take no allowance.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SmallPartKind {
+    /// Twist-on, crimped or lever splicing connectors.
+    WireConnector,
+    /// Locknuts.
+    Locknut,
+    /// Bushings.
+    Bushing,
+    /// Grounding screws and clips.
+    GroundingScrew,
+    /// Cover and device screws.
+    Screw,
+    /// A crossbar that holds a luminaire.
+    Crossbar,
+    /// A metal raceway that serves as the grounding conductor.
+    RacewayAsGround,
+    /// The bonding strip of armored cable, cut at the armor.
+    BondingStrip,
+}
+
+/// Small parts of one kind.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SmallPart {
+    /// What it is.
+    pub kind: SmallPartKind,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}

@@ -1,0 +1,80 @@
+//! What every request carries.
+
+use crate::quantity::Units;
+use crate::rulebook::Edition;
+use serde::de::{self, Deserializer};
+use serde::{Deserialize, Serialize};
+use utoipa::openapi::RefOr;
+use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
+use utoipa::{PartialSchema, ToSchema};
+
+/// The members that every request has, in one place.
+#[derive(Clone, Copy, Debug)]
+pub struct Terms<'a> {
+    /// The edition of the code.
+    pub edition: Edition,
+    /// Whether rules that nobody could verify are accepted.
+    pub accept_unverified_rules: bool,
+    /// The units of request and answer.
+    pub units: Units,
+    /// The caller's own mark.
+    pub reference: Option<&'a str>,
+}
+
+/// Reads an optional member that is present: a null is refused, as the schema says.
+pub fn present<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Option<T>, D::Error> {
+    T::deserialize(deserializer).map(Some)
+}
+
+/// Declares a bounded text: its length is stated in its schema and enforced on reading.
+macro_rules! bounded_text {
+    ($(#[doc = $doc:literal])+ $name:ident, $most:literal, $text:literal, $example:literal) => {
+        $(#[doc = $doc])+
+        #[derive(Clone, Debug, PartialEq, Eq, Hash, Serialize)]
+        pub struct $name(String);
+
+        impl $name {
+            /// The most characters.
+            pub const MOST: usize = $most;
+
+            /// The text.
+            pub fn as_str(&self) -> &str {
+                &self.0
+            }
+        }
+
+        impl<'de> Deserialize<'de> for $name {
+            fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                let text = String::deserialize(deserializer)?;
+                let fits = !text.is_empty() && (text.len() <= Self::MOST || text.chars().count() <= Self::MOST);
+                if fits { Ok(Self(text)) } else { Err(de::Error::custom("out of bounds")) }
+            }
+        }
+
+        impl PartialSchema for $name {
+            fn schema() -> RefOr<Schema> {
+                ObjectBuilder::new()
+                    .schema_type(Type::String)
+                    .min_length(Some(1))
+                    .max_length(Some($most))
+                    .description(Some($text))
+                    .examples([$example])
+                    .build()
+                    .into()
+            }
+        }
+
+        impl ToSchema for $name {}
+    };
+}
+
+bounded_text!(
+    /// The caller's own mark for a request, echoed in the answer.
+    Reference, 200, "The caller's own mark for this request, echoed in the answer.", "hall-3"
+);
+bounded_text!(
+    /// A name that the caller gives to a thing, so that the answer can speak of it.
+    Name, 64, "A name chosen by the caller, so that the answer can speak of this thing.", "S1"
+);

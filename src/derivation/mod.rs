@@ -1,0 +1,307 @@
+//! Proofs: how a figure is built from inputs, tables and rules, one step at a time.
+//!
+//! A check never computes a figure and describes it afterwards. It asks the [`Derivation`] for the sum, and gets a
+//! [`Figure`] that knows its step. [`Derivation::replay`] recomputes all of it from nothing but the steps.
+//!
+//! **Invariants:** a step refers to earlier steps only; no words are stored; nothing here knows any particular check.
+
+mod pointer;
+mod replay;
+mod step;
+mod view;
+
+pub use pointer::Pointer;
+pub use replay::ReplayFault;
+pub use step::{Figure, Operation, Outcome, Relation, Step, StepId};
+pub use view::{DerivationView, StepView};
+
+use crate::quantity::{Decimal, Measure, Unit, Units};
+use crate::rulebook::reading::{Point, Reading};
+use crate::rulebook::{Basis, Rule, RuleFigure, Rulebook};
+use crate::tables::{Cell, standard_boxes};
+
+/// A proof under construction, for one rulebook and one system of units.
+#[derive(Clone, Debug)]
+pub struct Derivation {
+    rulebook: Rulebook,
+    units: Units,
+    steps: Vec<Step>,
+    operands: Vec<StepId>,
+    selected: Vec<standard_boxes::StandardBox>,
+    consulted: Vec<Point>,
+}
+
+impl Derivation {
+    /// An empty proof.
+    pub fn new(rulebook: &Rulebook, units: Units) -> Self {
+        Self {
+            rulebook: rulebook.clone(),
+            units,
+            steps: Vec::with_capacity(64),
+            operands: Vec::with_capacity(96),
+            selected: Vec::new(),
+            consulted: Vec::new(),
+        }
+    }
+
+    /// The rulebook that the proof follows.
+    pub const fn rulebook(&self) -> &Rulebook {
+        &self.rulebook
+    }
+
+    /// The units that the proof is in.
+    pub const fn units(&self) -> Units {
+        self.units
+    }
+
+    /// The steps so far, in order.
+    pub fn steps(&self) -> &[Step] {
+        &self.steps
+    }
+
+    /// The steps that a step computes with.
+    pub fn operands(&self, step: &Step) -> &[StepId] {
+        let (start, count) = (step.operands.0 as usize, step.operands.1 as usize);
+        self.operands.get(start..start + count).unwrap_or_default()
+    }
+
+    /// The boxes that the selecting step picked, smallest first.
+    pub fn selected(&self) -> &[standard_boxes::StandardBox] {
+        &self.selected
+    }
+
+    /// The disputed points that mattered, each once.
+    pub fn consulted(&self) -> &[Point] {
+        &self.consulted
+    }
+
+    /// A number that the request gives.
+    pub fn given(&mut self, rule: &'static Rule, value: Decimal, measure: Measure, at: Pointer) -> Figure {
+        let basis = rule.basis_in(self.rulebook.edition);
+        self.push(Operation::Given, rule, basis, &[], value, self.units.of(measure), Some(at))
+    }
+
+    /// How many of something the request gives: the number written there, or 1 for an item that gives none.
+    pub fn count(&mut self, rule: &'static Rule, count: Option<u32>, item: Pointer) -> Figure {
+        match count {
+            Some(count) => self.given(rule, count.into(), Measure::Number, item.member("/count")),
+            None => self.given(rule, Decimal::ONE, Measure::Number, item),
+        }
+    }
+
+    /// A figure of a published table.
+    pub fn lookup(&mut self, rule: &'static Rule, cell: Cell, at: Option<Pointer>) -> Figure {
+        let Cell { table, row, column, value, unit, basis } = cell;
+        let basis = if self.rulebook.edition.is_verified() { basis } else { Basis::Unconfirmed };
+        self.push(Operation::Lookup { table, row, column }, rule, basis, &[], value, unit, at)
+    }
+
+    /// A figure that a rule states.
+    pub fn stated(&mut self, figure: &RuleFigure) -> Figure {
+        let (value, unit) = (figure.value(self.units), self.units.of(figure.measure));
+        let basis = figure.rule.basis_in(self.rulebook.edition);
+        self.push(Operation::Stated { figure: figure.name }, figure.rule, basis, &[], value, unit, None)
+    }
+
+    /// The sum of all; of one figure it is that figure.
+    pub fn sum(&mut self, rule: &'static Rule, of: &[Figure]) -> Figure {
+        if let [only] = of {
+            return *only;
+        }
+        let unit = of.first().map_or(Unit::One, |first| first.unit);
+        let value = of.iter().map(|figure| figure.value).sum();
+        self.compute(Operation::Sum, rule, of, value, unit, None)
+    }
+
+    /// One figure times another; the unit is that of whichever is not a plain number.
+    pub fn product(
+        &mut self,
+        rule: &'static Rule,
+        left: Figure,
+        right: Figure,
+        at: Option<Pointer>,
+    ) -> Figure {
+        let unit = if left.unit == Unit::One { right.unit } else { left.unit };
+        self.compute(Operation::Product, rule, &[left, right], left.value.times(right.value), unit, at)
+    }
+
+    /// Like [`Self::product`], in a unit that the caller names, as for the area of two lengths.
+    pub fn product_in(&mut self, rule: &'static Rule, left: Figure, right: Figure, unit: Unit) -> Figure {
+        self.compute(Operation::Product, rule, &[left, right], left.value.times(right.value), unit, None)
+    }
+
+    /// The first less the second.
+    pub fn difference(&mut self, rule: &'static Rule, from: Figure, take: Figure) -> Figure {
+        self.compute(Operation::Difference, rule, &[from, take], from.value - take.value, from.unit, None)
+    }
+
+    /// The first divided by the second, rounded down at the ninth decimal; `None` when the second is zero.
+    pub fn quotient(&mut self, rule: &'static Rule, of: Figure, by: Figure) -> Option<Figure> {
+        let value = of.value.over(by.value)?;
+        let unit = if by.unit == of.unit { Unit::One } else { of.unit };
+        Some(self.compute(Operation::Quotient, rule, &[of, by], value, unit, None))
+    }
+
+    /// Like [`Self::quotient`], in a unit that the caller names, as for a share.
+    pub fn quotient_in(&mut self, rule: &'static Rule, of: Figure, by: Figure, unit: Unit) -> Option<Figure> {
+        let value = of.value.over(by.value)?;
+        Some(self.compute(Operation::Quotient, rule, &[of, by], value, unit, None))
+    }
+
+    /// None of something: 0 in the unit of a measure.
+    pub fn nothing(&mut self, rule: &'static Rule, measure: Measure) -> Figure {
+        let unit = self.units.of(measure);
+        self.compute(Operation::Nothing, rule, &[], Decimal::ZERO, unit, None)
+    }
+
+    /// The figure, or zero where it is below.
+    pub fn at_least_zero(&mut self, rule: &'static Rule, figure: Figure) -> Figure {
+        if figure.value >= Decimal::ZERO {
+            return figure;
+        }
+        let zero = self.compute(Operation::Nothing, rule, &[], Decimal::ZERO, figure.unit, None);
+        self.compute(Operation::Largest, rule, &[figure, zero], Decimal::ZERO, figure.unit, None)
+    }
+
+    /// How many whole times the second goes into the first; `None` when the second is not above zero.
+    pub fn whole_quotient(&mut self, rule: &'static Rule, of: Figure, by: Figure) -> Option<Figure> {
+        let value = of.value.whole_quotient(by.value)?;
+        Some(self.compute(Operation::WholeQuotient, rule, &[of, by], value.into(), Unit::One, None))
+    }
+
+    /// The first in hundredths of the second, rounded up at the second decimal; `None` when the second is not above zero.
+    pub fn percent(&mut self, rule: &'static Rule, part: Figure, whole: Figure) -> Option<Figure> {
+        let value = percent(part.value, whole.value)?;
+        Some(self.compute(Operation::Percent, rule, &[part, whole], value, Unit::Percent, None))
+    }
+
+    /// The greatest of all; of one figure it is that figure, of none there is none.
+    pub fn largest(&mut self, rule: &'static Rule, of: &[Figure]) -> Option<Figure> {
+        if let [only] = of {
+            return Some(*only);
+        }
+        let greatest = *of.iter().max_by_key(|figure| figure.value)?;
+        Some(self.compute(Operation::Largest, rule, of, greatest.value, greatest.unit, None))
+    }
+
+    /// Whether a relation holds between two figures, with the step that says so.
+    pub fn compare(
+        &mut self,
+        rule: &'static Rule,
+        left: Figure,
+        relation: Relation,
+        right: Figure,
+    ) -> (bool, StepId) {
+        let holds = relation.holds(left.value, right.value);
+        let basis = rule.basis_in(self.rulebook.edition);
+        let operands = self.refer(&[left, right]);
+        let operation = Operation::Compare(relation);
+        (holds, self.add(Step { operation, rule, basis, outcome: Outcome::Holds(holds), at: None, operands }))
+    }
+
+    /// The standard boxes that serve, smallest first: those whose volume with what is added is at least what is needed.
+    pub fn select_boxes(&mut self, rule: &'static Rule, of: BoxesAsked) -> StepId {
+        let BoxesAsked { needed, added, gangs, square, octagonal } = of;
+        let choice = standard_boxes::Choice {
+            needed: needed.value,
+            added: added.value,
+            gangs: gangs.value,
+            square: square.value,
+            octagonal: octagonal.value,
+        };
+        self.selected = choice.boxes(self.units);
+        let operands = self.refer(&[needed, added, gangs, square, octagonal]);
+        let basis = rule.basis_in(self.rulebook.edition);
+        let (operation, outcome) = (Operation::SelectBoxes, Outcome::Selects);
+        self.add(Step { operation, rule, basis, outcome, at: None, operands })
+    }
+
+    /// How a disputed point is read, noted once in the proof.
+    pub fn reading<R: Reading>(&mut self) -> R {
+        let (point, reading) = (R::POINT, self.rulebook.readings.of::<R>());
+        if !self.consulted.contains(&point) {
+            self.consulted.push(point);
+            let name = point.readings()[usize::from(reading.place())];
+            let (operation, rule) = (Operation::Read { point, reading: name }, point.rule());
+            let (outcome, operands) = (Outcome::Noted, (0, 0));
+            self.add(Step { operation, rule, basis: Basis::Disputed, outcome, at: None, operands });
+        }
+        reading
+    }
+
+    /// Notes that a rule was considered and does not apply, and why.
+    pub fn does_not_apply(
+        &mut self,
+        rule: &'static Rule,
+        because: &'static str,
+        at: Option<Pointer>,
+    ) -> StepId {
+        let (operation, outcome) = (Operation::DoesNotApply { because }, Outcome::Noted);
+        let basis = rule.basis_in(self.rulebook.edition);
+        self.add(Step { operation, rule, basis, outcome, at, operands: (0, 0) })
+    }
+
+    fn compute(
+        &mut self,
+        operation: Operation,
+        rule: &'static Rule,
+        of: &[Figure],
+        value: Decimal,
+        unit: Unit,
+        at: Option<Pointer>,
+    ) -> Figure {
+        let basis = rule.basis_in(self.rulebook.edition);
+        self.push(operation, rule, basis, of, value, unit, at)
+    }
+
+    #[expect(clippy::too_many_arguments, reason = "the one place where a step is put together")]
+    fn push(
+        &mut self,
+        operation: Operation,
+        rule: &'static Rule,
+        basis: Basis,
+        of: &[Figure],
+        value: Decimal,
+        unit: Unit,
+        at: Option<Pointer>,
+    ) -> Figure {
+        let operands = self.refer(of);
+        let step =
+            self.add(Step { operation, rule, basis, outcome: Outcome::Equals(value, unit), at, operands });
+        Figure { value, unit, step }
+    }
+
+    fn refer(&mut self, of: &[Figure]) -> (u32, u32) {
+        let start = self.operands.len() as u32;
+        self.operands.extend(of.iter().map(|figure| figure.step));
+        (start, of.len() as u32)
+    }
+
+    fn add(&mut self, step: Step) -> StepId {
+        let id = StepId(self.steps.len() as u32);
+        self.steps.push(step);
+        id
+    }
+}
+
+/// The figures that standard boxes are picked by, in the order in which the step names them.
+#[derive(Clone, Copy, Debug)]
+pub struct BoxesAsked {
+    /// The volume needed.
+    pub needed: Figure,
+    /// The volume that sections add.
+    pub added: Figure,
+    /// The gangs that the devices need, 1 at the least.
+    pub gangs: Figure,
+    /// The most gangs for which a square box is offered.
+    pub square: Figure,
+    /// The most gangs for which an octagonal box is offered.
+    pub octagonal: Figure,
+}
+
+/// `part` in hundredths of `whole`, rounded up at the second decimal.
+fn percent(part: Decimal, whole: Decimal) -> Option<Decimal> {
+    let hundredth = Decimal::ten_thousandths(100);
+    let up = part.negated().times(Decimal::whole(100)).over(whole)?.negated();
+    (whole > Decimal::ZERO).then(|| up.ceil_to(hundredth))
+}

@@ -1,0 +1,121 @@
+//! Recomputing a proof from its steps alone.
+
+use super::{Derivation, Operation, Outcome, Step, percent};
+use crate::quantity::Decimal;
+use crate::tables::{self, standard_boxes::Choice};
+use std::fmt;
+
+/// A step that does not come to what it says.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ReplayFault {
+    /// The place of the step in the proof, from 0.
+    pub step: usize,
+    /// What is wrong with it.
+    pub what: &'static str,
+}
+
+impl fmt::Display for ReplayFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "step s{}: {}", self.step + 1, self.what)
+    }
+}
+
+impl Derivation {
+    /// Recomputes every step from the values of the steps before it, the tables and the rule figures.
+    ///
+    /// Steps that take a number from the request are believed: comparing them with the request is for whoever holds it.
+    pub fn replay(&self) -> Result<(), ReplayFault> {
+        let mut values: Vec<Option<Decimal>> = Vec::with_capacity(self.steps.len());
+        for (index, step) in self.steps.iter().enumerate() {
+            let fault = |what| ReplayFault { step: index, what };
+            let operands = self
+                .operands(step)
+                .iter()
+                .map(|operand| values.get(operand.index()).copied().flatten())
+                .collect::<Option<Vec<Decimal>>>()
+                .ok_or(fault("computes with a step that has no value before it"))?;
+            let expected = self.recompute(step, &operands).ok_or(fault("cannot be recomputed"))?;
+            if expected != step.outcome {
+                return Err(fault("comes to something else"));
+            }
+            values.push(match step.outcome {
+                Outcome::Equals(value, _) => Some(value),
+                _ => None,
+            });
+        }
+        Ok(())
+    }
+
+    fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
+        let value = match (step.operation, operands) {
+            (Operation::Given, []) => return Some(step.outcome),
+            (Operation::Nothing, []) => Decimal::ZERO,
+            (Operation::Lookup { table, row, column }, []) => {
+                tables::all().find(table)?.number(row, column)?
+            }
+            (Operation::Stated { figure }, []) => {
+                let stated = self.rulebook.figures().find(|stated| stated.name == figure)?;
+                stated.value(self.units)
+            }
+            (Operation::Sum, terms) => terms.iter().copied().sum(),
+            (Operation::Product, [left, right]) => left.times(*right),
+            (Operation::Difference, [from, take]) => *from - *take,
+            (Operation::Quotient, [of, by]) => of.over(*by)?,
+            (Operation::WholeQuotient, [of, by]) => of.whole_quotient(*by)?.into(),
+            (Operation::Percent, [part, whole]) => percent(*part, *whole)?,
+            (Operation::Largest, several) => *several.iter().max()?,
+            (Operation::Compare(relation), [left, right]) => {
+                return Some(Outcome::Holds(relation.holds(*left, *right)));
+            }
+            (Operation::SelectBoxes, [needed, added, gangs, square, octagonal]) => {
+                let (needed, added, gangs, square, octagonal) =
+                    (*needed, *added, *gangs, *square, *octagonal);
+                let picked = Choice { needed, added, gangs, square, octagonal }.boxes(self.units);
+                return (picked == self.selected).then_some(step.outcome);
+            }
+            (Operation::Read { .. } | Operation::DoesNotApply { .. }, []) => return Some(step.outcome),
+            _ => return None,
+        };
+        match step.outcome {
+            Outcome::Equals(_, unit) => Some(Outcome::Equals(value, unit)),
+            _ => None,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::derivation::Pointer;
+    use crate::quantity::{Measure, Units};
+    use crate::rulebook::{Edition, Rulebook, outlet_fill};
+
+    fn sum_of_two() -> Derivation {
+        let mut proof = Derivation::new(Rulebook::of(Edition::E2023), Units::Us);
+        let two = proof.given(&outlet_fill::SUM, Decimal::whole(2), Measure::Volume, Pointer::ROOT);
+        let three = proof.given(&outlet_fill::SUM, Decimal::whole(3), Measure::Volume, Pointer::ROOT);
+        proof.sum(&outlet_fill::SUM, &[two, three]);
+        proof
+    }
+
+    #[test]
+    fn an_honest_proof_replays_and_a_changed_one_does_not() {
+        let honest = sum_of_two();
+        assert_eq!(honest.replay(), Ok(()));
+        let mut altered = honest.clone();
+        altered.steps[1].outcome = Outcome::Equals(Decimal::whole(4), altered.units.of(Measure::Volume));
+        assert_eq!(altered.replay().unwrap_err().to_string(), "step s3: comes to something else");
+        let mut backwards = honest;
+        backwards.operands[0] = crate::derivation::StepId(7);
+        assert_eq!(backwards.replay().unwrap_err().step, 2);
+    }
+
+    #[test]
+    fn percent_rounds_up_so_that_a_box_that_is_over_never_reads_one_hundred() {
+        let decimal = |text: &str| text.parse::<Decimal>().unwrap();
+        assert_eq!(percent(decimal("18"), decimal("18")), Some(decimal("100")));
+        assert_eq!(percent(decimal("18.0001"), decimal("18")), Some(decimal("100.01")));
+        assert_eq!(percent(decimal("1"), decimal("3")), Some(decimal("33.34")));
+        assert_eq!(percent(decimal("1"), Decimal::ZERO), None);
+    }
+}

@@ -1,0 +1,196 @@
+//! One step of a proof.
+
+use super::Pointer;
+use crate::quantity::{Decimal, Unit};
+use crate::rulebook::reading::Point;
+use crate::rulebook::{Basis, Rule};
+use serde::{Serialize, Serializer};
+use std::fmt;
+use utoipa::openapi::RefOr;
+use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
+use utoipa::{PartialSchema, ToSchema};
+
+/// The name of a step inside one proof: `s1`, `s2`, …
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct StepId(pub(super) u32);
+
+impl StepId {
+    /// The place of the step in the proof, from 0.
+    pub const fn index(self) -> usize {
+        self.0 as usize
+    }
+}
+
+impl fmt::Display for StepId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "s{}", self.0 + 1)
+    }
+}
+
+impl Serialize for StepId {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl PartialSchema for StepId {
+    fn schema() -> RefOr<Schema> {
+        ObjectBuilder::new()
+            .schema_type(Type::String)
+            .pattern(Some("^s[1-9][0-9]*$"))
+            .description(Some("The name of a step of the proof in the same answer."))
+            .examples(["s7"])
+            .build()
+            .into()
+    }
+}
+
+impl ToSchema for StepId {}
+
+/// A figure of an answer: its value, its unit and the step of the proof that made it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct Figure {
+    /// The exact decimal value.
+    #[schema(value_type = f64, example = 2.25)]
+    pub value: Decimal,
+    /// The unit.
+    pub unit: Unit,
+    /// The step of the proof that made it.
+    pub step: StepId,
+}
+
+/// How two figures compare.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub enum Relation {
+    /// The first is at least the second.
+    #[serde(rename = ">=")]
+    AtLeast,
+    /// The first is at most the second.
+    #[serde(rename = "<=")]
+    AtMost,
+    /// The first is below the second.
+    #[serde(rename = "<")]
+    Below,
+    /// The first is above the second.
+    #[serde(rename = ">")]
+    Above,
+}
+
+impl Relation {
+    /// Whether the relation holds between two values.
+    pub fn holds(self, left: Decimal, right: Decimal) -> bool {
+        match self {
+            Self::AtLeast => left >= right,
+            Self::AtMost => left <= right,
+            Self::Below => left < right,
+            Self::Above => left > right,
+        }
+    }
+}
+
+/// What a step does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Operation {
+    /// Takes a number from the request. A step that points at a whole item, not a number, takes 1: that one item.
+    Given,
+    /// Takes 0, where there is none of something.
+    Nothing,
+    /// Takes a figure from a published table.
+    Lookup {
+        /// The table, as `/v1/tables/{id}` serves it.
+        table: &'static str,
+        /// The key of the row.
+        row: &'static str,
+        /// The column.
+        column: &'static str,
+    },
+    /// Takes a figure that a rule states.
+    Stated {
+        /// Its name among the rule figures.
+        figure: &'static str,
+    },
+    /// Adds all.
+    Sum,
+    /// Multiplies two; rounded half away from zero at the ninth decimal.
+    Product,
+    /// Takes the second from the first.
+    Difference,
+    /// Divides the first by the second; rounded down at the ninth decimal.
+    Quotient,
+    /// How many whole times the second goes into the first; 0 at the least.
+    WholeQuotient,
+    /// The first in hundredths of the second, rounded up at the second decimal.
+    Percent,
+    /// The greatest of all.
+    Largest,
+    /// Compares two; the step holds or does not.
+    Compare(Relation),
+    /// Picks the standard boxes of a table whose volume serves: of the volume needed, the volume
+    /// added, the gangs, and the most gangs for which a square and an octagonal box are offered.
+    SelectBoxes,
+    /// Reads a disputed point in one way.
+    Read {
+        /// The point.
+        point: Point,
+        /// The reading.
+        reading: &'static str,
+    },
+    /// A rule was considered and does not apply.
+    DoesNotApply {
+        /// The key of the reason in the message catalogues.
+        because: &'static str,
+    },
+}
+
+impl Operation {
+    /// The word for the operation in a proof.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Given => "given",
+            Self::Nothing => "nothing",
+            Self::Lookup { .. } => "lookup",
+            Self::Stated { .. } => "stated",
+            Self::Sum => "sum",
+            Self::Product => "product",
+            Self::Difference => "difference",
+            Self::Quotient => "quotient",
+            Self::WholeQuotient => "whole_quotient",
+            Self::Percent => "percent",
+            Self::Largest => "largest",
+            Self::Compare(_) => "compare",
+            Self::SelectBoxes => "select_boxes",
+            Self::Read { .. } => "read",
+            Self::DoesNotApply { .. } => "does_not_apply",
+        }
+    }
+}
+
+/// What a step comes to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Outcome {
+    /// A number with its unit.
+    Equals(Decimal, Unit),
+    /// A relation that holds, or not.
+    Holds(bool),
+    /// A number of rows picked, kept by the derivation.
+    Selects,
+    /// Nothing to compute with.
+    Noted,
+}
+
+/// One step: an operation over earlier steps, the rule it serves, and what it comes to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// What is done.
+    pub operation: Operation,
+    /// The rule that asks for it.
+    pub rule: &'static Rule,
+    /// How far the figure can be trusted, where the step brings one in; otherwise that of the rule.
+    pub basis: Basis,
+    /// What it comes to.
+    pub outcome: Outcome,
+    /// The place of the input that it comes from.
+    pub at: Option<Pointer>,
+    /// Where its operands start among all operands of the proof, and how many there are.
+    pub(super) operands: (u32, u32),
+}

@@ -1,0 +1,30 @@
+//! One audited rules engine for the electrical trade's boxes and enclosures.
+//!
+//! The arrows point one way:
+//! [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`service`].
+//!
+//! | module | what it is for |
+//! |---|---|
+//! | [`quantity`] | exact decimals with units |
+//! | [`trade`] | conductor sizes, trade sizes, the nouns of the trade |
+//! | [`tables`] | the published tables with their provenance |
+//! | [`rulebook`] | what each edition says, as data |
+//! | [`derivation`] | proofs: built step by step, replayed, written out |
+//! | [`checks`] | one module a check, behind one trait |
+//! | [`words`] | every sentence that a person reads, from message catalogues |
+//! | [`answers`] | the form that every answer has |
+//! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
+//!
+//! Everything left of `service` is pure: no clock, no network, no files, no state that changes. It compiles without
+//! any HTTP or async crate (`--no-default-features`).
+
+pub mod answers;
+pub mod checks;
+pub mod derivation;
+pub mod quantity;
+pub mod rulebook;
+#[cfg(feature = "service")]
+pub mod service;
+pub mod tables;
+pub mod trade;
+pub mod words;

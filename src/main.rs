@@ -1,0 +1,3 @@
+//! The command line: parse arguments, call the library, nothing else.
+
+fn main() {}

@@ -1,0 +1,13 @@
+//! Exact decimals with units.
+//!
+//! **Invariant:** binary floating point is named in this module only, where JSON numbers are read and written.
+
+mod counted;
+mod decimal;
+mod measured;
+mod unit;
+
+pub use counted::Count;
+pub use decimal::{Decimal, NotADecimal};
+pub use measured::{Area, DECIMALS, Length, Volume, has_at_most_decimals};
+pub use unit::{Measure, Unit, Units};

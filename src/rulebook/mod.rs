@@ -1,0 +1,90 @@
+//! What each edition of the code says: variants, figures, citations, and where our knowledge of them comes from.
+//!
+//! A [`Rulebook`] is data. An edition is one value of it, and nothing in a check asks which edition it is.
+//!
+//! **Invariant:** no check compares editions; whatever differs is a field here.
+
+mod edition;
+pub mod figures_table;
+pub mod free_conductor;
+pub mod outlet_fill;
+pub mod outlet_volume;
+pub mod pull;
+pub mod reading;
+mod rule;
+
+pub use crate::tables::Basis;
+pub use edition::Edition;
+pub use rule::{Citation, Rule, RuleFigure};
+
+use reading::Readings;
+
+/// The rules of one edition, under one set of readings.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Rulebook {
+    /// The edition.
+    pub edition: Edition,
+    /// How much room a box has.
+    pub outlet_volume: outlet_volume::OutletVolume,
+    /// How much room its contents take.
+    pub outlet_fill: outlet_fill::OutletFill,
+    /// How much free conductor must be left.
+    pub free_conductor: free_conductor::FreeConductor,
+    /// How disputed points are read.
+    pub readings: Readings,
+}
+
+/// The one general policy: an edition that nobody here could read is answered with the figures of the one before.
+pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
+    "edition.unverified",
+    "NFPA 70",
+    Basis::Unconfirmed,
+    "The 2026 text was not available; the figures of 2023 are carried forward",
+);
+
+static EDITIONS: [Rulebook; 4] = {
+    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rulebook {
+        Rulebook {
+            edition,
+            outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
+            outlet_fill,
+            free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            readings: Readings::DEFAULT,
+        }
+    }
+    use outlet_fill::OutletFill;
+    [
+        of(Edition::E2017, OutletFill::E2017),
+        of(Edition::E2020, OutletFill::E2020),
+        of(Edition::E2023, OutletFill::E2023),
+        of(Edition::E2026, OutletFill::E2023),
+    ]
+};
+
+impl Rulebook {
+    /// The rulebook of an edition, with every disputed point read in its default way.
+    ///
+    /// ```
+    /// use elbowroom::rulebook::{Edition, Rulebook};
+    /// assert!(Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond.is_none());
+    /// assert!(Rulebook::of(Edition::E2020).outlet_fill.grounding_beyond.is_some());
+    /// ```
+    pub fn of(edition: Edition) -> &'static Self {
+        &EDITIONS[edition as usize]
+    }
+
+    /// Every figure that the rulebook states.
+    pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
+        self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())
+    }
+}
+
+/// Every rule of every edition.
+pub fn rules() -> impl Iterator<Item = &'static Rule> {
+    outlet_volume::RULES
+        .into_iter()
+        .chain(outlet_fill::RULES)
+        .chain(free_conductor::RULES)
+        .chain(pull::RULES)
+        .chain([&UNVERIFIED_EDITION])
+}

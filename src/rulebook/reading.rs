@@ -1,0 +1,166 @@
+//! Interpretation points: where a rule is read in more than one way.
+
+use super::{Rule, outlet_fill, outlet_volume};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// Declares every interpretation point: its rule, and its readings with the default first.
+macro_rules! points {
+    ($($(#[doc = $doc:literal])+ $point:ident $name:literal by $rule:path {
+        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:literal),+ $(,)?
+    })+) => {
+        /// A place where inspectors and authors read a rule in more than one way.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        #[repr(u8)]
+        pub enum Point { $($(#[doc = $doc])+ $point),+ }
+
+        impl Point {
+            /// Every point.
+            pub const ALL: &'static [Self] = &[$(Self::$point),+];
+
+            /// The name that a request uses.
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$point => $name),+ }
+            }
+
+            /// The rule that is read in several ways.
+            pub const fn rule(self) -> &'static Rule {
+                match self { $(Self::$point => &$rule),+ }
+            }
+
+            /// The key of the sentence that says what is disputed.
+            pub const fn question(self) -> &'static str {
+                match self { $(Self::$point => concat!("point-", $name)),+ }
+            }
+
+            /// The names of its readings, the default first.
+            pub const fn readings(self) -> &'static [&'static str] {
+                match self { $(Self::$point => &[$($text),+]),+ }
+            }
+        }
+
+        $(
+            $(#[doc = $doc])+
+            #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+            #[repr(u8)]
+            pub enum $point {
+                $($(#[doc = $reading_doc])+ #[serde(rename = $text)] $reading),+
+            }
+
+            impl Reading for $point {
+                const POINT: Point = Point::$point;
+                const ALL: &'static [Self] = &[$(Self::$reading),+];
+                fn place(self) -> u8 {
+                    self as u8
+                }
+            }
+        )+
+    };
+}
+
+/// One way to read a point.
+pub trait Reading: Copy + 'static {
+    /// The point that is read.
+    const POINT: Point;
+    /// Its readings, the default first.
+    const ALL: &'static [Self];
+    /// The place of this reading among them.
+    fn place(self) -> u8;
+}
+
+points! {
+    /// More than four small fixture wires come from a canopy: whether only those past four count, or all of them.
+    CanopyWires "canopy_wires" by outlet_fill::CANOPY {
+        /// The relief is for at most four wires: with a fifth, all count.
+        AllCount "all_count",
+        /// Four are left out whatever their number; those past four count.
+        ExcessCounts "excess_counts",
+    }
+    /// Whether the canopy of a ceiling fan is a luminaire's canopy.
+    FanCanopy "fan_canopy" by outlet_fill::CANOPY {
+        /// A fan is not a luminaire: its leads count.
+        NotALuminaire "not_a_luminaire",
+        /// The canopy is similar to a luminaire's: its small leads may be left out.
+        AsALuminaire "as_a_luminaire",
+    }
+    /// Whether spring tabs molded into a plastic box are internal clamps, or are already taken off its marked volume.
+    MoldedClamps "molded_clamps" by outlet_fill::CLAMPS {
+        /// They are internal clamps: one allowance.
+        Counted "counted",
+        /// The marked volume already leaves them out: no allowance.
+        NotCounted "not_counted",
+    }
+    /// Which conductor sizes a device that comes with its own leads.
+    DeviceLeads "device_leads" by outlet_fill::DEVICES {
+        /// The largest circuit conductor joined to the leads.
+        CircuitConductor "circuit_conductor",
+        /// The leads themselves, since they are what is connected to the device.
+        Leads "leads",
+    }
+    /// How long a loop must be to count twice when the small-opening rule asks for more than the base length.
+    LoopThreshold "loop_threshold" by outlet_fill::CONDUCTORS {
+        /// Twice the free length that this opening and depth ask for.
+        TwiceRequired "twice_required",
+        /// Twice the base free length, whatever the opening.
+        TwiceBase "twice_base",
+    }
+    /// Whether splicing terminals on a mounting rail are terminal blocks, or splicing connectors.
+    RailSplices "rail_splices" by outlet_fill::TERMINAL_BLOCKS {
+        /// They are a terminal block assembly: one allowance.
+        TerminalBlock "terminal_block",
+        /// They are splicing connectors: no allowance.
+        Connector "connector",
+    }
+    /// What a conductor smaller than 18 AWG takes up, for which no allowance is published.
+    SmallConductors "small_conductors" by outlet_fill::ALLOWANCE {
+        /// No figure is invented: the answer is not determined.
+        NoFigure "no_figure",
+        /// As much as an 18 AWG conductor.
+        AsEighteen "as_18_awg",
+    }
+    /// A box over the size that must be marked, with no mark and not in the table: whether its inside measure serves.
+    UnmarkedLargeBox "unmarked_large_box" by outlet_volume::MARKED {
+        /// Length times width times depth, measured inside.
+        InsideMeasure "inside_measure",
+        /// Only a mark establishes a volume.
+        MarkOnly "mark_only",
+    }
+}
+
+/// The reading in force at every point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Readings([u8; Point::ALL.len()]);
+
+impl Readings {
+    /// The default reading of every point.
+    pub const DEFAULT: Self = Self([0; Point::ALL.len()]);
+
+    /// The reading of one point.
+    ///
+    /// ```
+    /// use elbowroom::rulebook::reading::{MoldedClamps, Readings};
+    /// assert_eq!(Readings::DEFAULT.of::<MoldedClamps>(), MoldedClamps::Counted);
+    /// ```
+    pub fn of<R: Reading>(&self) -> R {
+        R::ALL[usize::from(self.place(R::POINT))]
+    }
+
+    /// The place of the reading in force among those of a point.
+    pub const fn place(&self, point: Point) -> u8 {
+        self.0[point as usize]
+    }
+
+    /// These readings with one point read as asked; as before when nothing is asked.
+    pub fn choose<R: Reading>(mut self, reading: Option<R>) -> Self {
+        if let Some(reading) = reading {
+            self.0[R::POINT as usize] = reading.place();
+        }
+        self
+    }
+
+    /// These readings with one point read in the way that has this place among its readings.
+    pub fn with_place(mut self, point: Point, place: u8) -> Self {
+        self.0[point as usize] = place.min(point.readings().len() as u8 - 1);
+        self
+    }
+}

@@ -1,0 +1,101 @@
+//! One rule: its name, where each edition has it, and where our knowledge of it comes from.
+
+use super::{Basis, Edition};
+use crate::quantity::{Decimal, Measure, Units};
+use std::fmt;
+
+/// A rule of the code, or a policy where the code is silent. Its words are in the message catalogues, under its id.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Rule {
+    /// The name, never changed once published: `outlet-fill.devices`.
+    pub id: &'static str,
+    /// The section in the editions of 2017, 2020 and 2023; `None` where that edition has no such rule.
+    pub sections: [Option<&'static str>; 3],
+    /// How far the rule can be trusted.
+    pub basis: Basis,
+    /// The published sources, or a plain statement that there is none.
+    pub source: &'static str,
+}
+
+impl Rule {
+    /// A rule that stands in the same section in every edition.
+    pub const fn everywhere(
+        id: &'static str,
+        section: &'static str,
+        basis: Basis,
+        source: &'static str,
+    ) -> Self {
+        Self { id, sections: [Some(section); 3], basis, source }
+    }
+
+    /// Where an edition has the rule; `None` if it has not.
+    ///
+    /// ```
+    /// use elbowroom::rulebook::{Edition, outlet_fill::TERMINAL_BLOCKS};
+    /// assert!(TERMINAL_BLOCKS.citation(Edition::E2020).is_none());
+    /// assert_eq!(TERMINAL_BLOCKS.citation(Edition::E2023).unwrap().to_string(), "314.16(B)(6)");
+    /// ```
+    pub fn citation(&self, edition: Edition) -> Option<Citation> {
+        let section = match edition.figures_of() {
+            Edition::E2017 => self.sections[0],
+            Edition::E2020 => self.sections[1],
+            Edition::E2023 | Edition::E2026 => self.sections[2],
+        };
+        section.map(|section| Citation { section, verified: edition.is_verified() })
+    }
+
+    /// The basis of the rule in an edition: nothing of an unverified edition is confirmed.
+    pub fn basis_in(&self, edition: Edition) -> Basis {
+        if edition.is_verified() { self.basis } else { Basis::Unconfirmed }
+    }
+}
+
+/// The place of a rule in one edition.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Citation {
+    section: &'static str,
+    verified: bool,
+}
+
+impl fmt::Display for Citation {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.section)?;
+        if self.verified { Ok(()) } else { f.write_str(" (2023; location in 2026 unverified)") }
+    }
+}
+
+/// A figure that a rule states: a count, a factor, a distance or a volume, in both columns of the code.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct RuleFigure {
+    /// The name, never changed once published: `outlet-fill.devices.allowances-per-yoke`.
+    pub name: &'static str,
+    /// The rule that states it.
+    pub rule: &'static Rule,
+    /// What kind of size it is.
+    pub measure: Measure,
+    /// The figure in inches and their powers.
+    pub us: Decimal,
+    /// The figure in millimetres and their powers, as the code prints it.
+    pub si: Decimal,
+}
+
+impl RuleFigure {
+    /// A plain number, the same in both systems. `ten_thousandths` of 2 is 20 000.
+    pub const fn number(name: &'static str, rule: &'static Rule, ten_thousandths: i64) -> Self {
+        let value = Decimal::ten_thousandths(ten_thousandths);
+        Self { name, rule, measure: Measure::Number, us: value, si: value }
+    }
+
+    /// A size, given in ten-thousandths of each system's unit.
+    pub const fn sized(name: &'static str, rule: &'static Rule, measure: Measure, us: i64, si: i64) -> Self {
+        Self { name, rule, measure, us: Decimal::ten_thousandths(us), si: Decimal::ten_thousandths(si) }
+    }
+
+    /// The figure in one system.
+    pub const fn value(&self, units: Units) -> Decimal {
+        match units {
+            Units::Us => self.us,
+            Units::Si => self.si,
+        }
+    }
+}

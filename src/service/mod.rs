@@ -1,0 +1,1 @@
+//! HTTP: routes, problems, limits, the OpenAPI document.

@@ -1,0 +1,86 @@
+//! The published tables, one CSV each with its provenance, and typed look-up.
+//!
+//! The files under `data/` are what an auditor opens. They are read once, by a strict loader: an unknown column, a row
+//! without a basis or a source, a figure that is no decimal are errors that a test finds; [`all`] gives the tables read.
+
+mod basis;
+pub mod conductor_volume;
+mod loader;
+pub mod standard_boxes;
+
+pub use basis::Basis;
+pub use loader::{Column, LoadFault, Row, Table, Value};
+
+use crate::quantity::{Decimal, Unit};
+use std::sync::LazyLock;
+
+/// One figure of a table: where it stands, and how far it can be trusted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Cell {
+    /// The table, as `/v1/tables/{id}` serves it.
+    pub table: &'static str,
+    /// The key of the row.
+    pub row: &'static str,
+    /// The column.
+    pub column: &'static str,
+    /// The figure.
+    pub value: Decimal,
+    /// Its unit.
+    pub unit: Unit,
+    /// How far the row can be trusted.
+    pub basis: Basis,
+}
+
+/// Every table.
+#[derive(Debug)]
+pub struct Tables {
+    tables: Vec<Table>,
+}
+
+impl Tables {
+    /// Reads every table, or says what is wrong with the first bad one.
+    ///
+    /// ```
+    /// assert!(elbowroom::tables::Tables::load().is_ok());
+    /// ```
+    pub fn load() -> Result<Self, LoadFault> {
+        let sources = loader::read(&SOURCES, None)?;
+        let keys: Vec<&str> = sources.rows.iter().map(|row| row.key).collect();
+        let mut tables = vec![
+            loader::read(&conductor_volume::FILE, Some(&keys))?,
+            loader::read(&standard_boxes::FILE, Some(&keys))?,
+        ];
+        tables.push(sources);
+        Ok(Self { tables })
+    }
+
+    /// The table with an id.
+    pub fn find(&self, id: &str) -> Option<&Table> {
+        self.tables.iter().find(|table| table.id == id)
+    }
+
+    /// The tables, in the order in which they are listed.
+    pub fn iter(&self) -> impl Iterator<Item = &Table> {
+        self.tables.iter()
+    }
+}
+
+const SOURCES: loader::File = loader::File {
+    id: "sources",
+    section: "",
+    columns: &[
+        Column::text("title"),
+        Column::text("publisher"),
+        Column::text("date"),
+        Column::text("address"),
+    ],
+    text: include_str!("data/sources.csv"),
+};
+
+static ALL: LazyLock<Tables> =
+    LazyLock::new(|| Tables::load().unwrap_or_else(|_| Tables { tables: Vec::new() }));
+
+/// The tables, read once. That they all read is tested, and checked again before the service starts.
+pub fn all() -> &'static Tables {
+    &ALL
+}

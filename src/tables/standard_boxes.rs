@@ -1,0 +1,238 @@
+//! Standard metal boxes and their volumes: Table 314.16(A).
+
+use super::{Cell, Column, Value, all, loader};
+use crate::quantity::{Decimal, Unit, Units};
+use crate::trade::text_schema;
+use serde::de::{self, Deserializer, Visitor};
+use serde::{Deserialize, Serialize, Serializer};
+use std::fmt;
+use std::sync::LazyLock;
+use utoipa::openapi::RefOr;
+use utoipa::openapi::schema::Schema;
+use utoipa::{PartialSchema, ToSchema};
+
+/// The id of the table.
+pub const TABLE: &str = "standard-boxes";
+
+pub(super) const FILE: loader::File = loader::File {
+    id: TABLE,
+    section: "Table 314.16(A)",
+    columns: &[
+        Column::text("shape"),
+        Column::figures("length_in", Unit::Inch),
+        Column::figures("width_in", Unit::Inch),
+        Column::figures("depth_in", Unit::Inch),
+        Column::text("per_gang"),
+        Column::figures("volume_in3", Unit::CubicInch),
+        Column::figures("volume_cm3", Unit::CubicCentimetre),
+        Column::figures("printed_18_awg", Unit::One),
+        Column::figures("printed_16_awg", Unit::One),
+        Column::figures("printed_14_awg", Unit::One),
+        Column::figures("printed_12_awg", Unit::One),
+        Column::figures("printed_10_awg", Unit::One),
+        Column::figures("printed_8_awg", Unit::One),
+        Column::figures("printed_6_awg", Unit::One),
+    ],
+    text: include_str!("data/standard-boxes.csv"),
+};
+
+/// What kind of box a row of the table is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Shape {
+    /// Round or octagonal.
+    Octagonal,
+    /// Square.
+    Square,
+    /// A gangable device box, and a utility box of one gang.
+    Device,
+    /// A masonry box, counted by the gang.
+    Masonry,
+    /// A cast box (FS or FD) with one cover, one gang.
+    SingleCover,
+    /// A cast box (FS or FD) with a cover over several gangs.
+    MultipleCover,
+}
+
+impl Shape {
+    fn read(text: &str) -> Option<Self> {
+        Some(match text {
+            "octagonal" => Self::Octagonal,
+            "square" => Self::Square,
+            "device" => Self::Device,
+            "masonry" => Self::Masonry,
+            "fs-single-cover" | "fd-single-cover" => Self::SingleCover,
+            "fs-multiple-cover" | "fd-multiple-cover" => Self::MultipleCover,
+            _ => return None,
+        })
+    }
+
+    /// Whether the volume in the table is for one gang.
+    pub const fn is_per_gang(self) -> bool {
+        !matches!(self, Self::Octagonal | Self::Square)
+    }
+
+    /// Whether a box of this shape can have so many gangs in the sense of the table: its volume is then that of all.
+    pub const fn takes_gangs(self, gangs: u32) -> bool {
+        match self {
+            Self::Octagonal | Self::Square | Self::SingleCover => gangs == 1,
+            Self::Device | Self::Masonry => gangs >= 1,
+            Self::MultipleCover => gangs >= 2,
+        }
+    }
+}
+
+/// A standard metal box: a row of the table. Written as its key, `square-4x1-1/2`.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub struct StandardBox(u8);
+
+struct Known {
+    key: &'static str,
+    shape: Shape,
+    volume: [Cell; 2],
+}
+
+static KNOWN: LazyLock<Vec<Known>> = LazyLock::new(|| {
+    let Some(table) = all().find(TABLE) else { return Vec::new() };
+    table
+        .rows
+        .iter()
+        .filter_map(|row| {
+            let Some(Value::Text(shape)) = row.values.first() else { return None };
+            let cell = |column: &'static str, unit| {
+                let value = table.number(row.key, column)?;
+                Some(Cell { table: TABLE, row: row.key, column, value, unit, basis: row.basis })
+            };
+            let volume = [cell("volume_in3", Unit::CubicInch)?, cell("volume_cm3", Unit::CubicCentimetre)?];
+            Some(Known { key: row.key, shape: Shape::read(shape)?, volume })
+        })
+        .collect()
+});
+
+impl StandardBox {
+    /// Every box of the table, in its order.
+    pub fn all() -> impl Iterator<Item = Self> {
+        (0..KNOWN.len() as u8).map(Self)
+    }
+
+    /// Reads a key, in any case and with or without spaces.
+    ///
+    /// ```
+    /// use elbowroom::tables::standard_boxes::StandardBox;
+    /// assert_eq!(StandardBox::read("Square-4 x 1-1/2").unwrap().key(), "square-4x1-1/2");
+    /// ```
+    pub fn read(text: &str) -> Option<Self> {
+        let same = |key: &str| {
+            let written = text.bytes().filter(|byte| *byte != b' ').map(|byte| byte.to_ascii_lowercase());
+            key.bytes().eq(written)
+        };
+        Self::all().find(|known| same(known.key()))
+    }
+
+    /// The key of the row.
+    pub fn key(self) -> &'static str {
+        KNOWN[usize::from(self.0)].key
+    }
+
+    /// What kind of box it is.
+    pub fn shape(self) -> Shape {
+        KNOWN[usize::from(self.0)].shape
+    }
+
+    /// Its volume, for one gang where the table counts by the gang.
+    pub fn volume(self, units: Units) -> Cell {
+        KNOWN[usize::from(self.0)].volume[units as usize]
+    }
+
+    /// Its volume with so many gangs.
+    fn volume_of(self, gangs: Decimal, units: Units) -> Decimal {
+        let volume = self.volume(units).value;
+        if self.shape().is_per_gang() { volume.times(gangs) } else { volume }
+    }
+}
+
+/// What is asked of a standard box.
+#[derive(Clone, Copy, Debug)]
+pub struct Choice {
+    /// The volume needed.
+    pub needed: Decimal,
+    /// The volume that sections add to it.
+    pub added: Decimal,
+    /// The gangs that its devices need, 1 at the least.
+    pub gangs: Decimal,
+    /// The most gangs for which a square box is offered.
+    pub square: Decimal,
+    /// The most gangs for which an octagonal box is offered.
+    pub octagonal: Decimal,
+}
+
+impl Choice {
+    /// The boxes that serve, smallest first, then by key.
+    pub fn boxes(&self, units: Units) -> Vec<StandardBox> {
+        let gangs = self.gangs;
+        let fits = |candidate: &StandardBox| {
+            let shape = candidate.shape();
+            let gangs_fit = match shape {
+                Shape::Square => gangs <= self.square,
+                Shape::Octagonal => gangs <= self.octagonal,
+                Shape::SingleCover => gangs <= Decimal::ONE,
+                Shape::MultipleCover => gangs > Decimal::ONE,
+                Shape::Device | Shape::Masonry => true,
+            };
+            gangs_fit && candidate.volume_of(gangs, units) + self.added >= self.needed
+        };
+        let mut boxes: Vec<StandardBox> = StandardBox::all().filter(fits).collect();
+        boxes.sort_by_key(|candidate| (candidate.volume_of(gangs, units), candidate.key()));
+        boxes
+    }
+}
+
+impl fmt::Debug for StandardBox {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.key())
+    }
+}
+
+impl Serialize for StandardBox {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.key())
+    }
+}
+
+impl<'de> Deserialize<'de> for StandardBox {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Key;
+        impl Visitor<'_> for Key {
+            type Value = StandardBox;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("the key of a standard box such as \"square-4x1-1/2\"")
+            }
+            fn visit_str<E: de::Error>(self, text: &str) -> Result<StandardBox, E> {
+                StandardBox::read(text).ok_or_else(|| de::Error::custom("unknown standard box"))
+            }
+        }
+        deserializer.deserialize_str(Key)
+    }
+}
+
+impl PartialSchema for StandardBox {
+    fn schema() -> RefOr<Schema> {
+        text_schema(
+            "A standard metal box by its key in the table `standard-boxes`: shape and trade size, as in `square-4x1-1/2`, `octagonal-4x2-1/8`, `device-3x2x3-1/2`, `masonry-3-3/4x2x2-1/2`, `fs-single-cover`.",
+            "standard-box",
+            "device-3x2x3-1/2",
+        )
+    }
+}
+
+impl ToSchema for StandardBox {}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_row_of_the_file_is_a_known_box() {
+        assert_eq!(StandardBox::all().count(), all().find(TABLE).unwrap().rows.len());
+        assert_eq!(StandardBox::all().count(), 24);
+    }
+}

@@ -1,0 +1,1 @@
+### English. Keys are stable; a missing or unused message fails a test.

@@ -1,0 +1,59 @@
+//! A proof told in sentences, one for each computing step.
+
+use super::{Catalogue, figure};
+use crate::derivation::{Derivation, Operation, Outcome, Relation, Step, StepId};
+
+/// One sentence for each step that computes, compares or leaves a rule out.
+pub fn sentences(proof: &Derivation, words: &Catalogue) -> Vec<String> {
+    proof.steps().iter().filter_map(|step| sentence(proof, step, words)).collect()
+}
+
+fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String> {
+    let citation = step.rule.citation(proof.rulebook().edition).map(|citation| citation.to_string());
+    let title = words.rule_title(step.rule.id);
+    let (key, told) = match step.operation {
+        Operation::Given | Operation::Nothing | Operation::Lookup { .. } | Operation::Stated { .. } => {
+            return None;
+        }
+        Operation::DoesNotApply { because } => ("step-left-out", words.fixed(because).to_owned()),
+        Operation::Read { point, reading } => ("step-read", format!("{}: {reading}", point.name())),
+        Operation::SelectBoxes => {
+            ("step-boxes", proof.selected().iter().map(|known| known.key()).collect::<Vec<_>>().join(", "))
+        }
+        _ => ("step-computed", expression(proof, step)?),
+    };
+    let place = match citation {
+        Some(citation) => format!("{title}, {citation}"),
+        None => title,
+    };
+    Some(words.sentence(key, [("told", told), ("rule", place)].into_iter()))
+}
+
+fn expression(proof: &Derivation, step: &Step) -> Option<String> {
+    let operands: Vec<String> = proof.operands(step).iter().map(|id| value(proof, *id)).collect();
+    let left = match step.operation {
+        Operation::Sum => operands.join(" + "),
+        Operation::Product => operands.join(" × "),
+        Operation::Difference => operands.join(" − "),
+        Operation::Quotient | Operation::WholeQuotient | Operation::Percent => operands.join(" ÷ "),
+        Operation::Largest => format!("max({})", operands.join(", ")),
+        Operation::Compare(relation) => operands.join(match (relation, step.outcome) {
+            (Relation::AtLeast, Outcome::Holds(true)) | (Relation::Below, Outcome::Holds(false)) => " ≥ ",
+            (Relation::AtMost, Outcome::Holds(true)) | (Relation::Above, Outcome::Holds(false)) => " ≤ ",
+            (Relation::Below, _) | (Relation::AtLeast, _) => " < ",
+            (Relation::Above, _) | (Relation::AtMost, _) => " > ",
+        }),
+        _ => return None,
+    };
+    Some(match step.outcome {
+        Outcome::Equals(result, unit) => format!("{left} = {}", figure(result, unit)),
+        _ => left,
+    })
+}
+
+fn value(proof: &Derivation, id: StepId) -> String {
+    match proof.steps().get(id.index()).map(|step| step.outcome) {
+        Some(Outcome::Equals(value, unit)) => figure(value, unit),
+        _ => id.to_string(),
+    }
+}
