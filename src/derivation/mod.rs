@@ -184,6 +184,26 @@ impl Derivation {
         Some(self.compute(Operation::Largest, rule, of, greatest.value, greatest.unit, None))
     }
 
+    /// The least of all; of one figure it is that figure, of none there is none.
+    pub fn smallest(&mut self, rule: &'static Rule, of: &[Figure]) -> Option<Figure> {
+        if let [only] = of {
+            return Some(*only);
+        }
+        let least = *of.iter().min_by_key(|figure| figure.value)?;
+        Some(self.compute(Operation::Smallest, rule, of, least.value, least.unit, None))
+    }
+
+    /// The straight-line distance over lengths at right angles to one another, rounded down at the ninth decimal; of one
+    /// length it is that length.
+    pub fn distance(&mut self, rule: &'static Rule, legs: &[Figure]) -> Figure {
+        if let [only] = legs {
+            return *only;
+        }
+        let unit = legs.first().map_or(Unit::One, |first| first.unit);
+        let values: Vec<Decimal> = legs.iter().map(|leg| leg.value).collect();
+        self.compute(Operation::Distance, rule, legs, Decimal::distance(&values), unit, None)
+    }
+
     /// Whether a relation holds between two figures, with the step that says so.
     pub fn compare(
         &mut self,

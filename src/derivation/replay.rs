@@ -64,6 +64,8 @@ impl Derivation {
             (Operation::WholeQuotient, [of, by]) => of.whole_quotient(*by)?.into(),
             (Operation::Percent, [part, whole]) => percent(*part, *whole)?,
             (Operation::Largest, several) => *several.iter().max()?,
+            (Operation::Smallest, several) => *several.iter().min()?,
+            (Operation::Distance, legs) => Decimal::distance(legs),
             (Operation::Compare(relation), [left, right]) => {
                 return Some(Outcome::Holds(relation.holds(*left, *right)));
             }

@@ -123,6 +123,11 @@ pub enum Operation {
     Percent,
     /// The greatest of all.
     Largest,
+    /// The least of all.
+    Smallest,
+    /// The straight-line distance over two or three lengths at right angles: the root of the sum of their squares,
+    /// rounded down at the ninth decimal.
+    Distance,
     /// Compares two; the step holds or does not.
     Compare(Relation),
     /// Picks the standard boxes of a table whose volume serves: of the volume needed, the volume
@@ -157,6 +162,8 @@ impl Operation {
             Self::WholeQuotient => "whole_quotient",
             Self::Percent => "percent",
             Self::Largest => "largest",
+            Self::Smallest => "smallest",
+            Self::Distance => "distance",
             Self::Compare(_) => "compare",
             Self::SelectBoxes => "select_boxes",
             Self::Read { .. } => "read",

@@ -4,11 +4,13 @@
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
+pub mod conduit_body;
 mod edition;
 pub mod figures_table;
 pub mod free_conductor;
 pub mod outlet_fill;
 pub mod outlet_volume;
+pub mod over_1000_volts;
 pub mod pull;
 pub mod reading;
 mod rule;
@@ -30,6 +32,12 @@ pub struct Rulebook {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// What a conduit body with small conductors must have.
+    pub conduit_body: conduit_body::ConduitBody,
+    /// How long a box with large conductors must be.
+    pub pull: pull::Pull,
+    /// How long a box over 1000 V must be.
+    pub over_1000_volts: over_1000_volts::Over1000Volts,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -49,6 +57,9 @@ static EDITIONS: [Rulebook; 4] = {
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
             free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            conduit_body: conduit_body::ConduitBody::ALL_EDITIONS,
+            pull: pull::Pull::ALL_EDITIONS,
+            over_1000_volts: over_1000_volts::Over1000Volts::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -75,7 +86,13 @@ impl Rulebook {
 
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())
+        self.outlet_volume
+            .figures()
+            .chain(self.outlet_fill.figures())
+            .chain(self.free_conductor.figures())
+            .chain(self.conduit_body.figures())
+            .chain(self.pull.figures())
+            .chain(self.over_1000_volts.figures())
     }
 }
 
@@ -85,6 +102,8 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .into_iter()
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
+        .chain(conduit_body::RULES)
         .chain(pull::RULES)
+        .chain(over_1000_volts::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

@@ -7,6 +7,8 @@ mod basis;
 pub mod conductor_volume;
 mod loader;
 pub mod standard_boxes;
+pub mod trade_sizes;
+pub mod wire_bending_space;
 
 pub use basis::Basis;
 pub use loader::{Column, LoadFault, Row, Table, Value};
@@ -49,6 +51,9 @@ impl Tables {
         let mut tables = vec![
             loader::read(&conductor_volume::FILE, Some(&keys))?,
             loader::read(&standard_boxes::FILE, Some(&keys))?,
+            loader::read(&trade_sizes::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::COMPACT_FILE, Some(&keys))?,
         ];
         tables.push(sources);
         Ok(Self { tables })
