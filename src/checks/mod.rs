@@ -8,6 +8,7 @@ mod caution;
 mod fault;
 mod finding;
 pub mod outlet_fill;
+pub mod pull_box;
 mod terms;
 
 pub use caution::Caution;
