@@ -173,7 +173,7 @@ fn section_volume(
             proof.lookup(&ASSEMBLY, standard.volume(proof.units()), Some(item.member("/standard")))
         }
         (None, None) => {
-            let step = proof.does_not_apply(&ASSEMBLY, "because-unmarked", Some(item));
+            let step = proof.does_not_apply(&ASSEMBLY, "unmarked", Some(item));
             let finding = Finding::new(&ASSEMBLY, Status::Advisory, "finding-section-adds-nothing");
             findings.push(finding.at(item).step(step));
             return None;

@@ -216,7 +216,7 @@ impl<'a> Counting<'a, '_> {
             let item = self.at("/contents/conductors/#", index);
             if *role == Role::StaysInside {
                 self.present[size.index()] = true;
-                self.leave_out(Item::Conductors, &CONDUCTORS, "because-stays-inside", item);
+                self.leave_out(Item::Conductors, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
             let Some(size) = self.sized(*size, item.member("/size")) else { continue };
@@ -304,7 +304,7 @@ impl<'a> Counting<'a, '_> {
             let item = self.at("/contents/grounding/#", index);
             if grounding.kind == GroundingKind::StaysInside {
                 self.present[grounding.size.index()] = true;
-                self.leave_out(Item::Grounding, &CONDUCTORS, "because-stays-inside", item);
+                self.leave_out(Item::Grounding, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
             let count = self.count_at(&GROUNDING, grounding.count, item);
@@ -327,12 +327,12 @@ impl<'a> Counting<'a, '_> {
             CanopyKind::CeilingFan => self.proof.reading::<FanCanopy>() == FanCanopy::AsALuminaire,
         };
         if !relieved {
-            self.proof.does_not_apply(&CANOPY, "because-no-canopy", Some(at));
+            self.proof.does_not_apply(&CANOPY, "no-canopy", Some(at));
         }
         for (index, Wire { size, count }) in canopy.grounding.iter().enumerate() {
             let item = self.at("/contents/canopy/grounding/#", index);
             if relieved {
-                self.leave_out(Item::Grounding, &CANOPY, "because-canopy", item);
+                self.leave_out(Item::Grounding, &CANOPY, "canopy", item);
             } else {
                 let count = self.count_at(&GROUNDING, *count, item);
                 self.enter(*size, count, false, item);
@@ -361,7 +361,7 @@ impl<'a> Counting<'a, '_> {
         let (few, _) = self.proof.compare(&CANOPY, all, Relation::AtMost, free);
         if few {
             for (_, _, item) in small {
-                self.leave_out(Item::FixtureWires, &CANOPY, "because-canopy", item);
+                self.leave_out(Item::FixtureWires, &CANOPY, "canopy", item);
             }
             return;
         }
@@ -419,7 +419,7 @@ impl<'a> Counting<'a, '_> {
         let mut connected = device.largest_conductor;
         if let Some(leads) = device.factory_leads {
             let at = item.member("/factory_leads");
-            self.leave_out(Item::Conductors, &CONDUCTORS, "because-factory-leads", at);
+            self.leave_out(Item::Conductors, &CONDUCTORS, "factory-leads", at);
             if connected.is_some_and(|size| size != leads)
                 && self.proof.reading::<DeviceLeads>() == DeviceLeads::Leads
             {
@@ -440,13 +440,13 @@ impl<'a> Counting<'a, '_> {
         for (index, block) in contents.terminal_blocks.iter().enumerate() {
             let item = self.at("/contents/terminal_blocks/#", index);
             let Some(figure) = self.book.terminal_block else {
-                self.leave_out(Item::TerminalBlocks, &TERMINAL_BLOCKS, "because-not-in-edition", item);
+                self.leave_out(Item::TerminalBlocks, &TERMINAL_BLOCKS, "not-in-edition", item);
                 continue;
             };
             if block.kind == TerminalBlockKind::RailSplices
                 && self.proof.reading::<RailSplices>() == RailSplices::Connector
             {
-                self.leave_out(Item::TerminalBlocks, &NOTHING, "because-wire-connector", item);
+                self.leave_out(Item::TerminalBlocks, &NOTHING, "wire-connector", item);
                 continue;
             }
             let size_at = item.member("/largest_conductor");
@@ -472,11 +472,9 @@ impl<'a> Counting<'a, '_> {
         for (index, part) in contents.small_parts.iter().enumerate() {
             let item = self.at("/contents/small_parts/#", index);
             let because = match part.kind {
-                SmallPartKind::WireConnector => "because-wire-connector",
-                SmallPartKind::RacewayAsGround | SmallPartKind::BondingStrip => {
-                    "because-not-a-conductor-inside"
-                }
-                _ => "because-small-fitting",
+                SmallPartKind::WireConnector => "wire-connector",
+                SmallPartKind::RacewayAsGround | SmallPartKind::BondingStrip => "not-a-conductor-inside",
+                _ => "small-fitting",
             };
             self.leave_out(Item::SmallParts, &NOTHING, because, item);
         }
@@ -533,13 +531,13 @@ impl<'a> Counting<'a, '_> {
             let item = self.at("/contents/clamps/#", index);
             match clamp.kind {
                 ClampKind::Internal => internal.push(item),
-                ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "because-outside", item),
+                ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "outside", item),
                 ClampKind::Molded => match self.proof.reading::<MoldedClamps>() {
                     MoldedClamps::Counted => internal.push(item),
-                    MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "because-molded", item),
+                    MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "molded", item),
                 },
                 ClampKind::TerminatingAssembly => {
-                    self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "because-own-volume", item);
+                    self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "own-volume", item);
                     let Some(volume) = clamp.volume else { continue };
                     let (volume, at) = (volume.value(), item.member("/volume"));
                     let mut taken = self.proof.given(&CLAMP_ASSEMBLY, volume, Measure::Volume, at);
@@ -609,7 +607,7 @@ impl<'a> Counting<'a, '_> {
             }
             _ => {
                 if let (Some(first), None) = (isolated.first(), self.book.isolated_set) {
-                    self.proof.does_not_apply(&ISOLATED_SET, "because-not-in-edition", Some(first.at));
+                    self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
                 let all: Vec<Entering> = plain.into_iter().chain(isolated).collect();
                 lines.extend(self.grounded_together(all));
