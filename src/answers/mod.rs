@@ -5,7 +5,7 @@
 use crate::checks::{Argument, Caution, Check, Evaluation, Finding, Status, Verdict};
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId};
 use crate::rulebook::reading::Point;
-use crate::rulebook::{Edition, Rulebook, figures_table, rules};
+use crate::rulebook::{Edition, figures_table, rules};
 use crate::tables::{self, Table, Value};
 use crate::words::{self, Catalogue, summary};
 use serde::{Deserialize, Serialize};
@@ -261,7 +261,7 @@ fn interpretations<C: Check>(
         let places = 0..point.readings().len() as u8;
         places.filter(move |place| *place != followed).map(move |place| {
             let readings = book.readings.with_place(point, place);
-            let under = C::evaluate(&Rulebook { readings, ..book.clone() }, request);
+            let under = C::evaluate(&book.with_readings(readings), request);
             Alternative { reading: point.readings()[usize::from(place)], verdict: under.verdict }
         })
     };

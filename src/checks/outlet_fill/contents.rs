@@ -12,13 +12,13 @@ use crate::checks::{Finding, Name, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{
-    ALLOWANCE, CANOPY, CLAMP_ASSEMBLY, CLAMPS, CONDUCTORS, DEVICES, GROUNDING, ISOLATED_SET, NOTHING,
-    OutletFill, SUM, SUPPORT_FITTINGS, TERMINAL_BLOCKS,
+    ALLOWANCE, CANOPY, CLAMP_ASSEMBLY, CLAMPS, CONDUCTORS, DEVICES, GROUNDING, ISOLATED_SET, NOTHING, SUM,
+    SUPPORT_FITTINGS, TERMINAL_BLOCKS,
 };
 use crate::rulebook::reading::{
     CanopyWires, DeviceLeads, FanCanopy, LoopThreshold, MoldedClamps, RailSplices, SmallConductors,
 };
-use crate::rulebook::{Rule, free_conductor, pull};
+use crate::rulebook::{Rule, Rulebook, free_conductor, pull};
 use crate::tables::conductor_volume;
 use crate::trade::ConductorSize;
 
@@ -47,7 +47,7 @@ impl Fill {
         space: Option<usize>,
         opening: Option<&Opening>,
     ) -> Self {
-        let book = proof.rulebook().outlet_fill.clone();
+        let book = proof.rulebook().clone();
         let mut counting = Counting {
             proof,
             book,
@@ -128,7 +128,7 @@ struct Entering {
 /// The count of one space, under way.
 struct Counting<'a, 'p> {
     proof: &'p mut Derivation,
-    book: OutletFill,
+    book: Rulebook,
     contents: &'a Contents,
     space: Option<usize>,
     counted: Vec<Counted<'a>>,
@@ -230,12 +230,13 @@ impl<'a> Counting<'a, '_> {
                         None => *threshold.insert(self.loop_threshold(opening)),
                     };
                     let (long, _) = self.proof.compare(&CONDUCTORS, length, Relation::AtLeast, threshold);
-                    let figure = if long { self.book.long_loop } else { self.book.passing };
+                    let figure =
+                        if long { self.book.outlet_fill.long_loop } else { self.book.outlet_fill.passing };
                     let each = self.proof.stated(&figure);
                     self.proof.product(&CONDUCTORS, many, each, Some(item))
                 }
                 (Role::PassesThrough, _) => {
-                    let each = self.proof.stated(&self.book.passing);
+                    let each = self.proof.stated(&self.book.outlet_fill.passing);
                     self.proof.product(&CONDUCTORS, many, each, Some(item))
                 }
                 _ => many,
@@ -246,7 +247,7 @@ impl<'a> Counting<'a, '_> {
 
     /// How long an unbroken loop must be to count twice.
     fn loop_threshold(&mut self, opening: Option<&Opening>) -> Figure {
-        let book = self.proof.rulebook().free_conductor.clone();
+        let book = self.book.free_conductor.clone();
         let base = self.proof.stated(&book.length);
         let mut least = base;
         if let Some(opening) = opening {
@@ -266,7 +267,7 @@ impl<'a> Counting<'a, '_> {
                 }
             }
         }
-        let multiple = self.proof.stated(&self.book.loop_multiple);
+        let multiple = self.proof.stated(&self.book.outlet_fill.loop_multiple);
         let threshold = self.proof.product(&CONDUCTORS, multiple, least, None);
         let finding = Finding::new(&CONDUCTORS, Status::Advisory, "finding-loop-threshold");
         self.findings.push(finding.with("threshold", threshold).step(threshold.step));
@@ -357,7 +358,7 @@ impl<'a> Counting<'a, '_> {
         }
         let counts: Vec<Figure> = small.iter().map(|(_, many, _)| *many).collect();
         let all = self.proof.sum(&CANOPY, &counts);
-        let free = self.proof.stated(&self.book.canopy_wires);
+        let free = self.proof.stated(&self.book.outlet_fill.canopy_wires);
         let (few, _) = self.proof.compare(&CANOPY, all, Relation::AtMost, free);
         if few {
             for (_, _, item) in small {
@@ -390,7 +391,7 @@ impl<'a> Counting<'a, '_> {
         for (index, device) in contents.devices.iter().enumerate() {
             let item = self.at("/contents/devices/#", index);
             let Some(size) = self.device_size(device, item) else { continue };
-            let each = self.proof.stated(&self.book.yoke);
+            let each = self.proof.stated(&self.book.outlet_fill.yoke);
             let mut allowances = each;
             if let Some(gangs) = device.gangs {
                 let at = item.member("/gangs");
@@ -439,7 +440,7 @@ impl<'a> Counting<'a, '_> {
         let contents = self.contents;
         for (index, block) in contents.terminal_blocks.iter().enumerate() {
             let item = self.at("/contents/terminal_blocks/#", index);
-            let Some(figure) = self.book.terminal_block else {
+            let Some(figure) = self.book.outlet_fill.terminal_block else {
                 self.leave_out(Item::TerminalBlocks, &TERMINAL_BLOCKS, "not-in-edition", item);
                 continue;
             };
@@ -549,7 +550,7 @@ impl<'a> Counting<'a, '_> {
                 }
             }
         }
-        (!internal.is_empty()).then(|| (self.proof.stated(&self.book.clamps), internal))
+        (!internal.is_empty()).then(|| (self.proof.stated(&self.book.outlet_fill.clamps), internal))
     }
 
     /// The allowances of support fittings: one for each type, however many there are of it.
@@ -563,7 +564,8 @@ impl<'a> Counting<'a, '_> {
                 types.push(fitting.kind);
             }
         }
-        let each: Vec<Figure> = types.iter().map(|_| self.proof.stated(&self.book.support_fitting)).collect();
+        let each: Vec<Figure> =
+            types.iter().map(|_| self.proof.stated(&self.book.outlet_fill.support_fitting)).collect();
         (!each.is_empty()).then(|| (self.proof.sum(&SUPPORT_FITTINGS, &each), at))
     }
 
@@ -594,7 +596,7 @@ impl<'a> Counting<'a, '_> {
         let (isolated, plain): (Vec<Entering>, Vec<Entering>) =
             entering.into_iter().partition(|one| one.isolated);
         let mut lines = Vec::new();
-        match (self.book.isolated_set, plain.is_empty() || isolated.is_empty()) {
+        match (self.book.outlet_fill.isolated_set, plain.is_empty() || isolated.is_empty()) {
             (Some(own), false) => {
                 lines.extend(self.grounded_together(plain));
                 let allowances = self.proof.stated(&own);
@@ -606,7 +608,7 @@ impl<'a> Counting<'a, '_> {
                 ));
             }
             _ => {
-                if let (Some(first), None) = (isolated.first(), self.book.isolated_set) {
+                if let (Some(first), None) = (isolated.first(), self.book.outlet_fill.isolated_set) {
                     self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
                 let all: Vec<Entering> = plain.into_iter().chain(isolated).collect();
@@ -620,8 +622,8 @@ impl<'a> Counting<'a, '_> {
         if entering.is_empty() {
             return None;
         }
-        let together = self.proof.stated(&self.book.grounding);
-        let allowances = match self.book.grounding_beyond.clone() {
+        let together = self.proof.stated(&self.book.outlet_fill.grounding);
+        let allowances = match self.book.outlet_fill.grounding_beyond.clone() {
             None => together,
             Some(beyond) => {
                 let counts: Vec<Figure> = entering.iter().map(|one| one.count).collect();
