@@ -93,6 +93,8 @@ impl Relation {
 pub enum Operation {
     /// Takes a number from the request. A step that points at a whole item, not a number, takes 1: that one item.
     Given,
+    /// Takes a yes or no from the request; the step holds or does not.
+    Fact,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
@@ -147,6 +149,7 @@ impl Operation {
     pub const fn name(self) -> &'static str {
         match self {
             Self::Given => "given",
+            Self::Fact => "fact",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
             Self::Stated { .. } => "stated",
