@@ -7,6 +7,7 @@
 mod caution;
 mod fault;
 mod finding;
+pub mod inspection;
 pub mod outlet_fill;
 pub mod pull_box;
 mod terms;
@@ -74,10 +75,5 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
     let book = Rulebook::of(C::terms(request).edition);
-    let readings = C::readings(request, book.readings);
-    if readings == book.readings {
-        C::evaluate(book, request)
-    } else {
-        C::evaluate(&Rulebook { readings, ..book.clone() }, request)
-    }
+    C::evaluate(&book.with_readings(C::readings(request, book.readings)), request)
 }

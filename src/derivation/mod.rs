@@ -81,6 +81,13 @@ impl Derivation {
         self.push(Operation::Given, rule, basis, &[], value, self.units.of(measure), Some(at))
     }
 
+    /// A yes or no that the request gives.
+    pub fn fact(&mut self, rule: &'static Rule, holds: bool, at: Pointer) -> StepId {
+        let basis = rule.basis_in(self.rulebook.edition);
+        let (operation, outcome) = (Operation::Fact, Outcome::Holds(holds));
+        self.add(Step { operation, rule, basis, outcome, at: Some(at), operands: (0, 0) })
+    }
+
     /// How many of something the request gives: the number written there, or 1 for an item that gives none.
     pub fn count(&mut self, rule: &'static Rule, count: Option<u32>, item: Pointer) -> Figure {
         match count {

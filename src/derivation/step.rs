@@ -93,6 +93,8 @@ impl Relation {
 pub enum Operation {
     /// Takes a number from the request. A step that points at a whole item, not a number, takes 1: that one item.
     Given,
+    /// Takes a yes or no from the request; the step holds or does not.
+    Fact,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
@@ -142,7 +144,7 @@ pub enum Operation {
     },
     /// A rule was considered and does not apply.
     DoesNotApply {
-        /// The key of the reason in the message catalogues.
+        /// The name of the reason, which the message catalogues put in words.
         because: &'static str,
     },
 }
@@ -152,6 +154,7 @@ impl Operation {
     pub const fn name(self) -> &'static str {
         match self {
             Self::Given => "given",
+            Self::Fact => "fact",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
             Self::Stated { .. } => "stated",

@@ -36,7 +36,7 @@ fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::O
 pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
-    /// What is done: `given` takes a number from the request (1 when `at` is an item without a count), `nothing` takes
+    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `nothing` takes
     /// 0, `lookup` a figure from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
     /// `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at the least),
     /// `percent` (rounded up at the second decimal), `largest`, `smallest` and `distance` (the root of the sum of squares,
@@ -84,7 +84,7 @@ pub struct StepView<'a> {
     reading: Option<&'static str>,
     /// Why the rule does not apply.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "no-terminal-blocks-in-edition")]
+    #[schema(value_type = Option<String>, nullable = false, example = "not-in-edition")]
     because: Option<&'static str>,
     /// The value that the step comes to.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -5,6 +5,7 @@ use crate::quantity::{Decimal, Unit, Units};
 use crate::trade::text_schema;
 use serde::de::{self, Deserializer, Visitor};
 use serde::{Deserialize, Serialize, Serializer};
+use smallvec::SmallVec;
 use std::fmt;
 use std::sync::LazyLock;
 use utoipa::openapi::RefOr;
@@ -81,8 +82,8 @@ impl Shape {
     }
 }
 
-/// A standard metal box: a row of the table. Written as its key, `square-4x1-1/2`.
-#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+/// A standard metal box: a row of the table, ordered as the table is. Written as its key, `square-4x1-1/2`.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct StandardBox(u8);
 
 struct Known {
@@ -146,7 +147,7 @@ impl StandardBox {
     /// Its volume with so many gangs.
     fn volume_of(self, gangs: Decimal, units: Units) -> Decimal {
         let volume = self.volume(units).value;
-        if self.shape().is_per_gang() { volume.times(gangs) } else { volume }
+        if self.shape().is_per_gang() { gangs.times(volume) } else { volume }
     }
 }
 
@@ -166,23 +167,25 @@ pub struct Choice {
 }
 
 impl Choice {
-    /// The boxes that serve, smallest first, then by key.
+    /// The boxes that serve, smallest first; boxes of one volume in the order of the table.
     pub fn boxes(&self, units: Units) -> Vec<StandardBox> {
         let gangs = self.gangs;
-        let fits = |candidate: &StandardBox| {
-            let shape = candidate.shape();
-            let gangs_fit = match shape {
-                Shape::Square => gangs <= self.square,
-                Shape::Octagonal => gangs <= self.octagonal,
-                Shape::SingleCover => gangs <= Decimal::ONE,
-                Shape::MultipleCover => gangs > Decimal::ONE,
-                Shape::Device | Shape::Masonry => true,
-            };
-            gangs_fit && candidate.volume_of(gangs, units) + self.added >= self.needed
+        let fits = |shape: Shape| match shape {
+            Shape::Square => gangs <= self.square,
+            Shape::Octagonal => gangs <= self.octagonal,
+            Shape::SingleCover => gangs <= Decimal::ONE,
+            Shape::MultipleCover => gangs > Decimal::ONE,
+            Shape::Device | Shape::Masonry => true,
         };
-        let mut boxes: Vec<StandardBox> = StandardBox::all().filter(fits).collect();
-        boxes.sort_by_key(|candidate| (candidate.volume_of(gangs, units), candidate.key()));
-        boxes
+        let mut boxes: SmallVec<[(Decimal, StandardBox); 24]> = SmallVec::new();
+        for candidate in StandardBox::all() {
+            let volume = candidate.volume_of(gangs, units);
+            if fits(candidate.shape()) && volume + self.added >= self.needed {
+                boxes.push((volume, candidate));
+            }
+        }
+        boxes.sort_unstable();
+        boxes.into_iter().map(|(_, candidate)| candidate).collect()
     }
 }
 

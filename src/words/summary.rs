@@ -12,10 +12,14 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
     let citation = step.rule.citation(proof.rulebook().edition).map(|citation| citation.to_string());
     let title = words.rule_title(step.rule.id);
     let (key, told) = match step.operation {
-        Operation::Given | Operation::Nothing | Operation::Lookup { .. } | Operation::Stated { .. } => {
+        Operation::Given
+        | Operation::Fact
+        | Operation::Nothing
+        | Operation::Lookup { .. }
+        | Operation::Stated { .. } => {
             return None;
         }
-        Operation::DoesNotApply { because } => ("step-left-out", words.fixed(because).to_owned()),
+        Operation::DoesNotApply { because } => ("step-left-out", words.reason(because).to_owned()),
         Operation::Read { point, reading } => ("step-read", format!("{}: {reading}", point.name())),
         Operation::SelectBoxes => {
             ("step-boxes", proof.selected().iter().map(|known| known.key()).collect::<Vec<_>>().join(", "))
