@@ -26,7 +26,7 @@ pub(super) fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: 
             continue;
         }
         if joined.spliced && proof.reading::<SplicedConductor>() == SplicedConductor::NotSame {
-            proof.does_not_apply(&ENTRY_DISTANCE, "because-spliced", Some(joined.at()));
+            proof.does_not_apply(&ENTRY_DISTANCE, "spliced", Some(joined.at()));
             continue;
         }
         let size = |place: usize| entered.get(place).and_then(|entry| entry.size);

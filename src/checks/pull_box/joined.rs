@@ -68,11 +68,8 @@ pub(super) fn all(
         let large = request.over_1000_volts || insulated || by_cable >= Some(ConductorSize::AWG_4);
         let at = Pointer::of("/pulls/#", *pull);
         if !large {
-            let because = if largest >= Some(ConductorSize::AWG_4) {
-                "because-not-insulated"
-            } else {
-                "because-smaller-than-4-awg"
-            };
+            let because =
+                if largest >= Some(ConductorSize::AWG_4) { "not-insulated" } else { "smaller-than-4-awg" };
             proof.does_not_apply(&APPLIES, because, Some(at));
             small.push(at);
         }

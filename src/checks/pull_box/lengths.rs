@@ -4,7 +4,7 @@
 use super::chamber::Axis;
 use super::entered::Entered;
 use super::joined::Joined;
-use super::outcome::Requirement;
+use super::outcome::LengthRequirement;
 use super::request::{Cover, Wall};
 use super::rows::{self, Row};
 use crate::checks::{Finding, Status};
@@ -15,7 +15,7 @@ use crate::rulebook::reading::{AngleSum, HingedCover};
 use crate::tables::wire_bending_space::{self, Stranding};
 
 /// A requirement, with the direction that it is about.
-pub(super) type Asked = (Axis, Requirement);
+pub(super) type Asked = (Axis, LengthRequirement);
 
 /// Everything that is asked, in the order of walls.
 pub(super) fn asked(
@@ -44,7 +44,7 @@ fn straight(
     entered: &[Entered<'_>],
     joined: &[Joined],
     axis: Axis,
-) -> Option<Requirement> {
+) -> Option<LengthRequirement> {
     let mut places: Vec<usize> = joined
         .iter()
         .filter(|joined| joined.straight)
@@ -68,7 +68,7 @@ fn angles(
     joined: &[Joined],
     wall: Wall,
     cover: Cover,
-) -> Vec<Requirement> {
+) -> Vec<LengthRequirement> {
     let angled = |place: usize| joined.iter().any(|joined| joined.angle && joined.between.contains(&place));
     if !(0..entered.len())
         .any(|place| entered.get(place).is_some_and(|entry| entry.wall() == wall) && angled(place))
@@ -82,7 +82,7 @@ fn angles(
         let turning: Vec<usize> = entries.iter().copied().filter(|place| angled(*place)).collect();
         if turning.is_empty() {
             let at = entries.first().and_then(|place| entered.get(*place)).map(|entry| entry.at);
-            proof.does_not_apply(&ANGLE, "because-row-only-straight", at);
+            proof.does_not_apply(&ANGLE, "row-only-straight", at);
             continue;
         }
         let counted = if turning.len() == entries.len() {
@@ -153,7 +153,7 @@ pub(super) fn is_removable(proof: &mut Derivation, cover: Cover) -> bool {
     };
     if !removable {
         let at = Some(Pointer::to("/cover"));
-        proof.does_not_apply(&REMOVABLE_COVER, "because-cover-not-removable", at);
+        proof.does_not_apply(&REMOVABLE_COVER, "cover-not-removable", at);
     }
     removable
 }
@@ -182,8 +182,8 @@ pub(super) fn requirement(
     length: Figure,
     entered: &[Entered<'_>],
     places: &[usize],
-) -> Requirement {
+) -> LengthRequirement {
     let entries =
         places.iter().filter_map(|place| entered.get(*place)).map(|entry| entry.id().to_owned()).collect();
-    Requirement { rule, wall, row, length, governs: false, entries }
+    LengthRequirement { rule, wall, row, length, governs: false, entries }
 }

@@ -42,7 +42,7 @@ mod rows;
 
 pub use interpretations::PullBoxInterpretations;
 pub use outcome::{
-    AxisSize, EntryDistanceOf, PullBoxOutcome, PullKind, PullKindOf, Requirement, SectionSize,
+    AxisSize, EntryDistanceOf, LengthRequirement, PullBoxOutcome, PullKind, PullKindOf, SectionSize,
 };
 pub use request::*;
 
@@ -182,7 +182,7 @@ fn evaluate_chamber(
 
 /// The requirements of one direction, and the largest of them.
 fn axis_size(proof: &mut Derivation, axis: Axis, asked: &[lengths::Asked]) -> AxisSize {
-    let mut requirements: Vec<Requirement> = asked
+    let mut requirements: Vec<LengthRequirement> = asked
         .iter()
         .filter(|(along, _)| *along == axis)
         .map(|(_, requirement)| requirement.clone())

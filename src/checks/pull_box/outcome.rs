@@ -48,7 +48,7 @@ pub struct AxisSize {
     #[schema(nullable = false)]
     pub minimum: Option<Figure>,
     /// What each rule asks.
-    pub requirements: Vec<Requirement>,
+    pub requirements: Vec<LengthRequirement>,
     /// The inside dimension of the given box.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -65,7 +65,7 @@ fn write_id<S: Serializer>(rule: &&'static Rule, serializer: S) -> Result<S::Ok,
 
 /// What one rule asks of one direction.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
-pub struct Requirement {
+pub struct LengthRequirement {
     /// The rule.
     #[serde(serialize_with = "write_id")]
     #[schema(value_type = String, example = "pull.angle")]

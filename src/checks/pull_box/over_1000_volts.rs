@@ -5,7 +5,7 @@ use super::distances::{Apart, in_order};
 use super::entered::Entered;
 use super::joined::Joined;
 use super::lengths::{Asked, is_removable, requirement};
-use super::outcome::Requirement;
+use super::outcome::LengthRequirement;
 use super::request::{CableOver1000Volts, Cover, Covering, Entry, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
@@ -126,7 +126,7 @@ fn angle(
     joined: &[Joined],
     wall: Wall,
     cover: Cover,
-) -> Option<Requirement> {
+) -> Option<LengthRequirement> {
     let of_wall = |place: &usize| entered.get(*place).is_some_and(|entry| entry.wall() == wall);
     let turning: Vec<usize> = joined
         .iter()
@@ -266,5 +266,5 @@ fn construction(proof: &mut Derivation, cover: Cover, findings: &mut Vec<Finding
     let message = if removable { "finding-removable-side" } else { "finding-no-removable-side" };
     findings.push(Finding::new(&REMOVABLE_SIDE, status, message).at(at));
     findings.push(Finding::new(&CONSTRUCTION, Status::Advisory, "finding-high-voltage-construction"));
-    proof.does_not_apply(&crate::rulebook::pull::APPLIES, "because-over-1000-volts", None);
+    proof.does_not_apply(&crate::rulebook::pull::APPLIES, "over-1000-volts", None);
 }

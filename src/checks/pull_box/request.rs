@@ -67,7 +67,7 @@ pub struct PullBoxRequest {
     /// the walls of the section, barriers included.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 50)]
-    pub sections: Vec<Section>,
+    pub sections: Vec<BoxSection>,
     /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -148,7 +148,7 @@ pub struct Entry {
     /// Where its centre is, in a box whose dimensions are given.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
-    pub position: Option<Position>,
+    pub position: Option<EntryPosition>,
 }
 
 /// A raceway that enters the box.
@@ -169,17 +169,17 @@ pub struct RacewayEntry {
 pub struct CableEntry {
     /// Its conductors.
     #[schema(min_items = 1, max_items = 50)]
-    pub conductors: Vec<Conductors>,
+    pub conductors: Vec<ConductorsInCable>,
     /// Its outside diameter, where entries are to be measured from its edge and not from that of the raceway it counts as.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub outside_diameter: Option<Length>,
 }
 
-/// Conductors of one size.
+/// Conductors of one size in a cable.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
-pub struct Conductors {
+pub struct ConductorsInCable {
     /// The size.
     pub size: ConductorSize,
     /// How many alike. 1 unless said otherwise.
@@ -221,7 +221,7 @@ pub struct CableOver1000Volts {
 /// The centre of an entry: the two of the three measures that lie in its wall.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
-pub struct Position {
+pub struct EntryPosition {
     /// From the left wall, for an entry in the top, the bottom or the back.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -290,7 +290,7 @@ pub struct InsideBox {
 /// A section of a box that permanent barriers divide.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
-pub struct Section {
+pub struct BoxSection {
     /// A name for it.
     pub id: Name,
     /// Its inside dimensions. Leave it out to ask only what is required.
