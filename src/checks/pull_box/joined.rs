@@ -77,7 +77,8 @@ pub(super) fn all(
         for other in others {
             let Some(to) = entered.get(*other) else { continue };
             let kind = kind(from.wall(), to.wall());
-            let (straight, angle) = match (kind, asked.spliced) {
+            let spliced = asked.spliced && !request.over_1000_volts;
+            let (straight, angle) = match (kind, spliced) {
                 _ if !large => (false, false),
                 (PullKind::Straight, false) => {
                     let both =
@@ -94,7 +95,7 @@ pub(super) fn all(
                 between: [*first, *other],
                 kind,
                 large,
-                spliced: asked.spliced,
+                spliced,
                 straight,
                 angle,
                 largest: largest.map(|size| (size, stranding)),

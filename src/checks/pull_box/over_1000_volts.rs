@@ -227,7 +227,7 @@ fn bending_radius(proof: &mut Derivation, cables: &[Cable]) -> Option<Figure> {
 pub(super) fn apart(proof: &mut Derivation, cables: &Cables, joined: &[Joined]) -> Vec<Apart> {
     let mut apart: Vec<Apart> = Vec::new();
     let multiple = proof.rulebook().over_1000_volts.entry_exit.clone();
-    for joined in joined {
+    for joined in joined.iter().filter(|joined| joined.angle) {
         let between = in_order(joined.between);
         if apart.iter().any(|known| known.between == between) {
             continue;

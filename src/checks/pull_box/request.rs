@@ -255,7 +255,7 @@ pub struct Pull {
     /// Whether that conductor is required to be insulated. A bare grounding conductor is not.
     #[serde(default = "yes", skip_serializing_if = "is_true")]
     pub insulated: bool,
-    /// Whether the conductors are spliced in the box.
+    /// Whether the conductors are spliced in the box. Over 1000 V this changes nothing.
     #[serde(default, skip_serializing_if = "is_false")]
     pub spliced: bool,
     /// Whether the entries, on opposite walls, are out of line with one another.
