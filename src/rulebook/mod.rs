@@ -10,6 +10,7 @@ pub mod free_conductor;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod pull;
+pub mod raceway_fill;
 pub mod reading;
 mod rule;
 
@@ -30,6 +31,8 @@ pub struct Rulebook {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// How full a raceway may be.
+    pub raceway_fill: raceway_fill::RacewayFill,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -49,6 +52,7 @@ static EDITIONS: [Rulebook; 4] = {
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
             free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -75,7 +79,11 @@ impl Rulebook {
 
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())
+        self.outlet_volume
+            .figures()
+            .chain(self.outlet_fill.figures())
+            .chain(self.free_conductor.figures())
+            .chain(self.raceway_fill.figures())
     }
 }
 
@@ -86,5 +94,6 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
         .chain(pull::RULES)
+        .chain(raceway_fill::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

@@ -1,6 +1,6 @@
 //! Interpretation points: where a rule is read in more than one way.
 
-use super::{Rule, outlet_fill, outlet_volume};
+use super::{Rule, outlet_fill, outlet_volume, raceway_fill};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -124,6 +124,13 @@ points! {
         InsideMeasure "inside_measure",
         /// Only a mark establishes a volume.
         MarkOnly "mark_only",
+    }
+    /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
+    RacewayArea "raceway_area" by raceway_fill::AREA {
+        /// A quarter of π times the square of the tabulated inside diameter, not rounded.
+        UnroundedDiameter "unrounded_diameter",
+        /// The printed area, and the printed share of it.
+        PrintedColumns "printed_columns",
     }
 }
 

@@ -36,6 +36,7 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
         Operation::Product => operands.join(" × "),
         Operation::Difference => operands.join(" − "),
         Operation::Quotient | Operation::WholeQuotient | Operation::Percent => operands.join(" ÷ "),
+        Operation::RoundCount => operands.iter().take(2).cloned().collect::<Vec<_>>().join(" ÷ "),
         Operation::Largest => format!("max({})", operands.join(", ")),
         Operation::Compare(relation) => operands.join(match (relation, step.outcome) {
             (Relation::AtLeast, Outcome::Holds(true)) | (Relation::Below, Outcome::Holds(false)) => " ≥ ",
