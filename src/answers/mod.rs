@@ -3,9 +3,9 @@
 //! Generic over [`Check`]; no check is named here.
 
 use crate::checks::{Argument, Caution, Check, Evaluation, Finding, Status, Verdict};
-use crate::derivation::{Derivation, DerivationView, Pointer, StepId};
+use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId};
 use crate::rulebook::reading::Point;
-use crate::rulebook::{Edition, Rulebook, figures_table, rules};
+use crate::rulebook::{Edition, figures_table, rules};
 use crate::tables::{self, Table, Value};
 use crate::words::{self, Catalogue, summary};
 use serde::{Deserialize, Serialize};
@@ -50,6 +50,16 @@ pub struct FindingView {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     step: Option<StepId>,
+}
+
+/// Why something was left out.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct ReasonView {
+    /// The name of the reason, as steps and lists of the answer give it.
+    #[schema(value_type = String, example = "stays-inside")]
+    because: &'static str,
+    /// The reason as a sentence.
+    message: String,
 }
 
 /// A disputed point that mattered to the answer.
@@ -144,6 +154,8 @@ pub struct Answer<'a, O> {
     pub outcome: &'a O,
     /// What was found, rule by rule.
     pub findings: Vec<FindingView>,
+    /// Why rules were left out and things not counted: each `because` of the answer in words.
+    pub reasons: Vec<ReasonView>,
     /// Disputed points that mattered, with the reading that was followed and the others.
     pub interpretations: Vec<InterpretationView>,
     /// The proof; absent with `explain=none`.
@@ -183,6 +195,7 @@ pub fn answer<'a, C: Check>(
             .chain(findings)
             .map(|finding| view_of(finding, terms.edition, words))
             .collect(),
+        reasons: reasons(proof, words),
         interpretations: interpretations::<C>(request, proof, *verdict, words),
         derivation,
         cautions: unverified
@@ -222,6 +235,19 @@ fn written(argument: &Argument) -> String {
     }
 }
 
+/// Each reason of the proof once, in words.
+fn reasons(proof: &Derivation, words: &Catalogue) -> Vec<ReasonView> {
+    let mut reasons: Vec<ReasonView> = Vec::new();
+    for step in proof.steps() {
+        if let Operation::DoesNotApply { because } = step.operation
+            && !reasons.iter().any(|known| known.because == because)
+        {
+            reasons.push(ReasonView { because, message: words.reason(because).to_owned() });
+        }
+    }
+    reasons
+}
+
 /// Evaluates the request again under every other reading of each point that mattered.
 fn interpretations<C: Check>(
     request: &C::Request,
@@ -235,7 +261,7 @@ fn interpretations<C: Check>(
         let places = 0..point.readings().len() as u8;
         places.filter(move |place| *place != followed).map(move |place| {
             let readings = book.readings.with_place(point, place);
-            let under = C::evaluate(&Rulebook { readings, ..book.clone() }, request);
+            let under = C::evaluate(&book.with_readings(readings), request);
             Alternative { reading: point.readings()[usize::from(place)], verdict: under.verdict }
         })
     };

@@ -108,7 +108,7 @@ impl Verdict {
     /// ```
     /// use elbowroom::checks::{Finding, Status, Verdict};
     /// use elbowroom::rulebook::outlet_volume::SCOPE;
-    /// let open = Finding::new(&SCOPE, Status::NotDetermined, "finding-volume-missing");
+    /// let open = Finding::new(&SCOPE, Status::NotDetermined, "finding-volume-open");
     /// let broken = Finding::new(&SCOPE, Status::Violated, "finding-volume-short");
     /// assert_eq!(Verdict::of(&[]), Verdict::Complies);
     /// assert_eq!(Verdict::of(&[open.clone()]), Verdict::NotDetermined);

@@ -73,10 +73,5 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
     let book = Rulebook::of(C::terms(request).edition);
-    let readings = C::readings(request, book.readings);
-    if readings == book.readings {
-        C::evaluate(book, request)
-    } else {
-        C::evaluate(&Rulebook { readings, ..book.clone() }, request)
-    }
+    C::evaluate(&book.with_readings(C::readings(request, book.readings)), request)
 }

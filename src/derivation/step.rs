@@ -140,7 +140,7 @@ pub enum Operation {
     },
     /// A rule was considered and does not apply.
     DoesNotApply {
-        /// The key of the reason in the message catalogues.
+        /// The name of the reason, which the message catalogues put in words.
         because: &'static str,
     },
 }

@@ -84,7 +84,7 @@ pub struct StepView<'a> {
     reading: Option<&'static str>,
     /// Why the rule does not apply.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "no-terminal-blocks-in-edition")]
+    #[schema(value_type = Option<String>, nullable = false, example = "not-in-edition")]
     because: Option<&'static str>,
     /// The value that the step comes to.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -1,6 +1,7 @@
 //! What each edition of the code says: variants, figures, citations, and where our knowledge of them comes from.
 //!
-//! A [`Rulebook`] is data. An edition is one value of it, and nothing in a check asks which edition it is.
+//! [`Rules`] are data. An edition is one value of them, and nothing in a check asks which edition it is. A [`Rulebook`]
+//! is a handle on such a value, cheap to copy: the rules of an edition, or those rules bent in a named way.
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
@@ -19,10 +20,12 @@ pub use edition::Edition;
 pub use rule::{Citation, Rule, RuleFigure};
 
 use reading::Readings;
+use std::ops::Deref;
+use std::sync::Arc;
 
 /// The rules of one edition, under one set of readings.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Rulebook {
+pub struct Rules {
     /// The edition.
     pub edition: Edition,
     /// How much room a box has.
@@ -45,9 +48,9 @@ pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
     "The 2026 text was not available; the figures of 2023 are carried forward",
 );
 
-static EDITIONS: [Rulebook; 4] = {
-    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rulebook {
-        Rulebook {
+static EDITIONS: [Rules; 4] = {
+    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rules {
+        Rules {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
@@ -65,6 +68,34 @@ static EDITIONS: [Rulebook; 4] = {
     ]
 };
 
+/// A handle on the rules that an evaluation follows.
+#[derive(Clone, Debug)]
+pub struct Rulebook(Handle);
+
+#[derive(Clone, Debug)]
+enum Handle {
+    Edition(&'static Rules),
+    Bent(Arc<Rules>),
+}
+
+static BOOKS: [Rulebook; 4] = [
+    Rulebook(Handle::Edition(&EDITIONS[0])),
+    Rulebook(Handle::Edition(&EDITIONS[1])),
+    Rulebook(Handle::Edition(&EDITIONS[2])),
+    Rulebook(Handle::Edition(&EDITIONS[3])),
+];
+
+impl Deref for Rulebook {
+    type Target = Rules;
+
+    fn deref(&self) -> &Rules {
+        match &self.0 {
+            Handle::Edition(rules) => rules,
+            Handle::Bent(rules) => rules,
+        }
+    }
+}
+
 impl Rulebook {
     /// The rulebook of an edition, with every disputed point read in its default way.
     ///
@@ -74,9 +105,19 @@ impl Rulebook {
     /// assert!(Rulebook::of(Edition::E2020).outlet_fill.grounding_beyond.is_some());
     /// ```
     pub fn of(edition: Edition) -> &'static Self {
-        &EDITIONS[edition as usize]
+        &BOOKS[edition as usize]
     }
 
+    /// The same rules with disputed points read in other ways.
+    pub fn with_readings(&self, readings: Readings) -> Self {
+        if readings == self.readings {
+            return self.clone();
+        }
+        Self(Handle::Bent(Arc::new(Rules { readings, ..Rules::clone(self) })))
+    }
+}
+
+impl Rules {
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
         self.outlet_volume

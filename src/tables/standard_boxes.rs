@@ -166,7 +166,7 @@ pub struct Choice {
 }
 
 impl Choice {
-    /// The boxes that serve, smallest first, then by key.
+    /// The boxes that serve, smallest first; boxes of one volume in the order of the table.
     pub fn boxes(&self, units: Units) -> Vec<StandardBox> {
         let gangs = self.gangs;
         let fits = |candidate: &StandardBox| {
@@ -181,7 +181,7 @@ impl Choice {
             gangs_fit && candidate.volume_of(gangs, units) + self.added >= self.needed
         };
         let mut boxes: Vec<StandardBox> = StandardBox::all().filter(fits).collect();
-        boxes.sort_by_key(|candidate| (candidate.volume_of(gangs, units), candidate.key()));
+        boxes.sort_by_key(|candidate| (candidate.volume_of(gangs, units), candidate.0));
         boxes
     }
 }

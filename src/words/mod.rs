@@ -15,6 +15,7 @@ use std::sync::LazyLock;
 pub struct Catalogue {
     bundle: FluentBundle<FluentResource>,
     fixed: HashMap<String, String>,
+    keys: Vec<String>,
 }
 
 /// Why a catalogue cannot be read.
@@ -51,12 +52,12 @@ impl Catalogue {
         bundle
             .add_resource(resource)
             .map_err(|errors| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
-        let mut catalogue = Self { bundle, fixed: HashMap::new() };
-        for key in keys {
+        let mut catalogue = Self { bundle, fixed: HashMap::new(), keys };
+        for key in &catalogue.keys {
             let mut errors = Vec::new();
-            let text = catalogue.format(&key, None, &mut errors);
+            let text = catalogue.format(key, None, &mut errors);
             if let (Some(text), true) = (text, errors.is_empty()) {
-                catalogue.fixed.insert(key, text);
+                catalogue.fixed.insert(key.clone(), text);
             }
         }
         Ok(catalogue)
@@ -68,6 +69,7 @@ impl Catalogue {
             Catalogue::read("en-US", ENGLISH).unwrap_or_else(|_| Catalogue {
                 bundle: FluentBundle::new_concurrent(Vec::new()),
                 fixed: HashMap::new(),
+                keys: Vec::new(),
             })
         });
         &ALL
@@ -90,6 +92,11 @@ impl Catalogue {
         self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
     }
 
+    /// Why a rule was left out.
+    pub fn reason(&self, because: &str) -> &str {
+        self.fixed.get(&format!("because-{because}")).map_or("", String::as_str)
+    }
+
     /// Whether there is a message with this key; `key.attribute` for one of its attributes.
     pub fn has(&self, key: &str) -> bool {
         let (message, attribute) = split(key);
@@ -97,6 +104,11 @@ impl Catalogue {
             None => message.value().is_some(),
             Some(attribute) => message.get_attribute(attribute).is_some(),
         })
+    }
+
+    /// The keys of all messages: those that name something and those that do not.
+    pub fn keys(&self) -> impl Iterator<Item = &str> {
+        self.keys.iter().map(String::as_str)
     }
 
     /// The title of a rule.

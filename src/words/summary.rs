@@ -15,7 +15,7 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         Operation::Given | Operation::Nothing | Operation::Lookup { .. } | Operation::Stated { .. } => {
             return None;
         }
-        Operation::DoesNotApply { because } => ("step-left-out", words.fixed(because).to_owned()),
+        Operation::DoesNotApply { because } => ("step-left-out", words.reason(because).to_owned()),
         Operation::Read { point, reading } => ("step-read", format!("{}: {reading}", point.name())),
         Operation::SelectBoxes => {
             ("step-boxes", proof.selected().iter().map(|known| known.key()).collect::<Vec<_>>().join(", "))

@@ -12,13 +12,13 @@ use crate::checks::{Finding, Name, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{
-    ALLOWANCE, CANOPY, CLAMP_ASSEMBLY, CLAMPS, CONDUCTORS, DEVICES, GROUNDING, ISOLATED_SET, NOTHING,
-    OutletFill, SUM, SUPPORT_FITTINGS, TERMINAL_BLOCKS,
+    ALLOWANCE, CANOPY, CLAMP_ASSEMBLY, CLAMPS, CONDUCTORS, DEVICES, GROUNDING, ISOLATED_SET, NOTHING, SUM,
+    SUPPORT_FITTINGS, TERMINAL_BLOCKS,
 };
 use crate::rulebook::reading::{
     CanopyWires, DeviceLeads, FanCanopy, LoopThreshold, MoldedClamps, RailSplices, SmallConductors,
 };
-use crate::rulebook::{Rule, free_conductor, pull};
+use crate::rulebook::{Rule, Rulebook, free_conductor, pull};
 use crate::tables::conductor_volume;
 use crate::trade::ConductorSize;
 
@@ -47,7 +47,7 @@ impl Fill {
         space: Option<usize>,
         opening: Option<&Opening>,
     ) -> Self {
-        let book = proof.rulebook().outlet_fill.clone();
+        let book = proof.rulebook().clone();
         let mut counting = Counting {
             proof,
             book,
@@ -128,7 +128,7 @@ struct Entering {
 /// The count of one space, under way.
 struct Counting<'a, 'p> {
     proof: &'p mut Derivation,
-    book: OutletFill,
+    book: Rulebook,
     contents: &'a Contents,
     space: Option<usize>,
     counted: Vec<Counted<'a>>,
@@ -216,7 +216,7 @@ impl<'a> Counting<'a, '_> {
             let item = self.at("/contents/conductors/#", index);
             if *role == Role::StaysInside {
                 self.present[size.index()] = true;
-                self.leave_out(Item::Conductors, &CONDUCTORS, "because-stays-inside", item);
+                self.leave_out(Item::Conductors, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
             let Some(size) = self.sized(*size, item.member("/size")) else { continue };
@@ -230,12 +230,13 @@ impl<'a> Counting<'a, '_> {
                         None => *threshold.insert(self.loop_threshold(opening)),
                     };
                     let (long, _) = self.proof.compare(&CONDUCTORS, length, Relation::AtLeast, threshold);
-                    let figure = if long { self.book.long_loop } else { self.book.passing };
+                    let figure =
+                        if long { self.book.outlet_fill.long_loop } else { self.book.outlet_fill.passing };
                     let each = self.proof.stated(&figure);
                     self.proof.product(&CONDUCTORS, many, each, Some(item))
                 }
                 (Role::PassesThrough, _) => {
-                    let each = self.proof.stated(&self.book.passing);
+                    let each = self.proof.stated(&self.book.outlet_fill.passing);
                     self.proof.product(&CONDUCTORS, many, each, Some(item))
                 }
                 _ => many,
@@ -246,7 +247,7 @@ impl<'a> Counting<'a, '_> {
 
     /// How long an unbroken loop must be to count twice.
     fn loop_threshold(&mut self, opening: Option<&Opening>) -> Figure {
-        let book = self.proof.rulebook().free_conductor.clone();
+        let book = self.book.free_conductor.clone();
         let base = self.proof.stated(&book.length);
         let mut least = base;
         if let Some(opening) = opening {
@@ -266,7 +267,7 @@ impl<'a> Counting<'a, '_> {
                 }
             }
         }
-        let multiple = self.proof.stated(&self.book.loop_multiple);
+        let multiple = self.proof.stated(&self.book.outlet_fill.loop_multiple);
         let threshold = self.proof.product(&CONDUCTORS, multiple, least, None);
         let finding = Finding::new(&CONDUCTORS, Status::Advisory, "finding-loop-threshold");
         self.findings.push(finding.with("threshold", threshold).step(threshold.step));
@@ -304,7 +305,7 @@ impl<'a> Counting<'a, '_> {
             let item = self.at("/contents/grounding/#", index);
             if grounding.kind == GroundingKind::StaysInside {
                 self.present[grounding.size.index()] = true;
-                self.leave_out(Item::Grounding, &CONDUCTORS, "because-stays-inside", item);
+                self.leave_out(Item::Grounding, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
             let count = self.count_at(&GROUNDING, grounding.count, item);
@@ -327,12 +328,12 @@ impl<'a> Counting<'a, '_> {
             CanopyKind::CeilingFan => self.proof.reading::<FanCanopy>() == FanCanopy::AsALuminaire,
         };
         if !relieved {
-            self.proof.does_not_apply(&CANOPY, "because-no-canopy", Some(at));
+            self.proof.does_not_apply(&CANOPY, "no-canopy", Some(at));
         }
         for (index, Wire { size, count }) in canopy.grounding.iter().enumerate() {
             let item = self.at("/contents/canopy/grounding/#", index);
             if relieved {
-                self.leave_out(Item::Grounding, &CANOPY, "because-canopy", item);
+                self.leave_out(Item::Grounding, &CANOPY, "canopy", item);
             } else {
                 let count = self.count_at(&GROUNDING, *count, item);
                 self.enter(*size, count, false, item);
@@ -357,11 +358,11 @@ impl<'a> Counting<'a, '_> {
         }
         let counts: Vec<Figure> = small.iter().map(|(_, many, _)| *many).collect();
         let all = self.proof.sum(&CANOPY, &counts);
-        let free = self.proof.stated(&self.book.canopy_wires);
+        let free = self.proof.stated(&self.book.outlet_fill.canopy_wires);
         let (few, _) = self.proof.compare(&CANOPY, all, Relation::AtMost, free);
         if few {
             for (_, _, item) in small {
-                self.leave_out(Item::FixtureWires, &CANOPY, "because-canopy", item);
+                self.leave_out(Item::FixtureWires, &CANOPY, "canopy", item);
             }
             return;
         }
@@ -390,7 +391,7 @@ impl<'a> Counting<'a, '_> {
         for (index, device) in contents.devices.iter().enumerate() {
             let item = self.at("/contents/devices/#", index);
             let Some(size) = self.device_size(device, item) else { continue };
-            let each = self.proof.stated(&self.book.yoke);
+            let each = self.proof.stated(&self.book.outlet_fill.yoke);
             let mut allowances = each;
             if let Some(gangs) = device.gangs {
                 let at = item.member("/gangs");
@@ -419,7 +420,7 @@ impl<'a> Counting<'a, '_> {
         let mut connected = device.largest_conductor;
         if let Some(leads) = device.factory_leads {
             let at = item.member("/factory_leads");
-            self.leave_out(Item::Conductors, &CONDUCTORS, "because-factory-leads", at);
+            self.leave_out(Item::Conductors, &CONDUCTORS, "factory-leads", at);
             if connected.is_some_and(|size| size != leads)
                 && self.proof.reading::<DeviceLeads>() == DeviceLeads::Leads
             {
@@ -439,14 +440,14 @@ impl<'a> Counting<'a, '_> {
         let contents = self.contents;
         for (index, block) in contents.terminal_blocks.iter().enumerate() {
             let item = self.at("/contents/terminal_blocks/#", index);
-            let Some(figure) = self.book.terminal_block else {
-                self.leave_out(Item::TerminalBlocks, &TERMINAL_BLOCKS, "because-not-in-edition", item);
+            let Some(figure) = self.book.outlet_fill.terminal_block else {
+                self.leave_out(Item::TerminalBlocks, &TERMINAL_BLOCKS, "not-in-edition", item);
                 continue;
             };
             if block.kind == TerminalBlockKind::RailSplices
                 && self.proof.reading::<RailSplices>() == RailSplices::Connector
             {
-                self.leave_out(Item::TerminalBlocks, &NOTHING, "because-wire-connector", item);
+                self.leave_out(Item::TerminalBlocks, &NOTHING, "wire-connector", item);
                 continue;
             }
             let size_at = item.member("/largest_conductor");
@@ -472,11 +473,9 @@ impl<'a> Counting<'a, '_> {
         for (index, part) in contents.small_parts.iter().enumerate() {
             let item = self.at("/contents/small_parts/#", index);
             let because = match part.kind {
-                SmallPartKind::WireConnector => "because-wire-connector",
-                SmallPartKind::RacewayAsGround | SmallPartKind::BondingStrip => {
-                    "because-not-a-conductor-inside"
-                }
-                _ => "because-small-fitting",
+                SmallPartKind::WireConnector => "wire-connector",
+                SmallPartKind::RacewayAsGround | SmallPartKind::BondingStrip => "not-a-conductor-inside",
+                _ => "small-fitting",
             };
             self.leave_out(Item::SmallParts, &NOTHING, because, item);
         }
@@ -533,13 +532,13 @@ impl<'a> Counting<'a, '_> {
             let item = self.at("/contents/clamps/#", index);
             match clamp.kind {
                 ClampKind::Internal => internal.push(item),
-                ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "because-outside", item),
+                ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "outside", item),
                 ClampKind::Molded => match self.proof.reading::<MoldedClamps>() {
                     MoldedClamps::Counted => internal.push(item),
-                    MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "because-molded", item),
+                    MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "molded", item),
                 },
                 ClampKind::TerminatingAssembly => {
-                    self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "because-own-volume", item);
+                    self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "own-volume", item);
                     let Some(volume) = clamp.volume else { continue };
                     let (volume, at) = (volume.value(), item.member("/volume"));
                     let mut taken = self.proof.given(&CLAMP_ASSEMBLY, volume, Measure::Volume, at);
@@ -551,7 +550,7 @@ impl<'a> Counting<'a, '_> {
                 }
             }
         }
-        (!internal.is_empty()).then(|| (self.proof.stated(&self.book.clamps), internal))
+        (!internal.is_empty()).then(|| (self.proof.stated(&self.book.outlet_fill.clamps), internal))
     }
 
     /// The allowances of support fittings: one for each type, however many there are of it.
@@ -565,7 +564,8 @@ impl<'a> Counting<'a, '_> {
                 types.push(fitting.kind);
             }
         }
-        let each: Vec<Figure> = types.iter().map(|_| self.proof.stated(&self.book.support_fitting)).collect();
+        let each: Vec<Figure> =
+            types.iter().map(|_| self.proof.stated(&self.book.outlet_fill.support_fitting)).collect();
         (!each.is_empty()).then(|| (self.proof.sum(&SUPPORT_FITTINGS, &each), at))
     }
 
@@ -596,7 +596,7 @@ impl<'a> Counting<'a, '_> {
         let (isolated, plain): (Vec<Entering>, Vec<Entering>) =
             entering.into_iter().partition(|one| one.isolated);
         let mut lines = Vec::new();
-        match (self.book.isolated_set, plain.is_empty() || isolated.is_empty()) {
+        match (self.book.outlet_fill.isolated_set, plain.is_empty() || isolated.is_empty()) {
             (Some(own), false) => {
                 lines.extend(self.grounded_together(plain));
                 let allowances = self.proof.stated(&own);
@@ -608,8 +608,8 @@ impl<'a> Counting<'a, '_> {
                 ));
             }
             _ => {
-                if let (Some(first), None) = (isolated.first(), self.book.isolated_set) {
-                    self.proof.does_not_apply(&ISOLATED_SET, "because-not-in-edition", Some(first.at));
+                if let (Some(first), None) = (isolated.first(), self.book.outlet_fill.isolated_set) {
+                    self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
                 let all: Vec<Entering> = plain.into_iter().chain(isolated).collect();
                 lines.extend(self.grounded_together(all));
@@ -622,8 +622,8 @@ impl<'a> Counting<'a, '_> {
         if entering.is_empty() {
             return None;
         }
-        let together = self.proof.stated(&self.book.grounding);
-        let allowances = match self.book.grounding_beyond.clone() {
+        let together = self.proof.stated(&self.book.outlet_fill.grounding);
+        let allowances = match self.book.outlet_fill.grounding_beyond.clone() {
             None => together,
             Some(beyond) => {
                 let counts: Vec<Figure> = entering.iter().map(|one| one.count).collect();

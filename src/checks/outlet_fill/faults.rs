@@ -1,7 +1,7 @@
 //! What can be wrong with a request that decoded.
 
 use super::request::{
-    CanopyKind, Clamp, ClampKind, Contents, Enclosure, MOST_ITEMS, Material, OutletFillRequest, Role, Space,
+    Clamp, ClampKind, Contents, Enclosure, MOST_ITEMS, Material, OutletFillRequest, Role, Space,
 };
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
@@ -122,12 +122,6 @@ fn of_contents(contents: &Contents, space: Option<usize>, faults: &mut Faults) {
     if let Some(canopy) = canopy {
         faults.at_most(list("/contents/canopy/fixture_wires"), canopy.fixture_wires.len(), MOST_ITEMS);
         faults.at_most(list("/contents/canopy/grounding"), canopy.grounding.len(), MOST_ITEMS);
-        if canopy.kind == CanopyKind::FlatLuminaire
-            && canopy.fixture_wires.is_empty()
-            && canopy.grounding.is_empty()
-        {
-            faults.add(list("/contents/canopy"), Conflict, "fault-flat-luminaire-without-wires");
-        }
     }
     for (index, conductor) in conductors.iter().enumerate() {
         let item = within(Pointer::of("/contents/conductors/#", index));

@@ -167,8 +167,9 @@ fn offer_boxes(
     let gangs = gangs_needed(proof, request, contents);
     let added = capacity.and_then(|capacity| capacity.added);
     let added = added.unwrap_or_else(|| proof.nothing(rule, Measure::Volume));
-    let book = proof.rulebook().outlet_volume.clone();
-    let (square, octagonal) = (proof.stated(&book.square_box_gangs), proof.stated(&book.octagonal_box_gangs));
+    let book = proof.rulebook().clone();
+    let square = proof.stated(&book.outlet_volume.square_box_gangs);
+    let octagonal = proof.stated(&book.outlet_volume.octagonal_box_gangs);
     let needed = fill.with_assemblies(proof);
     let step = proof.select_boxes(rule, BoxesAsked { needed, added, gangs, square, octagonal });
     BoxOffer { gangs, fits: proof.selected().to_vec(), step }

@@ -123,8 +123,8 @@ pub struct NotCounted {
     /// The rule that leaves it out.
     #[schema(value_type = String, example = "outlet-fill.conductors")]
     pub rule: &'static str,
-    /// The key of the reason; `/v1/rules/{rule}` has the rule in words.
-    #[schema(value_type = String, example = "because-stays-inside")]
+    /// The reason, which `reasons` of the answer puts in words.
+    #[schema(value_type = String, example = "stays-inside")]
     pub because: &'static str,
     /// The input that is left out.
     pub at: Pointer,

@@ -1,0 +1,154 @@
+//! Published and hand-worked cases, run against the engine: every figure, every edition that a case names, every proof.
+//!
+//! A case is data under `tests/conformance/`. The loader refuses an unknown member, an empty file, a case without a
+//! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
+
+use elbowroom::answers::{Explain, answer};
+use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill};
+use elbowroom::words::Catalogue;
+use serde::Deserialize;
+use serde_json::{Map, Value};
+use std::collections::BTreeSet;
+use std::path::Path;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Case {
+    /// A sentence.
+    name: String,
+    check: String,
+    source: Source,
+    /// The answer that the source gives, where it is published.
+    source_says: Option<String>,
+    /// Why the source is wrong, where it is.
+    source_disagrees: Option<String>,
+    /// The sum, or what was assumed.
+    note: Option<String>,
+    editions: Vec<String>,
+    request: Map<String, Value>,
+    /// JSON Pointers into the answer, and what stands there.
+    expect: Map<String, Value>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Source {
+    basis: String,
+    title: String,
+    publisher: Option<String>,
+    date: Option<String>,
+    address: Option<String>,
+}
+
+fn cases(file: &str) -> Vec<Case> {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/conformance").join(file);
+    let text = std::fs::read_to_string(&path).expect(file);
+    let cases: Vec<Case> = serde_json::from_str(&text).expect(file);
+    assert!(!cases.is_empty(), "{file} has no cases");
+    let names: BTreeSet<&str> = cases.iter().map(|case| case.name.as_str()).collect();
+    assert_eq!(names.len(), cases.len(), "{file} has two cases of one name");
+    for case in &cases {
+        assert!(
+            !case.name.is_empty() && !case.source.title.is_empty(),
+            "{file}: a case without a name or source"
+        );
+        assert!(!case.expect.is_empty(), "{file}: «{}» expects nothing", case.name);
+        assert!(!case.editions.is_empty(), "{file}: «{}» names no edition", case.name);
+        let published = case.source.basis == "published";
+        assert!(
+            published || ["derived", "common_practice"].contains(&case.source.basis.as_str()),
+            "{file}: «{}» has no basis",
+            case.name
+        );
+        assert!(
+            case.source.address.is_none() || (case.source.publisher.is_some() && case.source.date.is_some()),
+            "{file}: «{}» has an address without a publisher and a date",
+            case.name
+        );
+        assert!(
+            case.source_disagrees.is_none() || case.source_says.is_some(),
+            "{file}: «{}» disagrees with a source that says nothing",
+            case.name
+        );
+        assert!(case.note.as_deref() != Some(""), "{file}: «{}» has an empty note", case.name);
+    }
+    cases
+}
+
+/// Evaluates one case under one edition; every difference is a line.
+fn differences<C: Check>(case: &Case, edition: &str) -> Vec<String> {
+    let mut request = case.request.clone();
+    request.insert("edition".to_owned(), edition.into());
+    let request: C::Request = match serde_json::from_value(Value::Object(request)) {
+        Ok(request) => request,
+        Err(error) => return vec![format!("the request does not decode: {error}")],
+    };
+    let faults = faults_of::<C>(&request);
+    if !faults.is_empty() {
+        return faults.iter().map(|fault| format!("fault {}: {}", fault.at, fault.message)).collect();
+    }
+    let evaluation = evaluate::<C>(&request);
+    let mut differences: Vec<String> =
+        evaluation.proof.replay().err().iter().map(ToString::to_string).collect();
+    let answer = answer::<C>(&request, &evaluation, Explain::Full, Catalogue::english());
+    let answer = serde_json::to_value(&answer).expect("an answer is JSON");
+    for (pointer, expected) in &case.expect {
+        let found = answer.pointer(pointer);
+        if !found.is_some_and(|found| same(found, expected)) {
+            let found = found.map_or("nothing".to_owned(), Value::to_string);
+            differences.push(format!("{pointer}: expected {expected}, found {found}"));
+        }
+    }
+    differences
+}
+
+/// Numbers are the same when they are equal, however they are written.
+fn same(found: &Value, expected: &Value) -> bool {
+    match (found.as_f64(), expected.as_f64()) {
+        (Some(found), Some(expected)) => found == expected,
+        _ => found == expected,
+    }
+}
+
+fn run(file: &str) {
+    let cases = cases(file);
+    let (mut evaluations, mut failures) = (0, Vec::new());
+    for case in &cases {
+        for edition in &case.editions {
+            let differences = match case.check.as_str() {
+                OutletFill::NAME => differences::<OutletFill>(case, edition),
+                unknown => vec![format!("no check is called {unknown}")],
+            };
+            evaluations += 1;
+            for difference in differences {
+                failures.push(format!("«{}» ({edition}): {difference}", case.name));
+            }
+        }
+    }
+    let published = cases.iter().filter(|case| case.source.basis == "published").count();
+    let disagreeing = cases.iter().filter(|case| case.source_disagrees.is_some()).count();
+    println!(
+        "{file}: {} cases ({published} published, {disagreeing} of them where the source is wrong), {evaluations} evaluations, {} differences",
+        cases.len(),
+        failures.len()
+    );
+    assert!(failures.is_empty(), "{file}:\n{}", failures.join("\n"));
+}
+
+#[test]
+fn outlet_box_fill() {
+    run("outlet-box-fill.json");
+}
+
+/// A file that no test runs would be a silent skip.
+#[test]
+fn every_file_is_run() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/conformance");
+    let found: BTreeSet<String> = std::fs::read_dir(folder)
+        .expect("the folder of cases")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .filter(|name| name.ends_with(".json"))
+        .collect();
+    let run: BTreeSet<String> = ["outlet-box-fill.json"].map(str::to_owned).into();
+    assert_eq!(found, run);
+}
