@@ -8,6 +8,7 @@ mod caution;
 mod fault;
 mod finding;
 pub mod outlet_fill;
+pub mod raceway_fill;
 mod terms;
 
 pub use caution::Caution;

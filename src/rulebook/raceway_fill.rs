@@ -77,7 +77,7 @@ pub static CABLES: Rule = Rule::everywhere(
 pub static AREA: Rule = Rule::everywhere(
     "raceway-fill.raceway-area",
     "Chapter 9, Table 4",
-    Basis::Disputed,
+    Basis::Recalled,
     "Annex C follows the unrounded area of the diameter: 9661 of 9681 recalled counts, against 9622 by the printed percent columns",
 );
 
@@ -136,6 +136,8 @@ pub struct RacewayFill {
     pub quarter_pi: RuleFigure,
     /// One hundredth, by which a percentage becomes a factor.
     pub hundredth: RuleFigure,
+    /// How many conductors may jam.
+    pub jam_number: RuleFigure,
     /// The least ratio of diameters at which three conductors may jam.
     pub jam_from: RuleFigure,
     /// The greatest.
@@ -171,6 +173,7 @@ impl RacewayFill {
             si: QUARTER_PI,
         },
         hundredth: RuleFigure::number("raceway-fill.hundredth", &LIMITS, 100),
+        jam_number: RuleFigure::number("raceway-fill.jam-number", &JAMMING, 30_000),
         jam_from: RuleFigure::number("raceway-fill.jam-from", &JAMMING, 28_000),
         jam_to: RuleFigure::number("raceway-fill.jam-to", &JAMMING, 32_000),
     };
@@ -189,6 +192,7 @@ impl RacewayFill {
             single_step,
             quarter_pi,
             hundredth,
+            jam_number,
             jam_from,
             jam_to,
         } = self.clone();
@@ -205,6 +209,7 @@ impl RacewayFill {
             single_step,
             quarter_pi,
             hundredth,
+            jam_number,
             jam_from,
             jam_to,
         ]
