@@ -10,6 +10,7 @@ mod finding;
 pub mod inspection;
 pub mod outlet_fill;
 pub mod pull_box;
+pub mod raceway_fill;
 mod terms;
 
 pub use caution::Caution;

@@ -13,6 +13,7 @@ pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod over_1000_volts;
 pub mod pull;
+pub mod raceway_fill;
 pub mod reading;
 mod rule;
 
@@ -41,6 +42,8 @@ pub struct Rules {
     pub pull: pull::Pull,
     /// How long a box over 1000 V must be.
     pub over_1000_volts: over_1000_volts::Over1000Volts,
+    /// How full a raceway may be.
+    pub raceway_fill: raceway_fill::RacewayFill,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -63,6 +66,7 @@ static EDITIONS: [Rules; 4] = {
             conduit_body: conduit_body::ConduitBody::ALL_EDITIONS,
             pull: pull::Pull::ALL_EDITIONS,
             over_1000_volts: over_1000_volts::Over1000Volts::ALL_EDITIONS,
+            raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -134,6 +138,7 @@ impl Rules {
             .chain(self.conduit_body.figures())
             .chain(self.pull.figures())
             .chain(self.over_1000_volts.figures())
+            .chain(self.raceway_fill.figures())
     }
 }
 
@@ -146,5 +151,6 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(conduit_body::RULES)
         .chain(pull::RULES)
         .chain(over_1000_volts::RULES)
+        .chain(raceway_fill::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

@@ -1,6 +1,6 @@
 //! Interpretation points: where a rule is read in more than one way.
 
-use super::{Rule, outlet_fill, outlet_volume, over_1000_volts, pull};
+use super::{Rule, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -191,6 +191,13 @@ points! {
         Cable "cable",
         /// That of its largest single conductor.
         SingleConductor "single_conductor",
+    }
+    /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
+    RacewayArea "raceway_area" by raceway_fill::AREA {
+        /// A quarter of π times the square of the tabulated inside diameter, not rounded.
+        UnroundedDiameter "unrounded_diameter",
+        /// The printed area, and the printed share of it.
+        PrintedColumns "printed_columns",
     }
 }
 

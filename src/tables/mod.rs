@@ -3,9 +3,14 @@
 //! The files under `data/` are what an auditor opens. They are read once, by a strict loader: an unknown column, a row
 //! without a basis or a source, a figure that is no decimal are errors that a test finds; [`all`] gives the tables read.
 
+pub mod bare_conductor_dimensions;
 mod basis;
+pub mod compact_conductor_dimensions;
+pub mod conductor_dimensions;
 pub mod conductor_volume;
 mod loader;
+pub mod raceway_dimensions;
+pub mod raceway_fill_limits;
 pub mod standard_boxes;
 pub mod trade_sizes;
 pub mod wire_bending_space;
@@ -54,6 +59,11 @@ impl Tables {
             loader::read(&trade_sizes::FILE, Some(&keys))?,
             loader::read(&wire_bending_space::FILE, Some(&keys))?,
             loader::read(&wire_bending_space::COMPACT_FILE, Some(&keys))?,
+            loader::read(&raceway_fill_limits::FILE, Some(&keys))?,
+            loader::read(&raceway_dimensions::FILE, Some(&keys))?,
+            loader::read(&conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&compact_conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&bare_conductor_dimensions::FILE, Some(&keys))?,
         ];
         tables.push(sources);
         Ok(Self { tables })

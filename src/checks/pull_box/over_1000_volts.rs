@@ -6,7 +6,7 @@ use super::entered::Entered;
 use super::joined::Joined;
 use super::lengths::{Asked, is_removable, requirement};
 use super::outcome::LengthRequirement;
-use super::request::{CableOver1000Volts, Cover, Covering, Entry, Wall};
+use super::request::{CableCovering, CableOver1000Volts, Cover, Entry, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
@@ -67,7 +67,7 @@ fn read(proof: &mut Derivation, cable: &CableOver1000Volts, at: Pointer) -> Cabl
         _ => overall,
     };
     let count = cable.count.map(|count| proof.count(&SCOPE, Some(count.get()), at));
-    Cable { diameter, overall, conductor, shielded: cable.covering != Covering::Nonshielded, count }
+    Cable { diameter, overall, conductor, shielded: cable.covering != CableCovering::Nonshielded, count }
 }
 
 /// The diameter that the edge of an entry is measured by: of its raceway, or of its largest cable.

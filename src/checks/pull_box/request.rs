@@ -191,7 +191,7 @@ pub struct ConductorsInCable {
 /// What covers the conductors of a cable over 1000 V.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
-pub enum Covering {
+pub enum CableCovering {
     /// Shielded.
     Shielded,
     /// Lead-covered.
@@ -207,7 +207,7 @@ pub struct CableOver1000Volts {
     /// The diameter over the sheath.
     pub outside_diameter: Length,
     /// What covers it.
-    pub covering: Covering,
+    pub covering: CableCovering,
     /// The diameter of its largest single conductor over its own covering, for a cable of several conductors.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
