@@ -178,6 +178,22 @@ points! {
         /// A hinged cover serves like a removable one.
         Removable "removable",
     }
+    /// The kind of raceway that a cable is taken to be in.
+    CableRaceway "cable_raceway" by pull::CABLES {
+        /// Electrical metallic tubing.
+        Emt "emt",
+        /// Rigid metal conduit.
+        Rmc "rmc",
+        /// Rigid PVC conduit, schedule 80, which has the least room inside.
+        Pvc80 "pvc_80",
+    }
+    /// The insulation that the conductors of a cable are taken to have, where it is not said.
+    CableInsulation "cable_insulation" by pull::CABLES {
+        /// XHHW.
+        Xhhw "xhhw",
+        /// THHN.
+        Thhn "thhn",
+    }
     /// Whether a marked conductor size is also the largest single conductor that may be used.
     MarkedSize "marked_size" by pull::MARKED {
         /// No conductor may be larger than the marked size.

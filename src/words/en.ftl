@@ -174,6 +174,12 @@ finding-sized-by-volume = These pulls hold only conductors smaller than 4 AWG, o
 finding-entry-without-size = What these entries count as could not be established, so every sum of their rows is incomplete. Give the trade size of a raceway, or conductors that the tables have.
 finding-side-enough = The { $axis } of { $given } has the { $required } that entries { $entries } ask.
 finding-side-short = The { $axis } of { $given } is less than the { $required } that entries { $entries } ask.
+finding-smaller-by-mark = The { $axis } of { $given } is less than the { $required } that entries { $entries } ask, but the box is listed and its marking covers what it holds.
+finding-closer-by-mark = Entries { $first } and { $other } hold the same conductors and are { $measured } apart, less than { $required }, but the box is listed and its marking covers what it holds.
+finding-mark-covers = The marking covers what the box holds.
+finding-mark-exceeded = The marking of { $count } conductors of { $size } does not cover what the box holds, so the lengths of the rules apply.
+finding-mark-not-listed = Only a listed box with the permanent marking of its maker may be smaller, so the lengths of the rules apply.
+finding-mark-open = Whether the marking covers what the box holds depends on a cross-section that the tables do not have.
 finding-entries-apart = Entries with the same conductors are as far apart as is asked.
 finding-entries-close = Entries { $first } and { $other } hold the same conductors and are { $measured } apart: less than { $required }.
 finding-entries-never-apart = Entries { $first } and { $other } hold the same conductors and must be { $required } apart, but in this box they can be at most { $measured } apart.
@@ -199,11 +205,13 @@ because-smaller-than-4-awg = Its conductors are smaller than 4 AWG.
 because-not-insulated = Its large conductors are not required to be insulated.
 because-row-only-straight = The row has no angle pull, U pull or splice.
 because-cover-not-removable = The cover opposite the back is not removable.
+because-not-listed = It is not listed.
 because-spliced = The conductors are spliced, and read as not being the same on both sides of the splice.
 because-over-1000-volts = The system is over 1000 V: the lengths follow the cables.
 
 fault-empty-list = This list needs at least one item.
 fault-box-and-sections = A divided box has its dimensions section by section. Leave box out, or sections.
+fault-marked-and-sections = A marked box is not divided. Leave marked out, or sections.
 fault-one-section = A divided box has at least two sections.
 fault-some-sections-measured = Give the dimensions of every section, or of none.
 fault-section-missing = Say which section it is in.
@@ -230,6 +238,8 @@ point-spliced_conductor = Is a conductor that is spliced in the box the same con
 point-straight_splice = Do conductors spliced between opposite walls follow the angle rule only, or the straight rule too?
 point-offset_entries = Is a pull between opposite walls whose entries are out of line still a straight pull?
 point-hinged_cover = Is a hinged cover a removable one?
+point-cable_raceway = A cable counts as the raceway that its conductors would need: of which kind?
+point-cable_insulation = Where the insulation of the conductors of a cable is not said, which is it taken to be?
 point-marked_size = Is the conductor size marked on a listed box also the largest that may be used?
 
 ## Boxes over 1000 V

@@ -1,6 +1,8 @@
 //! What each entry counts as in the sums, and where its edge is.
 
 use super::request::{Entry, Wall};
+use super::transposed;
+use crate::checks::raceway_fill::sizing::Sizer;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
 use crate::rulebook::pull::{PLACEMENT, TRADE_SIZE};
@@ -24,8 +26,22 @@ impl<'a> Entered<'a> {
         Self { entry, at, size, diameter, radius: None }
     }
 
+    /// An entry that counts with the trade size of its raceway, or with that of the raceway its cable would need.
+    pub fn by_trade_size(proof: &mut Derivation, sizer: &mut Sizer, entry: &'a Entry, index: usize) -> Self {
+        let at = Pointer::of("/entries/#", index);
+        if let Some(cable) = &entry.cable {
+            let size = transposed::trade_size(proof, sizer, cable, index);
+            let outside = cable.outside_diameter.map(|outside| {
+                let at = at.member("/cable/outside_diameter");
+                proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
+            });
+            return Self::new(entry, at, size, outside.or(size));
+        }
+        Self::by_raceway(proof, entry, at)
+    }
+
     /// An entry that counts with the trade size of its raceway.
-    pub fn by_trade_size(proof: &mut Derivation, entry: &'a Entry, at: Pointer) -> Self {
+    pub fn by_raceway(proof: &mut Derivation, entry: &'a Entry, at: Pointer) -> Self {
         let raceway = entry.raceway.as_ref();
         let size = raceway
             .and_then(|raceway| trade_sizes::of(raceway.trade_size, proof.units()))

@@ -11,7 +11,9 @@ use std::collections::HashMap;
 const LONGEST: i32 = 10_000;
 
 pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
-    let PullBoxRequest { entries, pulls, inside, sections, power_distribution_blocks, layout, .. } = request;
+    let PullBoxRequest {
+        entries, pulls, inside, sections, marked, power_distribution_blocks, layout, ..
+    } = request;
     faults.at_most(Pointer::to("/entries"), entries.len(), MOST_ENTRIES);
     faults.at_most(Pointer::to("/pulls"), pulls.len(), MOST_PULLS);
     faults.at_most(Pointer::to("/sections"), sections.len(), MOST_ITEMS);
@@ -34,6 +36,12 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
         of_entry(request, entry, index, faults);
     }
     of_pulls(request, faults);
+    if let Some(marked) = marked {
+        marked.faults(faults);
+        if !sections.is_empty() {
+            faults.add(Pointer::to("/marked"), Conflict, "fault-marked-and-sections");
+        }
+    }
     if let Some(layout) = layout {
         for (length, member) in [
             (layout.clearance, "/clearance"),

@@ -12,6 +12,8 @@ use crate::rulebook::pull::{ENTRY_DISTANCE, GOVERNS, PLACEMENT};
 /// The entries of a box of given dimensions.
 pub(super) struct Placed {
     pub sides: Sides,
+    /// Whether a marking lets the box be smaller than the rules ask; `None` where that is open.
+    pub covered: Option<bool>,
     /// The centre of each entry that has one.
     centres: Vec<Option<Centre>>,
     radii: Vec<Option<Figure>>,
@@ -19,11 +21,16 @@ pub(super) struct Placed {
 
 impl Placed {
     /// Reads the dimensions and the positions.
-    pub fn read(proof: &mut Derivation, chamber: &Chamber<'_>, entered: &mut [Entered<'_>]) -> Option<Self> {
+    pub fn read(
+        proof: &mut Derivation,
+        chamber: &Chamber<'_>,
+        entered: &mut [Entered<'_>],
+        covered: Option<bool>,
+    ) -> Option<Self> {
         let sides = Sides::given(proof, chamber.inside?, chamber.inside_at);
         let centres = entered.iter().map(|entry| Centre::given(proof, entry)).collect();
         let radii = entered.iter_mut().map(|entry| entry.radius(proof)).collect();
-        Some(Self { sides, centres, radii })
+        Some(Self { sides, covered, centres, radii })
     }
 
     fn end(&self, entered: &[Entered<'_>], place: usize) -> Option<End> {
@@ -49,10 +56,11 @@ pub(super) fn compare_side(
     for requirement in &size.requirements {
         let rule = requirement.rule;
         let (enough, step) = proof.compare(rule, given, Relation::AtLeast, requirement.length);
-        let (status, message) = if enough {
-            (Status::Satisfied, "finding-side-enough")
-        } else {
-            (Status::Violated, "finding-side-short")
+        let (status, message) = match (enough, placed.covered) {
+            (true, _) => (Status::Satisfied, "finding-side-enough"),
+            (false, Some(true)) => (Status::Satisfied, "finding-smaller-by-mark"),
+            (false, Some(false)) => (Status::Violated, "finding-side-short"),
+            (false, None) => (Status::NotDetermined, "finding-side-short"),
         };
         findings.push(
             Finding::new(rule, status, message)
@@ -100,15 +108,21 @@ pub(super) fn compare_distances(
                 enough.get_or_insert_with(new).at.push(apart.at);
                 continue;
             }
-            (true, false) => {
+            (true, false) if placed.covered != Some(true) => {
                 open.push((apart, told));
                 continue;
             }
+            (true, false) => continue,
             (false, true) => "finding-entries-close",
             (false, false) => "finding-entries-never-apart",
         };
+        let (status, message) = match placed.covered {
+            Some(true) => (Status::Satisfied, "finding-closer-by-mark"),
+            Some(false) => (Status::Violated, message),
+            None => (Status::NotDetermined, message),
+        };
         findings.push(
-            Finding::new(apart.rule, Status::Violated, message)
+            Finding::new(apart.rule, status, message)
                 .with("first", told.entries[0].as_str())
                 .with("other", told.entries[1].as_str())
                 .with("measured", measured)

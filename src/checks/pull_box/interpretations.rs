@@ -2,8 +2,8 @@
 
 use crate::checks::present;
 use crate::rulebook::reading::{
-    AngleSum, BackWallRow, CableDiameter, EntryDistance, HingedCover, OffsetEntries, Readings,
-    SplicedConductor, StraightSplice,
+    AngleSum, BackWallRow, CableDiameter, CableInsulation, CableRaceway, EntryDistance, HingedCover,
+    MarkedSize, OffsetEntries, RacewayArea, Readings, SplicedConductor, StraightSplice,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -40,6 +40,22 @@ pub struct PullBoxInterpretations {
     #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub hinged_cover: Option<HingedCover>,
+    /// The kind of raceway that a cable is taken to be in.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub cable_raceway: Option<CableRaceway>,
+    /// The insulation that the conductors of a cable are taken to have.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub cable_insulation: Option<CableInsulation>,
+    /// Which inside area of a raceway is taken.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub raceway_area: Option<RacewayArea>,
+    /// Whether a marked conductor size is also the largest that may be used.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub marked_size: Option<MarkedSize>,
     /// Whose diameter counts over 1000 V in a cable of several conductors.
     #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -57,6 +73,10 @@ impl PullBoxInterpretations {
             straight_splice,
             offset_entries,
             hinged_cover,
+            cable_raceway,
+            cable_insulation,
+            raceway_area,
+            marked_size,
             cable_diameter,
         } = *self;
         readings
@@ -67,6 +87,10 @@ impl PullBoxInterpretations {
             .choose(straight_splice)
             .choose(offset_entries)
             .choose(hinged_cover)
+            .choose(cable_raceway)
+            .choose(cable_insulation)
+            .choose(raceway_area)
+            .choose(marked_size)
             .choose(cable_diameter)
     }
 }

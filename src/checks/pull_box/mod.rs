@@ -25,6 +25,7 @@
 //! ```
 
 mod chamber;
+mod conductor_group;
 mod distances;
 mod entered;
 mod faults;
@@ -33,21 +34,26 @@ mod interpretations;
 mod joined;
 pub mod layout;
 mod lengths;
+mod marked;
 mod other_rules;
 mod outcome;
 mod over_1000_volts;
 mod places;
 mod request;
 mod rows;
+mod transposed;
 
+pub use conductor_group::ConductorGroup;
 pub use interpretations::PullBoxInterpretations;
+pub use marked::Marking;
 pub use outcome::{
     AxisSize, EntryDistanceOf, LengthRequirement, PullBoxOutcome, PullKind, PullKindOf, SectionSize,
 };
 pub use request::*;
 
+use super::raceway_fill::sizing::Sizer;
 use super::{Check, Evaluation, Faults, Finding, Terms, Verdict};
-use crate::derivation::{Derivation, Pointer};
+use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
 use crate::rulebook::pull::GOVERNS;
 use crate::rulebook::reading::Readings;
@@ -84,13 +90,14 @@ impl Check for PullBox {
 
     fn evaluate(rulebook: &Rulebook, request: &PullBoxRequest) -> Evaluation<PullBoxOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
+        let mut sizer = Sizer::default();
         let mut findings = Vec::new();
         let mut general = Vec::new();
         other_rules::of_request(request, &mut general);
         let mut sections = Vec::new();
         for chamber in chamber::all(request) {
             let mut own = Vec::new();
-            let mut section = evaluate_chamber(&mut proof, request, &chamber, &mut own);
+            let mut section = evaluate_chamber(&mut proof, &mut sizer, request, &chamber, &mut own);
             section.verdict = chamber.inside.map(|_| Verdict::of(&own));
             findings.append(&mut own);
             sections.push(section);
@@ -105,6 +112,7 @@ impl Check for PullBox {
 
 fn evaluate_chamber(
     proof: &mut Derivation,
+    sizer: &mut Sizer,
     request: &PullBoxRequest,
     chamber: &Chamber<'_>,
     findings: &mut Vec<Finding>,
@@ -115,8 +123,7 @@ fn evaluate_chamber(
         let (entered, cables) = over_1000_volts::entered(proof, entries);
         (entered, Some(cables))
     } else {
-        let at = |index| Pointer::of("/entries/#", index);
-        let read = |(index, entry)| Entered::by_trade_size(proof, entry, at(index));
+        let read = |(index, entry)| Entered::by_trade_size(proof, sizer, entry, index);
         (entries.map(read).collect::<Vec<_>>(), None)
     };
     let joined = joined::all(proof, request, chamber, &entered, findings);
@@ -159,7 +166,11 @@ fn evaluate_chamber(
         distances,
         layout: None,
     };
-    let placed = Placed::read(proof, chamber, &mut entered);
+    let covered = match request.marked.as_ref().filter(|_| chamber.inside.is_some()) {
+        Some(marked) => marked.covers(proof, findings),
+        None => Some(false),
+    };
+    let placed = Placed::read(proof, chamber, &mut entered, covered);
     if let Some(placed) = &placed {
         for (axis, side) in
             [(Axis::Width, &mut size.width), (Axis::Height, &mut size.height), (Axis::Depth, &mut size.depth)]

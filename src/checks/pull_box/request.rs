@@ -1,6 +1,8 @@
 //! What is asked: where conductors enter, which entries they join, and the box if there is one.
 
+use super::conductor_group::ConductorGroup;
 use super::interpretations::PullBoxInterpretations;
+use super::marked::Marking;
 use crate::checks::{Name, Reference, present};
 use crate::quantity::{Count, Length, Units};
 use crate::rulebook::Edition;
@@ -68,6 +70,10 @@ pub struct PullBoxRequest {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 50)]
     pub sections: Vec<BoxSection>,
+    /// The permanent marking of a listed box that is smaller than the rules ask.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub marked: Option<Marking>,
     /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -169,23 +175,11 @@ pub struct RacewayEntry {
 pub struct CableEntry {
     /// Its conductors.
     #[schema(min_items = 1, max_items = 50)]
-    pub conductors: Vec<ConductorsInCable>,
+    pub conductors: Vec<ConductorGroup>,
     /// Its outside diameter, where entries are to be measured from its edge and not from that of the raceway it counts as.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub outside_diameter: Option<Length>,
-}
-
-/// Conductors of one size in a cable.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct ConductorsInCable {
-    /// The size.
-    pub size: ConductorSize,
-    /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub count: Option<Many>,
 }
 
 /// What covers the conductors of a cable over 1000 V.
