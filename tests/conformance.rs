@@ -4,7 +4,9 @@
 //! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill, pull_box::PullBox};
+use elbowroom::checks::{
+    Check, conduit_body::ConduitBodyCheck, evaluate, faults_of, outlet_fill::OutletFill, pull_box::PullBox,
+};
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
 use serde_json::{Map, Value};
@@ -118,6 +120,7 @@ fn run(file: &str) {
             let differences = match case.check.as_str() {
                 OutletFill::NAME => differences::<OutletFill>(case, edition),
                 PullBox::NAME => differences::<PullBox>(case, edition),
+                ConduitBodyCheck::NAME => differences::<ConduitBodyCheck>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
             evaluations += 1;
@@ -146,6 +149,11 @@ fn pull_boxes() {
     run("pull-boxes.json");
 }
 
+#[test]
+fn conduit_bodies() {
+    run("conduit-bodies.json");
+}
+
 /// A file that no test runs would be a silent skip.
 #[test]
 fn every_file_is_run() {
@@ -155,6 +163,7 @@ fn every_file_is_run() {
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .filter(|name| name.ends_with(".json"))
         .collect();
-    let run: BTreeSet<String> = ["outlet-box-fill.json", "pull-boxes.json"].map(str::to_owned).into();
+    let run: BTreeSet<String> =
+        ["outlet-box-fill.json", "pull-boxes.json", "conduit-bodies.json"].map(str::to_owned).into();
     assert_eq!(found, run);
 }

@@ -16,6 +16,7 @@ mod terms;
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{Argument, Finding, Status, Verdict};
+pub use pull_box::conduit_body;
 pub use terms::{Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;

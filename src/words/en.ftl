@@ -339,3 +339,32 @@ fault-cable-with-two-diameters = A cable has a diameter when it is round, or a m
 fault-diameter-too-large = A cable or conductor may have a diameter of at most { $most }: no raceway of the tables takes a larger one.
 
 point-raceway_area = Which inside area does a raceway have: that of its tabulated diameter, not rounded, or the rounded areas printed beside it?
+
+finding-cross-section-enough = The body has a cross-section of { $given }; { $required } are asked.
+finding-cross-section-short = The body has a cross-section of { $given }, less than the { $required } that are asked.
+finding-cross-section-open = The body must have a cross-section of { $required }. Say what it has.
+finding-raceway-not-tabulated = The tables have no figures for { $kind } of trade size { $size }, so no cross-section can be asked.
+finding-opening-fill = The conductors of the { $opening } take { $area } of the { $allowed } that may be filled.
+finding-opening-overfull = The conductors of the { $opening } take { $area }, more than the { $allowed } that may be filled.
+finding-opening-not-tabulated = The conductors of the { $opening } cannot be counted: the tables lack its raceway or one of its conductors, or an insulation is not said.
+finding-short-radius-space = A short-radius body needs a size that leaves its conductors free space; no figure is stated for it.
+finding-short-radius-splices = A short-radius body may hold no splices, taps or devices, whatever its volume.
+finding-body-not-supported = A body with splices or devices must be supported rigidly and securely.
+finding-body-support-open = A body with splices or devices must be supported rigidly and securely. Say whether it is.
+finding-body-without-volume = Only a body marked with its volume may hold splices or devices. These require { $required }: give the marked volume.
+finding-body-volume-short = Splices and devices require { $required }, but the body is marked { $available }.
+finding-body-volume-enough = Splices and devices require { $required } of the { $available } that the body is marked.
+finding-body-side-open = The { $axis } of the body must be { $required }. Say what it is, or what is marked on the body.
+finding-openings-open = The { $first } and the { $other } hold the same conductors and must be { $required } apart. Say how far apart they are, or what is marked on the body.
+finding-full-fill = The body is marked as evaluated for all that its raceways may hold, and they hold no more.
+
+because-short-radius = It is a short-radius body.
+
+fault-body-of-one-opening = A conduit body has at least two openings.
+fault-opening-twice = Two openings cannot be in the same place.
+fault-unknown-opening = The body has no opening there.
+fault-opening-twice-in-pull = A pull names one opening twice.
+fault-conductor-without-insulation = Say the insulation: it decides how much of the raceway the conductor takes.
+fault-bare-and-insulated = A bare conductor has no insulation and no compact dimensions here.
+fault-splice-without-contents = Spliced conductors are counted by volume. List them in contents, each where it comes in and where it goes out.
+fault-empty-contents = Contents list what is spliced or connected. Leave them out where nothing is.

@@ -13,6 +13,8 @@ pub(super) struct Apart {
     pub between: [usize; 2],
     pub rule: &'static Rule,
     pub required: Figure,
+    /// The place of the first pull that joins them.
+    pub pull: usize,
     pub at: Pointer,
 }
 
@@ -34,7 +36,7 @@ pub(super) fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: 
         let Some(larger) = proof.largest(&ENTRY_DISTANCE, &[one, other]) else { continue };
         let multiple = proof.stated(&multiple);
         let required = proof.product(&ENTRY_DISTANCE, multiple, larger, None);
-        apart.push(Apart { between, rule: &ENTRY_DISTANCE, required, at: joined.at() });
+        apart.push(Apart { between, rule: &ENTRY_DISTANCE, required, pull: joined.pull, at: joined.at() });
     }
     apart
 }

@@ -46,14 +46,13 @@ pub(super) fn kind(first: Wall, other: Wall) -> PullKind {
     }
 }
 
-/// The pulls of a chamber, entry by entry that they join.
+/// The pulls of a chamber, entry by entry that they join, and which of them are not sized by length.
 pub(super) fn all(
     proof: &mut Derivation,
     request: &PullBoxRequest,
     chamber: &Chamber<'_>,
     entered: &[Entered<'_>],
-    findings: &mut Vec<Finding>,
-) -> Vec<Joined> {
+) -> (Vec<Joined>, Vec<Pointer>) {
     let mut joined = Vec::with_capacity(chamber.pulls.len());
     let mut small: Vec<Pointer> = Vec::new();
     for Joining { pull, first, others } in &chamber.pulls {
@@ -102,12 +101,14 @@ pub(super) fn all(
             });
         }
     }
-    if !small.is_empty() {
-        let all = joined.iter().all(|joined| !joined.large);
-        let status = if all { Status::NotDetermined } else { Status::Advisory };
-        let mut finding = Finding::new(&APPLIES, status, "finding-sized-by-volume");
-        finding.at = small;
-        findings.push(finding);
-    }
-    joined
+    (joined, small)
+}
+
+/// The finding that sends pulls to the outlet-box check; it leaves the answer open where no pull is sized by length.
+pub(super) fn by_volume(joined: &[Joined], small: Vec<Pointer>) -> Option<Finding> {
+    let all = joined.iter().all(|joined| !joined.large);
+    let status = if all { Status::NotDetermined } else { Status::Advisory };
+    let mut finding = Finding::new(&APPLIES, status, "finding-sized-by-volume");
+    finding.at = small;
+    (!finding.at.is_empty()).then_some(finding)
 }

@@ -26,6 +26,7 @@
 
 mod chamber;
 mod conductor_group;
+pub mod conduit_body;
 mod distances;
 mod entered;
 mod faults;
@@ -126,7 +127,8 @@ fn evaluate_chamber(
         let read = |(index, entry)| Entered::by_trade_size(proof, sizer, entry, index);
         (entries.map(read).collect::<Vec<_>>(), None)
     };
-    let joined = joined::all(proof, request, chamber, &entered, findings);
+    let (joined, small) = joined::all(proof, request, chamber, &entered);
+    findings.extend(joined::by_volume(&joined, small));
     let (asked, apart) = match &cables {
         Some(cables) => (
             over_1000_volts::asked(proof, &entered, cables, &joined, request.cover, findings),

@@ -236,7 +236,7 @@ pub(super) fn apart(proof: &mut Derivation, cables: &Cables, joined: &[Joined]) 
         let Some(required) = largest_multiple(proof, &ENTRY_EXIT, &multiple, &common, false) else {
             continue;
         };
-        apart.push(Apart { between, rule: &ENTRY_EXIT, required, at: joined.at() });
+        apart.push(Apart { between, rule: &ENTRY_EXIT, required, pull: joined.pull, at: joined.at() });
     }
     apart
 }
