@@ -96,6 +96,13 @@ impl Derivation {
         }
     }
 
+    /// A number that a search chose: believed when the proof is replayed, so later steps must compare it with whatever is
+    /// asked of it.
+    pub fn chosen(&mut self, rule: &'static Rule, value: Decimal, measure: Measure) -> Figure {
+        let unit = self.units.of(measure);
+        self.compute(Operation::Chosen, rule, &[], value, unit, None)
+    }
+
     /// A figure of a published table.
     pub fn lookup(&mut self, rule: &'static Rule, cell: Cell, at: Option<Pointer>) -> Figure {
         let Cell { table, row, column, value, unit, basis } = cell;

@@ -48,7 +48,7 @@ impl Derivation {
 
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
-            (Operation::Given | Operation::Fact, []) => return Some(step.outcome),
+            (Operation::Given | Operation::Chosen | Operation::Fact, []) => return Some(step.outcome),
             (Operation::Nothing, []) => Decimal::ZERO,
             (Operation::Lookup { table, row, column }, []) => {
                 tables::all().find(table)?.number(row, column)?

@@ -95,6 +95,8 @@ pub enum Operation {
     Given,
     /// Takes a yes or no from the request; the step holds or does not.
     Fact,
+    /// Takes a number that a search chose. The steps that follow compare it with everything that is asked of it.
+    Chosen,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
@@ -158,6 +160,7 @@ impl Operation {
         match self {
             Self::Given => "given",
             Self::Fact => "fact",
+            Self::Chosen => "chosen",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
             Self::Stated { .. } => "stated",

@@ -36,7 +36,7 @@ fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::O
 pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
-    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `nothing` takes
+    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `chosen` a number that a search chose and later steps check, `nothing` takes
     /// 0, `lookup` a figure from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
     /// `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at the least),
     /// `round_count` (as `whole_quotient` of the first by the second, and one more where the fraction, rounded down at the

@@ -2,7 +2,7 @@
 //!
 //! [`joined`](self) says what each pull is by the walls of its entries, [`lengths`](self) what the rules ask of each
 //! direction, [`distances`](self) how far entries must stand apart, [`given_box`](self) whether a box complies, and
-//! [`layout`] the smallest box in which every entry has a place. Each section between barriers is a box of its own.
+//! [`layout`](self) the smallest box in which every entry has a place. Each section between barriers is a box of its own.
 //!
 //! ```
 //! use elbowroom::checks::{Check, evaluate, pull_box::PullBox};
@@ -33,7 +33,7 @@ mod faults;
 mod given_box;
 mod interpretations;
 mod joined;
-pub mod layout;
+mod layout;
 mod lengths;
 mod marked;
 mod other_rules;
@@ -46,6 +46,7 @@ mod transposed;
 
 pub use conductor_group::ConductorGroup;
 pub use interpretations::PullBoxInterpretations;
+pub use layout::{EntryPlace, PlacedDistance, PullBoxLayout};
 pub use marked::Marking;
 pub use outcome::{
     AxisSize, EntryDistanceOf, LengthRequirement, PullBoxOutcome, PullKind, PullKindOf, SectionSize,
@@ -181,6 +182,9 @@ fn evaluate_chamber(
         }
         given_box::compare_distances(proof, &entered, &apart, placed, &mut size.distances, findings);
         given_box::compare_places(proof, &entered, placed, findings);
+    }
+    if let Some(question) = &request.layout {
+        size.layout = layout::find(proof, question, &mut entered, &apart, &size, findings);
     }
     other_rules::of_chamber(
         proof,

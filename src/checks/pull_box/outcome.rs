@@ -36,7 +36,7 @@ pub struct SectionSize {
     /// The smallest box in which every entry has a place; only where it was asked for.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
-    pub layout: Option<super::layout::Layout>,
+    pub layout: Option<super::layout::PullBoxLayout>,
 }
 
 /// What is asked along one direction of the box.

@@ -49,6 +49,11 @@ pub(super) struct Centre {
 }
 
 impl Centre {
+    /// A centre by its two measures.
+    pub const fn new(along: [(Axis, Figure); 2]) -> Self {
+        Self { along }
+    }
+
     /// The centre that the request gives; `None` where it gives none.
     pub fn given(proof: &mut Derivation, entry: &Entered<'_>) -> Option<Self> {
         let position = entry.entry.position?;
