@@ -193,7 +193,7 @@ fn search(asked: &Asked) -> Smallest {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, cases: 400, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { failure_persistence: None, cases: 150, ..ProptestConfig::default() })]
 
     #[test]
     fn no_smaller_box_was_missed(asked in asked()) {
