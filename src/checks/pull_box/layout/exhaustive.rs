@@ -189,7 +189,7 @@ fn search(asked: &Asked) -> Smallest {
     let least = Box3 { width: asked.least.0, height: asked.least.1, depth: depth(asked) };
     let reach = 2 * asked.entries.iter().map(|entry| 2 * entry.radius + 3).sum::<i64>()
         + asked.pairs.iter().map(|pair| 2 * pair.required).sum::<i64>();
-    smallest(&problem, least, reach, 1, 1_000_000).expect("a large box has places")
+    smallest(&problem, least, reach, 1, 1_000_000_000).expect("a large box has places")
 }
 
 proptest! {
@@ -223,6 +223,6 @@ fn the_example_of_a_u_pull_takes_the_distance_and_both_diameters() {
     let pairs = [Pair { between: [0, 1], required: 36 }];
     let problem = Problem::new(&[entry(1), entry(1)], &pairs, room);
     let found =
-        smallest(&problem, Box3 { width: 42, height: 6, depth: 6 }, 200, 1, 1_000).expect("a box serves");
+        smallest(&problem, Box3 { width: 42, height: 6, depth: 6 }, 200, 1, 100_000).expect("a box serves");
     assert_eq!((found.sides.width, found.sides.height, found.proven), (42, 48, true));
 }

@@ -40,8 +40,8 @@ use smallest::smallest;
 use solver::Box3;
 use utoipa::ToSchema;
 
-/// The most boxes and ranges that one layout may look at.
-const BUDGET: u32 = 4_000;
+/// How many conditions one layout may look at. That takes some hundredths of a second.
+const WORK: u64 = 1_500_000;
 
 /// The smallest box in which every entry has a place, and those places.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
@@ -152,7 +152,7 @@ pub(super) fn find(
         depth: zero(bounds.of(Axis::Depth)),
     };
     let step = asked.step.billionths().max(1);
-    let found = smallest(&problem, least, reach(&placeables, &pairs, room), step, BUDGET);
+    let found = smallest(&problem, least, reach(&placeables, &pairs, room), step, WORK);
     let layout =
         found.and_then(|found| verified::layout(proof, entered, apart, &bounds, &asked, &problem, &found));
     match &layout {

@@ -3,7 +3,8 @@
 //! Each variable has a range of grid points. Ranges are narrowed by every condition until nothing more follows; then
 //! either two lengths that must differ are put in one order and in the other, or, when every order is settled, lengths
 //! that only gain by growing (or shrinking) are put to their end, and what is still open is halved. All of it is done
-//! depth first in a fixed order, so the same problem has the same answer. Work is bounded by a number of nodes.
+//! depth first in a fixed order, so the same problem has the same answer. Work is bounded: it is counted in conditions
+//! that are looked at.
 
 use super::problem::{Distance, Gap, Problem, Separation};
 use crate::checks::pull_box::chamber::Axis;
@@ -45,6 +46,8 @@ type Ranges = Vec<(i64, i64)>;
 struct Case {
     ranges: Ranges,
     orders: Vec<Order>,
+    /// The variables whose conditions are to be looked at again.
+    touched: Vec<usize>,
 }
 
 /// A search in one box.
@@ -52,11 +55,51 @@ struct Search<'a> {
     problem: &'a Problem,
     sides: Box3,
     step: i64,
+    /// The separations and distances that each variable is in.
+    conditions: &'a [Conditions],
 }
 
-/// Searches a box, on a grid of multiples of `step`, taking what it uses off the `budget` of nodes.
-pub(super) fn solve(problem: &Problem, sides: Box3, step: i64, budget: &mut u32) -> Found {
-    let search = Search { problem, sides, step };
+/// The separations and the distances that a variable is in, by their places in the problem.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Conditions {
+    separations: Vec<usize>,
+    distances: Vec<usize>,
+}
+
+impl Conditions {
+    /// Those of every variable of a problem.
+    pub fn of(problem: &Problem) -> Vec<Self> {
+        let mut of = vec![Self::default(); problem.variables.len()];
+        for (place, Separation { one, other, .. }) in problem.separations.iter().enumerate() {
+            of[*one].separations.push(place);
+            of[*other].separations.push(place);
+        }
+        for (place, distance) in problem.distances.iter().enumerate() {
+            for gap in &distance.gaps {
+                match *gap {
+                    Gap::FromOrigin { variable, .. } | Gap::FromEnd { variable, .. } => {
+                        of[variable].distances.push(place);
+                    }
+                    Gap::Between { one, other, .. } => {
+                        of[one].distances.push(place);
+                        of[other].distances.push(place);
+                    }
+                }
+            }
+        }
+        of
+    }
+}
+
+/// Searches a box, on a grid of multiples of `step`, taking the conditions that it looks at off `work`.
+pub(super) fn solve(
+    problem: &Problem,
+    conditions: &[Conditions],
+    sides: Box3,
+    step: i64,
+    work: &mut u64,
+) -> Found {
+    let search = Search { problem, sides, step, conditions };
     let mut ranges = Ranges::with_capacity(problem.variables.len());
     for variable in &problem.variables {
         let low = search.up(variable.margin);
@@ -68,13 +111,16 @@ pub(super) fn solve(problem: &Problem, sides: Box3, step: i64, budget: &mut u32)
     }
     let order = |separation: &Separation| if separation.in_order { Order::OneFirst } else { Order::Either };
     let orders = problem.separations.iter().map(order).collect();
-    let mut open = vec![Case { ranges, orders }];
+    let touched = (0..problem.variables.len()).collect();
+    let case = Case { ranges, orders, touched };
+    let in_turn = search.in_turn(&case);
+    let mut open = vec![case];
+    open.extend(in_turn);
     while let Some(mut case) = open.pop() {
-        if *budget == 0 {
+        if *work == 0 {
             return Found::Unfinished;
         }
-        *budget -= 1;
-        if !search.narrow(&mut case) {
+        if !search.narrow(&mut case, work) {
             continue;
         }
         match search.next(&mut case) {
@@ -103,6 +149,23 @@ enum Next {
 }
 
 impl Search<'_> {
+    /// The case in which whatever is open stands in the order of the request: in a roomy box that serves at once.
+    fn in_turn(&self, case: &Case) -> Option<Case> {
+        let mut case = case.clone();
+        for order in case.orders.iter_mut().filter(|order| **order == Order::Either) {
+            *order = Order::OneFirst;
+        }
+        for distance in &self.problem.distances {
+            if let [Gap::Between { one, other, less }, Gap::Between { .. }] = distance.gaps[..] {
+                let by = distance.at_least.saturating_add(less);
+                if !self.put(&mut case.ranges, one, other, by, &mut Vec::new()) {
+                    return None;
+                }
+            }
+        }
+        Some(case)
+    }
+
     fn up(&self, length: i64) -> i64 {
         self.down(length.saturating_add(self.step - 1))
     }
@@ -112,23 +175,26 @@ impl Search<'_> {
     }
 
     /// Narrows every range as far as follows; false when one becomes empty.
-    fn narrow(&self, case: &mut Case) -> bool {
-        loop {
-            let mut changed = false;
-            for (separation, settled) in self.problem.separations.iter().zip(&mut case.orders) {
-                if !self.narrow_by_separation(&mut case.ranges, separation, settled, &mut changed) {
+    fn narrow(&self, case: &mut Case, work: &mut u64) -> bool {
+        let all = self.problem.separations.len() + 4 * self.problem.distances.len();
+        *work = work.saturating_sub(1 + all as u64 / 4);
+        let Case { ranges, orders, touched } = case;
+        while let Some(variable) = touched.pop() {
+            let Conditions { separations, distances } = &self.conditions[variable];
+            *work = work.saturating_sub((separations.len() + 4 * distances.len()) as u64);
+            for place in separations {
+                let (separation, settled) = (&self.problem.separations[*place], &mut orders[*place]);
+                if !self.narrow_by_separation(ranges, separation, settled, touched) {
                     return false;
                 }
             }
-            for distance in &self.problem.distances {
-                if !self.narrow_by_distance(&mut case.ranges, distance, &mut changed) {
+            for place in distances {
+                if !self.narrow_by_distance(ranges, &self.problem.distances[*place], touched) {
                     return false;
                 }
-            }
-            if !changed {
-                return true;
             }
         }
+        true
     }
 
     fn narrow_by_separation(
@@ -136,7 +202,7 @@ impl Search<'_> {
         ranges: &mut Ranges,
         of: &Separation,
         settled: &mut Order,
-        changed: &mut bool,
+        changed: &mut Vec<usize>,
     ) -> bool {
         let Separation { one, other, by, .. } = *of;
         if *settled == Order::Either {
@@ -151,13 +217,20 @@ impl Search<'_> {
     }
 
     /// Puts the lesser at least so much below the greater.
-    fn put(&self, ranges: &mut Ranges, lesser: usize, greater: usize, by: i64, changed: &mut bool) -> bool {
+    fn put(
+        &self,
+        ranges: &mut Ranges,
+        lesser: usize,
+        greater: usize,
+        by: i64,
+        changed: &mut Vec<usize>,
+    ) -> bool {
         let least = self.up(ranges[lesser].0.saturating_add(by));
         let most = self.down(ranges[greater].1.saturating_sub(by));
         raise(ranges, greater, least, changed) && lower(ranges, lesser, most, changed)
     }
 
-    fn narrow_by_distance(&self, ranges: &mut Ranges, of: &Distance, changed: &mut bool) -> bool {
+    fn narrow_by_distance(&self, ranges: &mut Ranges, of: &Distance, changed: &mut Vec<usize>) -> bool {
         let asked = square(of.at_least);
         let longest: i128 = of.gaps.iter().map(|gap| square(self.longest(ranges, gap))).sum();
         if longest < asked {
@@ -253,6 +326,7 @@ impl Search<'_> {
         let with = |order: Order| {
             let mut settled = case.clone();
             settled.orders[place] = order;
+            settled.touched.push(separation.one);
             settled
         };
         let middle = |variable: usize| case.ranges[variable].0.saturating_add(case.ranges[variable].1);
@@ -312,6 +386,7 @@ impl Search<'_> {
             if free[variable] && range.0 < range.1 {
                 moved |= wanted[variable];
                 *range = if upward { (range.1, range.1) } else { (range.0, range.0) };
+                case.touched.push(variable);
             }
         }
         moved
@@ -344,6 +419,8 @@ impl Search<'_> {
         let (low, high) = ranges[variable];
         let middle = self.down(low + (high - low) / 2);
         let (mut below, mut above) = (case.clone(), case.clone());
+        below.touched.push(variable);
+        above.touched.push(variable);
         below.ranges[variable] = (low, middle);
         above.ranges[variable] = (middle + self.step, high);
         if up {
@@ -374,20 +451,26 @@ fn order(ranges: &Ranges, one: usize, other: usize, by: i64) -> Order {
     }
 }
 
-fn raise(ranges: &mut Ranges, variable: usize, least: i64, changed: &mut bool) -> bool {
+fn touch(touched: &mut Vec<usize>, variable: usize) {
+    if !touched.contains(&variable) {
+        touched.push(variable);
+    }
+}
+
+fn raise(ranges: &mut Ranges, variable: usize, least: i64, changed: &mut Vec<usize>) -> bool {
     let range = &mut ranges[variable];
     if least > range.0 {
         range.0 = least;
-        *changed = true;
+        touch(changed, variable);
     }
     range.0 <= range.1
 }
 
-fn lower(ranges: &mut Ranges, variable: usize, most: i64, changed: &mut bool) -> bool {
+fn lower(ranges: &mut Ranges, variable: usize, most: i64, changed: &mut Vec<usize>) -> bool {
     let range = &mut ranges[variable];
     if most < range.1 {
         range.1 = most;
-        *changed = true;
+        touch(changed, variable);
     }
     range.0 <= range.1
 }
