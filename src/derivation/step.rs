@@ -194,6 +194,8 @@ pub struct Step {
     pub outcome: Outcome,
     /// The place of the input that it comes from.
     pub at: Option<Pointer>,
+    /// Whether a local amendment changed it, or a step that it computes with.
+    pub amended: bool,
     /// Where its operands start among all operands of the proof, and how many there are.
     pub(super) operands: (u32, u32),
 }

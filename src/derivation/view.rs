@@ -101,6 +101,10 @@ pub struct StepView<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<Vec<String>>, nullable = false)]
     selects: Option<&'a [StandardBox]>,
+    /// Whether a local amendment of the request changed this step, or one that it computes with.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    amended: Option<bool>,
     /// The place in the request that the step takes its number from, or is about.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -135,6 +139,7 @@ impl<'a> StepView<'a> {
             unit: None,
             holds: None,
             selects: None,
+            amended: step.amended.then_some(true),
             at: step.at,
         };
         match step.operation {
