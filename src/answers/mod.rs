@@ -2,7 +2,7 @@
 //!
 //! Generic over [`Check`]; no check is named here.
 
-use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Verdict};
+use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Taking, Verdict};
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Edition, figures_table, rules};
@@ -233,8 +233,16 @@ fn view_of(finding: &Finding, edition: Edition, words: &Catalogue) -> FindingVie
 fn written(argument: &Argument) -> String {
     match argument {
         Argument::Text(text) => text.clone(),
+        Argument::Name(name) => (*name).to_owned(),
         Argument::Figure(figure) => words::figure(figure.value, figure.unit),
+        Argument::Takings(takings) => takings.iter().map(written_taking).collect::<Vec<String>>().join("; "),
     }
+}
+
+fn written_taking(taking: &Taking) -> String {
+    let Taking { names, size, allowances, each } = taking;
+    let names = if names.is_empty() { String::new() } else { format!("{}: ", names.join(", ")) };
+    format!("{names}{size} → {} × {}", allowances.value, words::figure(each.value, each.unit))
 }
 
 /// Each reason of the proof once, in words.

@@ -3,8 +3,8 @@
 use super::Amendment;
 use crate::derivation::Pointer;
 use crate::quantity::Units;
-use crate::rulebook::Edition;
 use crate::rulebook::amendment::{AMENDABLE, Amendable};
+use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -98,7 +98,7 @@ impl Faults {
     }
 
     /// Asks that amendments name figures that can be amended, each once and within its bounds.
-    pub fn amendments(&mut self, amendments: &[Amendment], units: Units) {
+    pub fn amendments(&mut self, amendments: &[Amendment], edition: Edition, units: Units) {
         self.at_most(Pointer::to("/amendments"), amendments.len(), AMENDABLE.len());
         let at = |index, member| Pointer::of("/amendments/#", index).member(member);
         for (index, amendment) in amendments.iter().enumerate() {
@@ -107,6 +107,10 @@ impl Faults {
                     AMENDABLE.iter().map(|amendable| amendable.figure.to_owned()).collect();
                 continue;
             };
+            if !Rulebook::of(edition).figures().any(|figure| figure.name == amendable.figure) {
+                self.add(at(index, "/figure"), FaultCode::Conflict, "fault-amendment-not-in-edition")
+                    .arguments = vec![("edition", edition.year().to_owned())];
+            }
             let most = amendable.most(units);
             if amendment.value < amendable.least || amendment.value > most {
                 self.add(at(index, "/value"), FaultCode::OutOfBounds, "fault-amendment-out-of-bounds")

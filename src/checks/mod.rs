@@ -13,7 +13,7 @@ mod terms;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
-pub use finding::{Argument, Finding, Status, Verdict};
+pub use finding::{Argument, Finding, Status, Taking, Verdict};
 pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;
@@ -68,7 +68,7 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
     let mut faults = Faults::default();
     let terms = C::terms(request);
     faults.edition(terms.edition, terms.accept_unverified_rules);
-    faults.amendments(terms.amendments, terms.units);
+    faults.amendments(terms.amendments, terms.edition, terms.units);
     C::faults(request, &mut faults);
     faults
 }
