@@ -172,10 +172,9 @@ impl Choice {
         };
         let serves = |sized: &&SizedBox| sized.volume + self.added >= self.needed && fits(sized.shape);
         let in_order = |boxes: &[SizedBox]| boxes.iter().filter(serves).map(|sized| sized.standard).collect();
-        if gangs == Decimal::ONE {
-            in_order(&ONE_GANG[units as usize])
-        } else {
-            in_order(&by_volume(gangs, units))
+        match gangs.whole_quotient(Decimal::ONE) {
+            Some(few @ 1..=FEW_GANGS) => in_order(&IN_ORDER[units as usize][few as usize - 1]),
+            _ => in_order(&by_volume(gangs, units)),
         }
     }
 }
@@ -199,9 +198,12 @@ fn by_volume(gangs: Decimal, units: Units) -> Vec<SizedBox> {
     boxes
 }
 
-/// The order for one gang, which is asked for most.
-static ONE_GANG: LazyLock<[Vec<SizedBox>; 2]> =
-    LazyLock::new(|| [Units::Us, Units::Si].map(|units| by_volume(Decimal::ONE, units)));
+/// The most gangs for which the order of boxes is kept ready.
+const FEW_GANGS: u32 = 6;
+
+static IN_ORDER: LazyLock<[Vec<Vec<SizedBox>>; 2]> = LazyLock::new(|| {
+    [Units::Us, Units::Si].map(|units| (1..=FEW_GANGS).map(|gangs| by_volume(gangs.into(), units)).collect())
+});
 
 impl fmt::Debug for StandardBox {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
