@@ -119,6 +119,11 @@ fn write_citation<S: Serializer>(citation: &Option<Citation>, serializer: S) -> 
 }
 
 impl<'a> StepView<'a> {
+    /// The step at a place of a proof, from 0.
+    pub fn at(proof: &'a Derivation, index: usize) -> Option<Self> {
+        proof.steps.get(index).map(|step| Self::new(proof, StepId(index as u32), step))
+    }
+
     fn new(proof: &'a Derivation, id: StepId, step: &Step) -> Self {
         let edition: Edition = proof.rulebook.edition;
         let mut view = Self {
