@@ -1,9 +1,11 @@
 //! What each edition of the code says: variants, figures, citations, and where our knowledge of them comes from.
 //!
-//! A [`Rulebook`] is data. An edition is one value of it, and nothing in a check asks which edition it is.
+//! [`Rules`] are data. An edition is one value of them, and nothing in a check asks which edition it is. A [`Rulebook`]
+//! is a handle on such a value, cheap to copy: the rules of an edition, or those rules bent in a named way.
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
+pub mod amendment;
 mod edition;
 pub mod figures_table;
 pub mod free_conductor;
@@ -17,11 +19,15 @@ pub use crate::tables::Basis;
 pub use edition::Edition;
 pub use rule::{Citation, Rule, RuleFigure};
 
+use crate::quantity::{Decimal, Units};
+use amendment::Amended;
 use reading::Readings;
+use std::ops::Deref;
+use std::sync::Arc;
 
 /// The rules of one edition, under one set of readings.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Rulebook {
+pub struct Rules {
     /// The edition.
     pub edition: Edition,
     /// How much room a box has.
@@ -42,9 +48,9 @@ pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
     "The 2026 text was not available; the figures of 2023 are carried forward",
 );
 
-static EDITIONS: [Rulebook; 4] = {
-    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rulebook {
-        Rulebook {
+static EDITIONS: [Rules; 4] = {
+    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rules {
+        Rules {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
@@ -61,6 +67,40 @@ static EDITIONS: [Rulebook; 4] = {
     ]
 };
 
+/// A handle on the rules that an evaluation follows.
+#[derive(Clone, Debug)]
+pub struct Rulebook(Handle);
+
+#[derive(Clone, Debug)]
+enum Handle {
+    Edition(&'static Rules),
+    Bent(Arc<Bent>),
+}
+
+#[derive(Clone, Debug)]
+struct Bent {
+    rules: Rules,
+    amended: Vec<Amended>,
+}
+
+static BOOKS: [Rulebook; 4] = [
+    Rulebook(Handle::Edition(&EDITIONS[0])),
+    Rulebook(Handle::Edition(&EDITIONS[1])),
+    Rulebook(Handle::Edition(&EDITIONS[2])),
+    Rulebook(Handle::Edition(&EDITIONS[3])),
+];
+
+impl Deref for Rulebook {
+    type Target = Rules;
+
+    fn deref(&self) -> &Rules {
+        match &self.0 {
+            Handle::Edition(rules) => rules,
+            Handle::Bent(bent) => &bent.rules,
+        }
+    }
+}
+
 impl Rulebook {
     /// The rulebook of an edition, with every disputed point read in its default way.
     ///
@@ -70,9 +110,52 @@ impl Rulebook {
     /// assert!(Rulebook::of(Edition::E2020).outlet_fill.grounding_beyond.is_some());
     /// ```
     pub fn of(edition: Edition) -> &'static Self {
-        &EDITIONS[edition as usize]
+        &BOOKS[edition as usize]
     }
 
+    /// The same rules with disputed points read in other ways.
+    pub fn with_readings(&self, readings: Readings) -> Self {
+        if readings == self.readings {
+            return self.clone();
+        }
+        let rules = Rules { readings, ..Rules::clone(self) };
+        Self(Handle::Bent(Arc::new(Bent { rules, amended: self.amended().to_vec() })))
+    }
+
+    /// The same rules with figures amended; those amended before stay so.
+    pub fn with_amendments(&self, amended: &[Amended]) -> Self {
+        if amended.is_empty() {
+            return self.clone();
+        }
+        let amended = amended.iter().chain(self.amended()).copied().collect();
+        Self(Handle::Bent(Arc::new(Bent { rules: Rules::clone(self), amended })))
+    }
+
+    /// The figures that are amended.
+    pub fn amended(&self) -> &[Amended] {
+        match &self.0 {
+            Handle::Edition(_) => &[],
+            Handle::Bent(bent) => &bent.amended,
+        }
+    }
+
+    /// What a figure is here, and whether an amendment changed it.
+    ///
+    /// ```
+    /// use elbowroom::quantity::{Decimal, Units};
+    /// use elbowroom::rulebook::{Edition, Rulebook, amendment::Amended};
+    /// let book = Rulebook::of(Edition::E2023);
+    /// let yoke = book.outlet_fill.yoke;
+    /// assert_eq!(book.value(&yoke, Units::Us), (Decimal::whole(2), false));
+    /// let town = book.with_amendments(&[Amended { figure: yoke.name, value: Decimal::whole(3) }]);
+    /// assert_eq!(town.value(&yoke, Units::Us), (Decimal::whole(3), true));
+    /// ```
+    pub fn value(&self, figure: &RuleFigure, units: Units) -> (Decimal, bool) {
+        amendment::value(figure, units, self.amended())
+    }
+}
+
+impl Rules {
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
         self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())

@@ -7,7 +7,8 @@ use elbowroom::rulebook::reading::Point;
 use elbowroom::rulebook::{Edition, rules};
 use serde_json::{Value, json};
 
-const LISTS: [&str; 5] = ["/v1/editions", "/v1/tables", "/v1/rules", "/v1/interpretations", "/v1/problems"];
+const LISTS: [&str; 6] =
+    ["/v1/editions", "/v1/tables", "/v1/rules", "/v1/interpretations", "/v1/amendments", "/v1/problems"];
 
 #[tokio::test]
 async fn every_document_is_tagged_and_answered_with_304_to_a_caller_who_has_it() {
@@ -116,6 +117,16 @@ async fn every_disputed_point_is_served_with_its_default_first() {
     for point in points {
         assert_eq!(point["default"], point["readings"][0]);
         assert!(point["question"].as_str().unwrap().contains(' '));
+    }
+}
+
+#[tokio::test]
+async fn every_figure_that_can_be_amended_is_served_with_its_bounds() {
+    let figures = get("/v1/amendments").await.json();
+    let figures = figures["figures"].as_array().unwrap();
+    assert_eq!(figures.len(), elbowroom::rulebook::amendment::AMENDABLE.len());
+    for figure in figures {
+        assert!(figure["least"].as_f64() < figure["most_us"].as_f64(), "{figure}");
     }
 }
 

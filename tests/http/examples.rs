@@ -69,7 +69,7 @@ fn write(file: &Path, text: &str) {
     if fs::read_to_string(file).is_ok_and(|known| known == text) {
         return;
     }
-    let fresh = file.with_extension("fresh");
+    let fresh = Path::new(env!("CARGO_TARGET_TMPDIR")).join("fresh.json");
     fs::write(&fresh, text).unwrap();
     fs::rename(&fresh, file).unwrap();
 }

@@ -134,11 +134,11 @@ fn large_box_volume(
     let width = side(proof, inside.width.value(), "/enclosure/inside_dimensions/width");
     let depth = side(proof, inside.depth.value(), "/enclosure/inside_dimensions/depth");
     let face = proof.product_in(&MARKED, length, width, units.of(Measure::Area));
-    let book = proof.rulebook().outlet_volume.clone();
-    let factor = proof.stated(&book.volume_of_unit_cube);
+    let book = proof.rulebook().clone();
+    let factor = proof.stated(&book.outlet_volume.volume_of_unit_cube);
     let depth = proof.product(&MARKED, depth, factor, None);
     let volume = proof.product_in(&MARKED, face, depth, units.of(Measure::Volume));
-    let limit = proof.stated(&book.marked_up_to);
+    let limit = proof.stated(&book.outlet_volume.marked_up_to);
     let (large, step) = proof.compare(&MARKED, volume, Relation::Above, limit);
     if !large {
         return None;
@@ -183,7 +183,7 @@ fn section_volume(
 }
 
 fn less_barriers(proof: &mut Derivation, assembled: Figure, barriers: &[Barrier]) -> Figure {
-    let volume = proof.rulebook().outlet_volume.clone();
+    let book = proof.rulebook().clone();
     let taken: Vec<Figure> = barriers
         .iter()
         .enumerate()
@@ -193,8 +193,8 @@ fn less_barriers(proof: &mut Derivation, assembled: Figure, barriers: &[Barrier]
                 (Some(mark), _) => {
                     proof.given(&BARRIER, mark.value(), Measure::Volume, item.member("/marked_volume"))
                 }
-                (None, Material::Metal) => proof.stated(&volume.metal_barrier),
-                (None, Material::Nonmetallic) => proof.stated(&volume.nonmetallic_barrier),
+                (None, Material::Metal) => proof.stated(&book.outlet_volume.metal_barrier),
+                (None, Material::Nonmetallic) => proof.stated(&book.outlet_volume.nonmetallic_barrier),
             };
             times_count(proof, one, barrier.count, item)
         })

@@ -29,7 +29,7 @@ mod room;
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Reference, Status, Terms, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::reading::Readings;
@@ -52,7 +52,8 @@ impl Check for OutletFill {
             edition: request.edition,
             accept_unverified_rules: request.accept_unverified_rules,
             units: request.units,
-            reference: request.reference.as_ref().map(crate::checks::Reference::as_str),
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
         }
     }
 
@@ -167,8 +168,9 @@ fn offer_boxes(
     let gangs = gangs_needed(proof, request, contents);
     let added = capacity.and_then(|capacity| capacity.added);
     let added = added.unwrap_or_else(|| proof.nothing(rule, Measure::Volume));
-    let book = proof.rulebook().outlet_volume.clone();
-    let (square, octagonal) = (proof.stated(&book.square_box_gangs), proof.stated(&book.octagonal_box_gangs));
+    let book = proof.rulebook().clone();
+    let square = proof.stated(&book.outlet_volume.square_box_gangs);
+    let octagonal = proof.stated(&book.outlet_volume.octagonal_box_gangs);
     let needed = fill.with_assemblies(proof);
     let step = proof.select_boxes(rule, BoxesAsked { needed, added, gangs, square, octagonal });
     BoxOffer { gangs, fits: proof.selected().to_vec(), step }

@@ -28,7 +28,7 @@ pub struct EditionView {
     /// Whether a request must say that it accepts unverified rules.
     must_accept_unverified_rules: bool,
     /// What an answer under this edition is made under.
-    ruleset: Ruleset,
+    ruleset: Ruleset<'static>,
 }
 
 /// The document.
@@ -40,7 +40,7 @@ pub fn all() -> Editions {
         is_default: edition == Edition::default(),
         figures_of: edition.figures_of(),
         must_accept_unverified_rules: !edition.is_verified(),
-        ruleset: Ruleset::of(edition),
+        ruleset: Ruleset::of(edition, &[]),
     };
     Editions { editions: Edition::ALL.into_iter().map(view).collect() }
 }

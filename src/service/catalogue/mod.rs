@@ -2,6 +2,7 @@
 //!
 //! Written once when the service starts; served with an entity tag.
 
+pub mod amendments;
 pub mod editions;
 pub mod interpretations;
 pub mod problems;
@@ -57,6 +58,8 @@ pub struct Library {
     pub rules: Shelf,
     /// The disputed points.
     pub interpretations: Document,
+    /// The figures that can be amended.
+    pub amendments: Document,
     /// The kinds of problem.
     pub problems: Shelf,
     /// The OpenAPI document.
@@ -86,6 +89,7 @@ impl Library {
                     .collect::<Result<_, serde_json::Error>>()?,
             ),
             interpretations: Document::new(&interpretations::all())?,
+            amendments: Document::new(&amendments::all())?,
             problems: shelf(
                 Document::new(&problems::list())?,
                 ProblemKind::ALL

@@ -1,5 +1,6 @@
 //! The routes of the catalogue.
 
+use super::amendments::Amendments;
 use super::editions::Editions;
 use super::interpretations::Interpretations;
 use super::problems::{ProblemKindView, Problems};
@@ -27,6 +28,7 @@ pub fn routes() -> OpenApiRouter<Arc<Service>> {
         .routes(routes!(rules))
         .routes(routes!(rule))
         .routes(routes!(interpretations))
+        .routes(routes!(amendments))
         .routes(routes!(problems))
         .routes(routes!(problem))
 }
@@ -111,6 +113,18 @@ async fn rule(State(service): Shared, request: Request) -> Answer {
 )]
 async fn interpretations(State(service): Shared, request: Request) -> Answer {
     respond(&request, &service.library().interpretations)
+}
+
+/// The figures that can be amended
+///
+/// Where a jurisdiction states another figure than the code does, a request may say so, on the caller's word: which
+/// figures that can be, and how far.
+#[utoipa::path(
+    get, path = "/v1/amendments", tag = "Rulebook", operation_id = "amendments",
+    responses((status = 200, description = "The figures.", body = Amendments)),
+)]
+async fn amendments(State(service): Shared, request: Request) -> Answer {
+    respond(&request, &service.library().amendments)
 }
 
 /// The kinds of problem

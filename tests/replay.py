@@ -1,0 +1,225 @@
+#!/usr/bin/env python3
+"""Recomputes every proof of a running service from nothing but its answers, the requests and /v1/tables.
+
+Independent of the engine: Python, standard library only, decimal arithmetic. Every conformance case is sent to the
+service in every edition that it names, and each step of the answer is recomputed, each figure of the outcome compared
+with the step that it names, and the verdict with the findings.
+
+    python3 tests/replay.py http://127.0.0.1:8314
+"""
+
+import json
+import sys
+import urllib.error
+import urllib.request
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Decimal, getcontext
+from pathlib import Path
+from urllib.parse import quote
+
+getcontext().prec = 60
+NINTH = Decimal("0.000000001")
+SECOND = Decimal("0.01")
+
+PATHS = {
+    "outlet_box_fill": "/v1/outlet-boxes/fill",
+}
+
+
+class Wrong(Exception):
+    """What does not hold in an answer."""
+
+
+def read(text):
+    return json.loads(text, parse_float=Decimal, parse_int=Decimal)
+
+
+class Service:
+    def __init__(self, base):
+        self.base = base
+        self.tables = {}
+
+    def get(self, path):
+        with urllib.request.urlopen(self.base + path, timeout=30) as answer:
+            return read(answer.read())
+
+    def post(self, path, body):
+        request = urllib.request.Request(
+            self.base + path, data=json.dumps(body).encode(), headers={"Content-Type": "application/json"}
+        )
+        try:
+            with urllib.request.urlopen(request, timeout=30) as answer:
+                return read(answer.read())
+        except urllib.error.HTTPError as error:
+            raise Wrong(f"{error.code}: {error.read().decode()}") from error
+
+    def rows(self, table):
+        if table not in self.tables:
+            rows = self.get("/v1/tables/" + quote(table))["rows"]
+            self.tables[table] = {one["key"]: one["values"] for one in rows}
+        return self.tables[table]
+
+    def cell(self, table, row, column):
+        try:
+            return self.rows(table)[row][column]
+        except KeyError as error:
+            raise Wrong(f"table {table} has no row {row!r} with column {column!r}") from error
+
+
+def resolve(document, pointer):
+    for part in pointer.split("/")[1:]:
+        part = part.replace("~1", "/").replace("~0", "~")
+        try:
+            document = document[int(part)] if isinstance(document, list) else document[part]
+        except (KeyError, IndexError, ValueError) as error:
+            raise Wrong(f"the request has nothing at {pointer}") from error
+    return document
+
+
+def given(step, request):
+    value = resolve(request, step["at"])
+    return Decimal(str(value)) if isinstance(value, (int, float)) and not isinstance(value, bool) else Decimal(1)
+
+
+def whole_quotient(of, by):
+    return max(Decimal(0), (of / by).to_integral_value(ROUND_FLOOR))
+
+
+COMPUTE = {
+    "sum": lambda values: sum(values, Decimal(0)),
+    "product": lambda values: (values[0] * values[1]).quantize(NINTH, ROUND_HALF_UP),
+    "difference": lambda values: values[0] - values[1],
+    "quotient": lambda values: (values[0] / values[1]).quantize(NINTH, ROUND_FLOOR),
+    "whole_quotient": lambda values: whole_quotient(values[0], values[1]),
+    "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
+    "largest": max,
+    "nothing": lambda values: Decimal(0),
+}
+
+RELATIONS = {
+    ">=": lambda left, right: left >= right,
+    "<=": lambda left, right: left <= right,
+    "<": lambda left, right: left < right,
+    ">": lambda left, right: left > right,
+}
+
+
+def select_boxes(service, step, values, units):
+    needed, added, gangs, square, octagonal = values
+    column = "volume_in3" if units == "us" else "volume_cm3"
+    picked = []
+    for place, (key, row) in enumerate(service.rows(step["table"]).items()):
+        shape = row["shape"]
+        fits = {
+            "square": gangs <= square,
+            "octagonal": gangs <= octagonal,
+            "fs-single-cover": gangs <= 1,
+            "fd-single-cover": gangs <= 1,
+            "fs-multiple-cover": gangs > 1,
+            "fd-multiple-cover": gangs > 1,
+        }.get(shape, True)
+        volume = row[column] * (gangs if row["per_gang"] == "yes" else 1)
+        if fits and volume + added >= needed:
+            picked.append((volume, place, key))
+    return [key for _, _, key in sorted(picked)]
+
+
+def replay(service, request, answer):
+    """Recomputes the proof of one answer; raises Wrong where it does not hold. Returns the number of steps."""
+    units = request.get("units", "us")
+    steps = {}
+    for step in answer["derivation"]["steps"]:
+        name = step["id"]
+        if any(operand not in steps for operand in step.get("of", [])):
+            raise Wrong(f"{name} computes with a step that is not before it")
+        values = [steps[operand].get("equals") for operand in step.get("of", [])]
+        if None in values:
+            raise Wrong(f"{name} computes with a step that has no value")
+        operation = step["op"]
+        if operation == "given":
+            expected = given(step, request)
+        elif operation == "fact":
+            if resolve(request, step["at"]) is not step["holds"]:
+                raise Wrong(f"{name}: the request says otherwise at {step['at']}")
+            expected = None
+        elif operation == "stated" and step.get("amended"):
+            amended = {one["figure"]: one["value"] for one in request["amendments"]}
+            expected = Decimal(str(amended[step["row"]]))
+        elif operation in ("lookup", "stated"):
+            expected = service.cell(step["table"], step["row"], step["column"])
+        elif operation in COMPUTE:
+            expected = COMPUTE[operation](values)
+        elif operation == "compare":
+            expected = RELATIONS[step["relation"]](*values)
+            if step["holds"] is not expected:
+                raise Wrong(f"{name}: {values[0]} {step['relation']} {values[1]} is {expected}")
+            expected = None
+        elif operation == "select_boxes":
+            expected = select_boxes(service, step, values, units)
+            if step["selects"] != expected:
+                raise Wrong(f"{name} should pick {expected}")
+            expected = None
+        elif operation in ("read", "does_not_apply"):
+            expected = None
+        else:
+            raise Wrong(f"{name}: no operation is called {operation}")
+        if expected is not None and step["equals"] != expected:
+            raise Wrong(f"{name}: {operation} of {values} is {expected}, not {step['equals']}")
+        steps[name] = step
+    figures(answer["outcome"], steps, "/outcome")
+    for finding in answer["findings"]:
+        if "step" in finding and finding["step"] not in steps:
+            raise Wrong(f"a finding names {finding['step']}, which is no step")
+    verdict(answer)
+    return len(steps)
+
+
+def figures(part, steps, place):
+    """Compares every figure of the outcome with the step that it names."""
+    if isinstance(part, dict):
+        if "step" in part and "value" in part:
+            step = steps.get(part["step"])
+            if step is None:
+                raise Wrong(f"{place} names {part['step']}, which is no step")
+            if (step.get("equals"), step.get("unit")) != (part["value"], part["unit"]):
+                raise Wrong(f"{place} is {part['value']} {part['unit']}, but {part['step']} is {step.get('equals')}")
+        for member, below in part.items():
+            figures(below, steps, f"{place}/{member}")
+    elif isinstance(part, list):
+        for index, below in enumerate(part):
+            figures(below, steps, f"{place}/{index}")
+
+
+def verdict(answer):
+    if answer["verdict"] is None:
+        return
+    statuses = {finding["status"] for finding in answer["findings"]}
+    expected = (
+        "violates" if "violated" in statuses else "not_determined" if "not_determined" in statuses else "complies"
+    )
+    if answer["verdict"] != expected:
+        raise Wrong(f"the findings come to {expected}, the verdict is {answer['verdict']}")
+
+
+def main():
+    if len(sys.argv) != 2:
+        sys.exit(__doc__)
+    service = Service(sys.argv[1].rstrip("/"))
+    passed = failed = steps = 0
+    for file in sorted((Path(__file__).parent / "conformance").glob("*.json")):
+        for case in json.loads(file.read_text(encoding="utf-8")):
+            for edition in case["editions"]:
+                request = {**case["request"], "edition": edition}
+                try:
+                    answer = service.post(PATHS[case["check"]], request)
+                    steps += replay(service, request, answer)
+                    passed += 1
+                except (Wrong, KeyError) as wrong:
+                    failed += 1
+                    print(f"{file.name}: «{case['name']}» ({edition}): {wrong!r}")
+    print(f"{steps} proof steps recomputed from the answers and the published tables")
+    print(f"{passed} passed, {failed} failed")
+    sys.exit(1 if failed or not passed else 0)
+
+
+if __name__ == "__main__":
+    main()
