@@ -213,8 +213,8 @@ fault-json-too-deep = Nothing here is nested deeper than { $most } levels.
 
 fault-schema-unknown-member = { $member } is not a member here.
 fault-schema-missing-member = { $member } must be given.
-fault-schema-wrong-type = { $wanted } is wanted here, and { $given } was given.
-fault-schema-null = { $wanted } is wanted here. Leave the member out instead of giving null.
+fault-schema-wrong-type = Wanted here: { $wanted }. Given: { $given }.
+fault-schema-null = Wanted here: { $wanted }. Leave the member out instead of giving null.
 fault-schema-unknown-value = { $given } is not one of the accepted values.
 fault-schema-conductor-size = { $given } is not a conductor size. Write it as in 12 AWG, 4/0 AWG or 250 kcmil.
 fault-schema-trade-size = { $given } is not a trade size. Write it in inches, as in 1/2, 1-1/4 or 4.

@@ -4,6 +4,7 @@
 //! table, a rule is its title. The names of members are the labels.
 
 mod grid;
+mod wrap;
 
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
@@ -13,6 +14,9 @@ use serde_json::{Map, Value};
 use std::fmt::Write as _;
 
 type Members = Map<String, Value>;
+
+/// How wide a line of sentences is; tables are as wide as they are.
+const WIDTH: usize = 110;
 
 /// The report of an answer.
 pub fn of_answer(check: &CheckEntry, answer: &Value) -> String {
@@ -76,9 +80,15 @@ impl Report<'_> {
         }
     }
 
-    /// The members of an object, one below the other.
+    /// A sentence or a list, broken into lines that a page can hold.
+    fn wrapped(&mut self, depth: usize, text: &str, hanging: usize) {
+        self.line(depth, &wrap::wrap(text, WIDTH - depth * 2, hanging));
+    }
+
+    /// The members of an object, one below the other. What is absent or empty is left out.
     fn members(&mut self, depth: usize, object: &Members) {
-        let shown = object.iter().filter(|(name, _)| name.as_str() != "step");
+        let is_empty = |value: &Value| value.is_null() || value.as_array().is_some_and(Vec::is_empty);
+        let shown = object.iter().filter(|(name, value)| name.as_str() != "step" && !is_empty(value));
         let plain: Vec<(String, String)> = shown
             .clone()
             .filter(|(_, value)| is_plain(value))
@@ -86,7 +96,7 @@ impl Report<'_> {
             .collect();
         let width = plain.iter().map(|(label, _)| label.chars().count()).max().unwrap_or_default();
         for (label, value) in plain {
-            self.line(depth, &format!("{label:width$}  {value}"));
+            self.wrapped(depth, &format!("{label:width$}  {value}"), width + 2);
         }
         for (name, value) in shown.filter(|(_, value)| !is_plain(value)) {
             match value {
@@ -109,7 +119,10 @@ impl Report<'_> {
         let is_table = objects.iter().all(|object| object.values().all(is_plain));
         self.line(depth, &format!("\n{}", label(name)));
         if !is_table {
-            for object in objects {
+            for (index, object) in objects.into_iter().enumerate() {
+                if index > 0 {
+                    self.line(0, "");
+                }
                 self.members(depth + 1, object);
             }
             return;
@@ -157,14 +170,19 @@ impl Report<'_> {
 
     fn findings(&mut self) {
         let Some(Value::Array(findings)) = self.answer.get("findings") else { return };
+        if findings.is_empty() {
+            return;
+        }
         self.line(0, &format!("\n{}", label("findings")));
         for finding in findings {
             let text = |member: &str| finding[member].as_str().unwrap_or_default().to_owned();
             let citation = finding["citation"].as_str().map(|at| format!(" [{at}]")).unwrap_or_default();
-            self.line(1, &format!("{}: {}{citation}", label(&text("status")), text("message")));
+            let told = format!("{}: {}{citation}", label(&text("status")), text("message"));
+            self.wrapped(1, &told, 2);
             if let Some(Value::Array(supply)) = finding.get("supply") {
                 let places: Vec<&str> = supply.iter().filter_map(Value::as_str).collect();
-                self.line(2, &format!("{} {}", self.words.fixed("text-report-supply"), places.join(", ")));
+                let told = format!("{} {}", self.words.fixed("text-report-supply"), places.join(", "));
+                self.wrapped(2, &told, 2);
             }
         }
     }
@@ -177,14 +195,14 @@ impl Report<'_> {
         self.line(0, &format!("\n{}", label("interpretations")));
         for point in points {
             let text = |member: &str| point[member].as_str().unwrap_or_default();
-            self.line(1, text("question"));
+            self.wrapped(1, text("question"), 2);
             let mut readings = format!("{} → {}", label(text("point")), label(text("reading")));
             for other in point["alternatives"].as_array().into_iter().flatten() {
                 let verdict = other["verdict"].as_str().map_or_else(|| "–".to_owned(), label);
                 let reading = label(other["reading"].as_str().unwrap_or_default());
                 let _ = write!(readings, "; {reading}: {verdict}");
             }
-            self.line(2, &readings);
+            self.wrapped(2, &readings, 2);
         }
     }
 
@@ -211,7 +229,7 @@ impl Report<'_> {
         }
         self.line(0, &format!("\n{}", label(name)));
         for sentence in sentences {
-            self.line(1, sentence);
+            self.wrapped(1, sentence, 2);
         }
     }
 }
