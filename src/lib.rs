@@ -12,6 +12,7 @@
 //! | [`derivation`] | proofs: built step by step, replayed, written out |
 //! | [`checks`] | one module a check, behind one trait |
 //! | [`words`] | every sentence that a person reads, from message catalogues |
+//! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
 //! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
 //!
@@ -20,6 +21,7 @@
 
 pub mod answers;
 pub mod checks;
+pub mod comparison;
 pub mod derivation;
 pub mod quantity;
 pub mod rulebook;

@@ -137,6 +137,13 @@ def replay(service, request, answer):
         operation = step["op"]
         if operation == "given":
             expected = given(step, request)
+        elif operation == "fact":
+            if resolve(request, step["at"]) is not step["holds"]:
+                raise Wrong(f"{name}: the request says otherwise at {step['at']}")
+            expected = None
+        elif operation == "stated" and step.get("amended"):
+            amended = {one["figure"]: one["value"] for one in request["amendments"]}
+            expected = Decimal(str(amended[step["row"]]))
         elif operation in ("lookup", "stated"):
             expected = service.cell(step["table"], step["row"], step["column"])
         elif operation in COMPUTE:

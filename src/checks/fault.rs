@@ -1,7 +1,10 @@
 //! What is wrong with a request: every fault at once, each with its place, its code and what would be right.
 
+use super::Amendment;
 use crate::derivation::Pointer;
-use crate::rulebook::Edition;
+use crate::quantity::Units;
+use crate::rulebook::amendment::{AMENDABLE, Amendable};
+use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -92,6 +95,31 @@ impl Faults {
                 .map(|known| known.year().to_owned())
                 .collect();
         }
+    }
+
+    /// Asks that amendments name figures that can be amended, each once and within its bounds.
+    pub fn amendments(&mut self, amendments: &[Amendment], edition: Edition, units: Units) {
+        self.at_most(Pointer::to("/amendments"), amendments.len(), AMENDABLE.len());
+        let at = |index, member| Pointer::of("/amendments/#", index).member(member);
+        for (index, amendment) in amendments.iter().enumerate() {
+            let Some(amendable) = Amendable::find(amendment.figure.as_str()) else {
+                self.add(at(index, "/figure"), FaultCode::UnknownReference, "fault-not-amendable").accepted =
+                    AMENDABLE.iter().map(|amendable| amendable.figure.to_owned()).collect();
+                continue;
+            };
+            if !Rulebook::of(edition).figures().any(|figure| figure.name == amendable.figure) {
+                self.add(at(index, "/figure"), FaultCode::Conflict, "fault-amendment-not-in-edition")
+                    .arguments = vec![("edition", edition.year().to_owned())];
+            }
+            let most = amendable.most(units);
+            if amendment.value < amendable.least || amendment.value > most {
+                self.add(at(index, "/value"), FaultCode::OutOfBounds, "fault-amendment-out-of-bounds")
+                    .arguments = vec![("least", amendable.least.to_string()), ("most", most.to_string())];
+            }
+        }
+        self.distinct_ids(
+            amendments.iter().enumerate().map(|(index, one)| (one.figure.as_str(), at(index, "/figure"))),
+        );
     }
 
     /// Asks that a list has no more items than are taken.

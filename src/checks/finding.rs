@@ -36,8 +36,25 @@ pub enum Status {
 pub enum Argument {
     /// Words that are the same in every language, such as a conductor size or an identifier.
     Text(String),
+    /// Words that are the same in every language and never change.
+    Name(&'static str),
     /// A figure, written with its unit.
     Figure(Figure),
+    /// Things with what they take, written one after another.
+    Takings(Vec<Taking>),
+}
+
+/// What some things of one size take together.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Taking {
+    /// The caller's names for them.
+    pub names: Vec<String>,
+    /// The size that they are counted by.
+    pub size: &'static str,
+    /// How many allowances.
+    pub allowances: Figure,
+    /// What one allowance is.
+    pub each: Figure,
 }
 
 impl From<Figure> for Argument {

@@ -7,17 +7,19 @@
 mod caution;
 mod fault;
 mod finding;
+pub mod inspection;
 pub mod outlet_fill;
 pub mod raceway_fill;
 mod terms;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
-pub use finding::{Argument, Finding, Status, Verdict};
-pub use terms::{Name, Reference, Terms, present};
+pub use finding::{Argument, Finding, Status, Taking, Verdict};
+pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
+use crate::rulebook::amendment::Amended;
 use crate::rulebook::reading::Readings;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -67,12 +69,16 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
     let mut faults = Faults::default();
     let terms = C::terms(request);
     faults.edition(terms.edition, terms.accept_unverified_rules);
+    faults.amendments(terms.amendments, terms.edition, terms.units);
     C::faults(request, &mut faults);
     faults
 }
 
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
-    let book = Rulebook::of(C::terms(request).edition);
-    C::evaluate(&book.with_readings(C::readings(request, book.readings)), request)
+    let terms = C::terms(request);
+    let book = Rulebook::of(terms.edition);
+    let amended: Vec<Amended> = terms.amendments.iter().filter_map(Amendment::amended).collect();
+    let book = book.with_readings(C::readings(request, book.readings)).with_amendments(&amended);
+    C::evaluate(&book, request)
 }

@@ -48,14 +48,14 @@ impl Derivation {
 
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
-            (Operation::Given, []) => return Some(step.outcome),
+            (Operation::Given | Operation::Fact, []) => return Some(step.outcome),
             (Operation::Nothing, []) => Decimal::ZERO,
             (Operation::Lookup { table, row, column }, []) => {
                 tables::all().find(table)?.number(row, column)?
             }
             (Operation::Stated { figure }, []) => {
                 let stated = self.rulebook.figures().find(|stated| stated.name == figure)?;
-                stated.value(self.units)
+                self.rulebook.value(&stated, self.units).0
             }
             (Operation::Sum, terms) => terms.iter().copied().sum(),
             (Operation::Product, [left, right]) => left.times(*right),

@@ -93,6 +93,8 @@ impl Relation {
 pub enum Operation {
     /// Takes a number from the request. A step that points at a whole item, not a number, takes 1: that one item.
     Given,
+    /// Takes a yes or no from the request; the step holds or does not.
+    Fact,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
@@ -150,6 +152,7 @@ impl Operation {
     pub const fn name(self) -> &'static str {
         match self {
             Self::Given => "given",
+            Self::Fact => "fact",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
             Self::Stated { .. } => "stated",
@@ -195,6 +198,8 @@ pub struct Step {
     pub outcome: Outcome,
     /// The place of the input that it comes from.
     pub at: Option<Pointer>,
+    /// Whether a local amendment changed it, or a step that it computes with.
+    pub amended: bool,
     /// Where its operands start among all operands of the proof, and how many there are.
     pub(super) operands: (u32, u32),
 }

@@ -36,7 +36,7 @@ fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::O
 pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
-    /// What is done: `given` takes a number from the request (1 when `at` is an item without a count), `nothing` takes
+    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `nothing` takes
     /// 0, `lookup` a figure from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
     /// `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at the least),
     /// `round_count` (as `whole_quotient` of the first by the second, and one more where the fraction, rounded down at the
@@ -102,6 +102,10 @@ pub struct StepView<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<Vec<String>>, nullable = false)]
     selects: Option<&'a [StandardBox]>,
+    /// Whether a local amendment of the request changed this step, or one that it computes with.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    amended: Option<bool>,
     /// The place in the request that the step takes its number from, or is about.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -116,6 +120,11 @@ fn write_citation<S: Serializer>(citation: &Option<Citation>, serializer: S) -> 
 }
 
 impl<'a> StepView<'a> {
+    /// The step at a place of a proof, from 0.
+    pub fn at(proof: &'a Derivation, index: usize) -> Option<Self> {
+        proof.steps.get(index).map(|step| Self::new(proof, StepId(index as u32), step))
+    }
+
     fn new(proof: &'a Derivation, id: StepId, step: &Step) -> Self {
         let edition: Edition = proof.rulebook.edition;
         let mut view = Self {
@@ -136,6 +145,7 @@ impl<'a> StepView<'a> {
             unit: None,
             holds: None,
             selects: None,
+            amended: step.amended.then_some(true),
             at: step.at,
         };
         match step.operation {

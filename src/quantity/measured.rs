@@ -70,6 +70,11 @@ measured!(
     Volume, most 1_000_000, "A volume: cubic inches (`us`) or cubic centimetres (`si`).", 20.3
 );
 
+measured!(
+    /// A load: pounds, or kilograms.
+    Weight, most 100_000, "A weight: pounds (`us`) or kilograms (`si`).", 35.0
+);
+
 fn number_schema(description: &str, most: i32, example: f64) -> RefOr<Schema> {
     ObjectBuilder::new()
         .schema_type(Type::Number)

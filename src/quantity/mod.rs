@@ -9,5 +9,5 @@ mod unit;
 
 pub use counted::Count;
 pub use decimal::{Decimal, NotADecimal};
-pub use measured::{Area, DECIMALS, Length, Volume, has_at_most_decimals};
+pub use measured::{Area, DECIMALS, Length, Volume, Weight, has_at_most_decimals};
 pub use unit::{Measure, Unit, Units};

@@ -9,10 +9,10 @@ use utoipa::ToSchema;
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "lowercase")]
 pub enum Units {
-    /// Inches, square inches, cubic inches.
+    /// Inches, square inches, cubic inches, pounds.
     #[default]
     Us,
-    /// Millimetres, square millimetres, cubic centimetres, as the code itself prints them.
+    /// Millimetres, square millimetres, cubic centimetres, kilograms, as the code itself prints them.
     Si,
 }
 
@@ -30,6 +30,8 @@ pub enum Measure {
     Area,
     /// A space inside.
     Volume,
+    /// A load.
+    Weight,
 }
 
 /// The unit of one figure, as an answer writes it.
@@ -59,6 +61,12 @@ pub enum Unit {
     /// Cubic centimetres.
     #[serde(rename = "cm3")]
     CubicCentimetre,
+    /// Pounds.
+    #[serde(rename = "lb")]
+    Pound,
+    /// Kilograms.
+    #[serde(rename = "kg")]
+    Kilogram,
 }
 
 impl Units {
@@ -78,6 +86,8 @@ impl Units {
             (Measure::Area, Self::Si) => Unit::SquareMillimetre,
             (Measure::Volume, Self::Us) => Unit::CubicInch,
             (Measure::Volume, Self::Si) => Unit::CubicCentimetre,
+            (Measure::Weight, Self::Us) => Unit::Pound,
+            (Measure::Weight, Self::Si) => Unit::Kilogram,
         }
     }
 }
@@ -94,6 +104,8 @@ impl Unit {
             Self::SquareMillimetre => "mm²",
             Self::CubicInch => "in³",
             Self::CubicCentimetre => "cm³",
+            Self::Pound => "lb",
+            Self::Kilogram => "kg",
         }
     }
 }

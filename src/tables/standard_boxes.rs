@@ -81,8 +81,8 @@ impl Shape {
     }
 }
 
-/// A standard metal box: a row of the table. Written as its key, `square-4x1-1/2`.
-#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+/// A standard metal box: a row of the table, ordered as the table is. Written as its key, `square-4x1-1/2`.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct StandardBox(u8);
 
 struct Known {
@@ -142,12 +142,6 @@ impl StandardBox {
     pub fn volume(self, units: Units) -> Cell {
         KNOWN[usize::from(self.0)].volume[units as usize]
     }
-
-    /// Its volume with so many gangs.
-    fn volume_of(self, gangs: Decimal, units: Units) -> Decimal {
-        let volume = self.volume(units).value;
-        if self.shape().is_per_gang() { volume.times(gangs) } else { volume }
-    }
 }
 
 /// What is asked of a standard box.
@@ -169,22 +163,47 @@ impl Choice {
     /// The boxes that serve, smallest first; boxes of one volume in the order of the table.
     pub fn boxes(&self, units: Units) -> Vec<StandardBox> {
         let gangs = self.gangs;
-        let fits = |candidate: &StandardBox| {
-            let shape = candidate.shape();
-            let gangs_fit = match shape {
-                Shape::Square => gangs <= self.square,
-                Shape::Octagonal => gangs <= self.octagonal,
-                Shape::SingleCover => gangs <= Decimal::ONE,
-                Shape::MultipleCover => gangs > Decimal::ONE,
-                Shape::Device | Shape::Masonry => true,
-            };
-            gangs_fit && candidate.volume_of(gangs, units) + self.added >= self.needed
+        let fits = |shape: Shape| match shape {
+            Shape::Square => gangs <= self.square,
+            Shape::Octagonal => gangs <= self.octagonal,
+            Shape::SingleCover => gangs <= Decimal::ONE,
+            Shape::MultipleCover => gangs > Decimal::ONE,
+            Shape::Device | Shape::Masonry => true,
         };
-        let mut boxes: Vec<StandardBox> = StandardBox::all().filter(fits).collect();
-        boxes.sort_by_key(|candidate| (candidate.volume_of(gangs, units), candidate.0));
-        boxes
+        let serves = |sized: &&SizedBox| sized.volume + self.added >= self.needed && fits(sized.shape);
+        let in_order = |boxes: &[SizedBox]| boxes.iter().filter(serves).map(|sized| sized.standard).collect();
+        match gangs.whole_quotient(Decimal::ONE) {
+            Some(few @ 1..=FEW_GANGS) => in_order(&IN_ORDER[units as usize][few as usize - 1]),
+            _ => in_order(&by_volume(gangs, units)),
+        }
     }
 }
+
+/// A box with its volume for some number of gangs.
+struct SizedBox {
+    volume: Decimal,
+    standard: StandardBox,
+    shape: Shape,
+}
+
+fn by_volume(gangs: Decimal, units: Units) -> Vec<SizedBox> {
+    let sized = |standard: StandardBox| {
+        let shape = standard.shape();
+        let one = standard.volume(units).value;
+        let volume = if shape.is_per_gang() { gangs.times(one) } else { one };
+        SizedBox { volume, standard, shape }
+    };
+    let mut boxes: Vec<SizedBox> = StandardBox::all().map(sized).collect();
+    boxes.sort_unstable_by_key(|sized| (sized.volume, sized.standard));
+    boxes
+}
+
+/// The most gangs for which the order of boxes is kept ready.
+const FEW_GANGS: u32 = 6;
+
+static IN_ORDER: LazyLock<[Vec<Vec<SizedBox>>; 2]> = LazyLock::new(|| {
+    [Units::Us, Units::Si].map(|units| (1..=FEW_GANGS).map(|gangs| by_volume(gangs.into(), units)).collect())
+});
 
 impl fmt::Debug for StandardBox {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -9,6 +9,8 @@ caution-scope = Only the arithmetic of the rules named here was checked: not lis
 caution-minimums = Volumes and dimensions are minimums; good workmanship may need more.
 caution-unverified-edition = The 2026 text was not available: these are the rules of 2023 carried forward. Compare every figure and section number with print before relying on it.
 
+caution-amended = Figures were amended as this request says. Whether the jurisdiction has adopted them was not checked.
+
 ## Proof in sentences
 
 step-computed = { $told } ({ $rule })
@@ -22,6 +24,9 @@ rule-edition-unverified = An edition whose text could not be read is answered wi
     .title = Unverified edition
 finding-unverified-edition = The 2026 edition is answered with the rules of 2023. None of its figures or section numbers could be verified.
 fault-unverified-edition = The text of the 2026 edition was not available. Ask for a verified edition, or set accept_unverified_rules to true to have the rules of 2023 carried forward.
+fault-not-amendable = This figure cannot be amended.
+fault-amendment-not-in-edition = The { $edition } edition has no such figure to amend.
+fault-amendment-out-of-bounds = An amendment of this figure must be from { $least } to { $most }.
 fault-too-many-items = { $items } items are more than the { $most } that one list may have.
 fault-duplicate-id = The id { $id } is carried by more than one thing. Give each its own.
 

@@ -12,7 +12,11 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
     let citation = step.rule.citation(proof.rulebook().edition).map(|citation| citation.to_string());
     let title = words.rule_title(step.rule.id);
     let (key, told) = match step.operation {
-        Operation::Given | Operation::Nothing | Operation::Lookup { .. } | Operation::Stated { .. } => {
+        Operation::Given
+        | Operation::Fact
+        | Operation::Nothing
+        | Operation::Lookup { .. }
+        | Operation::Stated { .. } => {
             return None;
         }
         Operation::DoesNotApply { because } => ("step-left-out", words.reason(because).to_owned()),

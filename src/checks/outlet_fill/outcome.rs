@@ -5,6 +5,7 @@ use crate::derivation::{Figure, Pointer, StepId};
 use crate::tables::standard_boxes::StandardBox;
 use crate::trade::ConductorSize;
 use serde::Serialize;
+use smallvec::SmallVec;
 use utoipa::ToSchema;
 
 /// The volumes of a box, space by space, and which standard boxes would do.
@@ -91,6 +92,9 @@ pub enum Item {
     SmallParts,
 }
 
+/// The inputs that a line comes from, mostly one or two.
+pub type Places = SmallVec<[Pointer; 2]>;
+
 /// One thing that was counted.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct TallyLine {
@@ -112,7 +116,8 @@ pub struct TallyLine {
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub ids: Vec<String>,
     /// The inputs that it comes from.
-    pub at: Vec<Pointer>,
+    #[schema(value_type = Vec<Pointer>)]
+    pub at: Places,
 }
 
 /// One thing that was left out.

@@ -1,0 +1,171 @@
+//! Conductors: loose ones, those that cables bring, and fixture wires from a canopy.
+
+use super::{Counting, Figures};
+use crate::checks::outlet_fill::outcome::Item;
+use crate::checks::outlet_fill::request::{Canopy, CanopyKind, Conductor, Opening, Role, Wire};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Figure, Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::free_conductor;
+use crate::rulebook::outlet_fill::{CANOPY, CONDUCTORS, GROUNDING};
+use crate::rulebook::reading::{CanopyWires, FanCanopy, LoopThreshold};
+use crate::trade::ConductorSize;
+
+impl Counting<'_, '_> {
+    pub(super) fn conductors(&mut self, opening: Option<&Opening>) {
+        let contents = self.contents;
+        let mut threshold = None;
+        for (index, Conductor { size, role, loop_length, count }) in contents.conductors.iter().enumerate() {
+            let item = self.at("/contents/conductors/#", index);
+            if *role == Role::StaysInside {
+                self.present[size.index()] = true;
+                self.leave_out(Item::Conductors, &CONDUCTORS, "stays-inside", item);
+                continue;
+            }
+            let Some(size) = self.sized(*size, item.member("/size")) else { continue };
+            let many = self.count_at(&CONDUCTORS, *count, item);
+            let allowances = match (role, loop_length) {
+                (Role::Loop, Some(length)) => {
+                    let (length, at) = (length.value(), item.member("/loop_length"));
+                    let length = self.proof.given(&CONDUCTORS, length, Measure::Length, at);
+                    let threshold = match threshold {
+                        Some(threshold) => threshold,
+                        None => *threshold.insert(self.loop_threshold(opening)),
+                    };
+                    let (long, _) = self.proof.compare(&CONDUCTORS, length, Relation::AtLeast, threshold);
+                    let figure =
+                        if long { self.book.outlet_fill.long_loop } else { self.book.outlet_fill.passing };
+                    let each = self.proof.stated(&figure);
+                    self.proof.product(&CONDUCTORS, many, each, Some(item))
+                }
+                (Role::PassesThrough, _) => {
+                    let each = self.proof.stated(&self.book.outlet_fill.passing);
+                    self.proof.product(&CONDUCTORS, many, each, Some(item))
+                }
+                _ => many,
+            };
+            self.take(Item::Conductors, &CONDUCTORS, size, allowances, item);
+        }
+    }
+
+    /// How long an unbroken loop must be to count twice.
+    pub(super) fn loop_threshold(&mut self, opening: Option<&Opening>) -> Figure {
+        let book = self.book.free_conductor.clone();
+        let base = self.proof.stated(&book.length);
+        let mut least = base;
+        if let Some(opening) = opening {
+            let (smallest, at) =
+                (opening.smallest_dimension.value(), Pointer::to("/opening/smallest_dimension"));
+            let smallest = self.proof.given(&free_conductor::OUTSIDE, smallest, Measure::Length, at);
+            let limit = self.proof.stated(&book.small_opening);
+            let (small, _) = self.proof.compare(&free_conductor::OUTSIDE, smallest, Relation::Below, limit);
+            if let (true, Some(depth)) = (small, opening.conductor_depth) {
+                let at = Pointer::to("/opening/conductor_depth");
+                let depth = self.proof.given(&free_conductor::OUTSIDE, depth.value(), Measure::Length, at);
+                let outside = self.proof.stated(&book.outside);
+                let reach = self.proof.sum(&free_conductor::OUTSIDE, &[depth, outside]);
+                let longer = reach.value > base.value;
+                if longer && self.proof.reading::<LoopThreshold>() == LoopThreshold::TwiceRequired {
+                    least = self.proof.largest(&free_conductor::OUTSIDE, &[base, reach]).unwrap_or(base);
+                }
+            }
+        }
+        let multiple = self.proof.stated(&self.book.outlet_fill.loop_multiple);
+        let threshold = self.proof.product(&CONDUCTORS, multiple, least, None);
+        let finding = Finding::new(&CONDUCTORS, Status::Advisory, "finding-loop-threshold");
+        self.findings.push(finding.with("threshold", threshold).step(threshold.step));
+        threshold
+    }
+
+    pub(super) fn cables(&mut self) {
+        let contents = self.contents;
+        for (index, cable) in contents.cables.iter().enumerate() {
+            let item = self.at("/contents/cables/#", index);
+            let many = cable.count.map(|_| self.count_at(&CONDUCTORS, cable.count, item));
+            if let Some(size) = self.sized(cable.size, item.member("/size")) {
+                let (conductors, at) = (cable.conductors.get().into(), item.member("/conductors"));
+                let each = self.proof.given(&CONDUCTORS, conductors, Measure::Number, at);
+                let allowances = match many {
+                    Some(many) => self.proof.product(&CONDUCTORS, many, each, Some(item)),
+                    None => each,
+                };
+                self.take(Item::Conductors, &CONDUCTORS, size, allowances, item);
+            }
+            if let Some(size) = cable.grounding {
+                let at = item.member("/grounding");
+                let count = match many {
+                    Some(many) => many,
+                    None => self.count_at(&GROUNDING, None, at),
+                };
+                self.enter(size, count, false, at);
+            }
+        }
+    }
+
+    pub(super) fn canopy(&mut self) {
+        let Some(canopy) = &self.contents.canopy else { return };
+        let at = self.at("/contents/canopy", 0);
+        let relieved = match canopy.kind {
+            CanopyKind::DomedLuminaire => true,
+            CanopyKind::FlatLuminaire => false,
+            CanopyKind::CeilingFan => self.proof.reading::<FanCanopy>() == FanCanopy::AsALuminaire,
+        };
+        if !relieved {
+            self.proof.does_not_apply(&CANOPY, "no-canopy", Some(at));
+        }
+        for (index, Wire { size, count }) in canopy.grounding.iter().enumerate() {
+            let item = self.at("/contents/canopy/grounding/#", index);
+            if relieved {
+                self.leave_out(Item::Grounding, &CANOPY, "canopy", item);
+            } else {
+                let count = self.count_at(&GROUNDING, *count, item);
+                self.enter(*size, count, false, item);
+            }
+        }
+        self.fixture_wires(canopy, relieved);
+    }
+
+    pub(super) fn fixture_wires(&mut self, canopy: &Canopy, relieved: bool) {
+        let mut small: Vec<(ConductorSize, Figure, Pointer)> = Vec::new();
+        for (index, Wire { size, count }) in canopy.fixture_wires.iter().enumerate() {
+            let item = self.at("/contents/canopy/fixture_wires/#", index);
+            let many = self.count_at(&CANOPY, *count, item);
+            if relieved && *size < ConductorSize::AWG_14 {
+                small.push((*size, many, item));
+            } else if let Some(size) = self.sized(*size, item) {
+                self.take(Item::FixtureWires, &CONDUCTORS, size, many, item);
+            }
+        }
+        if small.is_empty() {
+            return;
+        }
+        let counts: Figures = small.iter().map(|(_, many, _)| *many).collect();
+        let all = self.proof.sum(&CANOPY, &counts);
+        let free = self.proof.stated(&self.book.outlet_fill.canopy_wires);
+        let (few, _) = self.proof.compare(&CANOPY, all, Relation::AtMost, free);
+        if few {
+            for (_, _, item) in small {
+                self.leave_out(Item::FixtureWires, &CANOPY, "canopy", item);
+            }
+            return;
+        }
+        match self.proof.reading::<CanopyWires>() {
+            CanopyWires::AllCount => {
+                for (size, many, item) in small {
+                    if let Some(size) = self.sized(size, item) {
+                        self.take(Item::FixtureWires, &CONDUCTORS, size, many, item);
+                    }
+                }
+            }
+            CanopyWires::ExcessCounts => {
+                let excess = self.proof.difference(&CANOPY, all, free);
+                let largest = small.iter().max_by_key(|(size, _, _)| *size);
+                if let Some((size, _, item)) = largest.copied()
+                    && let Some(size) = self.sized(size, item)
+                {
+                    self.take(Item::FixtureWires, &CANOPY, size, excess, item);
+                }
+            }
+        }
+    }
+}

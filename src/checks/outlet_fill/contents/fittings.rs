@@ -1,0 +1,116 @@
+//! Clamps and support fittings, which are counted by the largest conductor present, and small parts, which are not.
+
+use super::{Counting, Figures, look_up};
+use crate::checks::outlet_fill::outcome::{Item, Places};
+use crate::checks::outlet_fill::request::{ClampKind, SmallPartKind, SupportFittingKind};
+use crate::derivation::Figure;
+use crate::quantity::{Decimal, Measure};
+use crate::rulebook::outlet_fill::{CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUPPORT_FITTINGS};
+use crate::rulebook::reading::MoldedClamps;
+use crate::tables::conductor_volume;
+use crate::trade::ConductorSize;
+use smallvec::SmallVec;
+
+impl Counting<'_, '_> {
+    /// The allowances of all internal clamps together, if there are any.
+    pub(super) fn clamps(&mut self) -> Option<(Figure, Places)> {
+        let contents = self.contents;
+        let mut internal = Places::new();
+        for (index, clamp) in contents.clamps.iter().enumerate() {
+            let item = self.at("/contents/clamps/#", index);
+            match clamp.kind {
+                ClampKind::Internal => internal.push(item),
+                ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "outside", item),
+                ClampKind::Molded => match self.proof.reading::<MoldedClamps>() {
+                    MoldedClamps::Counted => internal.push(item),
+                    MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "molded", item),
+                },
+                ClampKind::TerminatingAssembly => {
+                    self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "own-volume", item);
+                    let Some(volume) = clamp.volume else { continue };
+                    let (volume, at) = (volume.value(), item.member("/volume"));
+                    let mut taken = self.proof.given(&CLAMP_ASSEMBLY, volume, Measure::Volume, at);
+                    if clamp.count.is_some() {
+                        let many = self.count_at(&CLAMP_ASSEMBLY, clamp.count, item);
+                        taken = self.proof.product(&CLAMP_ASSEMBLY, many, taken, Some(item));
+                    }
+                    self.assemblies.push(taken);
+                }
+            }
+        }
+        (!internal.is_empty()).then(|| (self.proof.stated(&self.book.outlet_fill.clamps), internal))
+    }
+
+    /// The allowances of support fittings: one for each type, however many there are of it.
+    pub(super) fn support_fittings(&mut self) -> Option<(Figure, Places)> {
+        let contents = self.contents;
+        let mut types: SmallVec<[SupportFittingKind; 2]> = SmallVec::new();
+        let mut at = Places::new();
+        for (index, fitting) in contents.support_fittings.iter().enumerate() {
+            at.push(self.at("/contents/support_fittings/#", index));
+            if !types.contains(&fitting.kind) {
+                types.push(fitting.kind);
+            }
+        }
+        let each: Figures =
+            types.iter().map(|_| self.proof.stated(&self.book.outlet_fill.support_fitting)).collect();
+        (!each.is_empty()).then(|| (self.proof.sum(&SUPPORT_FITTINGS, &each), at))
+    }
+
+    /// The largest conductor present and its allowance; a finding where there is none that the table has.
+    pub(super) fn largest_present(&mut self) -> Option<(ConductorSize, Figure)> {
+        let largest = ConductorSize::all().rev().find(|size| self.present[size.index()]);
+        let Some(largest) = largest else {
+            let at = self.at("/contents", 0);
+            self.open(&CLAMPS, "finding-no-conductors", at, Some(self.at("/contents/conductors", 0)));
+            return None;
+        };
+        let present: SmallVec<[ConductorSize; 8]> =
+            conductor_volume::sizes().filter(|size| self.present[size.index()]).collect();
+        let each: Figures =
+            present.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, *size)).collect();
+        if largest >= ConductorSize::AWG_4 || each.is_empty() {
+            let at = self.at("/contents", 0);
+            self.open(&CLAMPS, "finding-largest-has-no-allowance", at, None);
+            return None;
+        }
+        self.proof.largest(&CLAMPS, &each).map(|each| (largest, each))
+    }
+
+    /// The allowances of wire connectors: none, unless a local amendment gives them some.
+    pub(super) fn wire_connectors(&mut self) -> Option<(Figure, Places)> {
+        if !self.connectors_count() {
+            return None;
+        }
+        let contents = self.contents;
+        let (mut allowances, mut places) = (Figures::new(), Places::new());
+        for (index, part) in contents.small_parts.iter().enumerate() {
+            if part.kind == SmallPartKind::WireConnector {
+                let item = self.at("/contents/small_parts/#", index);
+                let many = self.count_at(&NOTHING, part.count, item);
+                let each = self.proof.stated(&self.book.outlet_fill.wire_connector);
+                allowances.push(self.proof.product(&NOTHING, many, each, Some(item)));
+                places.push(item);
+            }
+        }
+        (!places.is_empty()).then(|| (self.proof.sum(&NOTHING, &allowances), places))
+    }
+
+    fn connectors_count(&self) -> bool {
+        self.book.value(&self.book.outlet_fill.wire_connector, self.proof.units()).0 > Decimal::ZERO
+    }
+
+    pub(super) fn small_parts(&mut self) {
+        let contents = self.contents;
+        for (index, part) in contents.small_parts.iter().enumerate() {
+            let item = self.at("/contents/small_parts/#", index);
+            let because = match part.kind {
+                SmallPartKind::WireConnector if self.connectors_count() => continue,
+                SmallPartKind::WireConnector => "wire-connector",
+                SmallPartKind::RacewayAsGround | SmallPartKind::BondingStrip => "not-a-conductor-inside",
+                _ => "small-fitting",
+            };
+            self.leave_out(Item::SmallParts, &NOTHING, because, item);
+        }
+    }
+}

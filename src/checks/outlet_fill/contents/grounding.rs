@@ -1,0 +1,104 @@
+//! Grounding conductors, which are counted together by the largest of them.
+
+use super::{Counting, Entering, Figures, look_up};
+use crate::checks::outlet_fill::outcome::{Item, TallyLine};
+use crate::checks::outlet_fill::request::GroundingKind;
+use crate::derivation::{Figure, Pointer, Relation};
+use crate::rulebook::Rule;
+use crate::rulebook::outlet_fill::{CONDUCTORS, GROUNDING, ISOLATED_SET};
+use crate::trade::ConductorSize;
+use smallvec::SmallVec;
+
+impl Counting<'_, '_> {
+    pub(super) fn grounding_conductors(&mut self) {
+        let contents = self.contents;
+        for (index, grounding) in contents.grounding.iter().enumerate() {
+            let item = self.at("/contents/grounding/#", index);
+            if grounding.kind == GroundingKind::StaysInside {
+                self.present[grounding.size.index()] = true;
+                self.leave_out(Item::Grounding, &CONDUCTORS, "stays-inside", item);
+                continue;
+            }
+            let count = self.count_at(&GROUNDING, grounding.count, item);
+            self.enter(grounding.size, count, grounding.kind == GroundingKind::Isolated, item);
+        }
+    }
+
+    pub(super) fn enter(&mut self, size: ConductorSize, count: Figure, isolated: bool, at: Pointer) {
+        if let Some(size) = self.sized(size, at) {
+            self.grounding.push(Entering { size, count, isolated, at });
+        }
+    }
+
+    /// Grounding conductors are counted together, by the largest of them; where the edition says so, a separate isolated
+    /// set is counted by itself.
+    pub(super) fn grounding_lines(&mut self) -> Vec<TallyLine> {
+        let entering = std::mem::take(&mut self.grounding);
+        let (isolated, plain): (SmallVec<[Entering; 4]>, SmallVec<[Entering; 4]>) =
+            entering.into_iter().partition(|one| one.isolated);
+        let mut lines = Vec::new();
+        match (self.book.outlet_fill.isolated_set, plain.is_empty() || isolated.is_empty()) {
+            (Some(own), false) => {
+                lines.extend(self.grounded_together(&plain));
+                let allowances = self.proof.stated(&own);
+                lines.extend(self.grounding_line(
+                    Item::IsolatedGrounding,
+                    &ISOLATED_SET,
+                    allowances,
+                    &isolated,
+                ));
+            }
+            _ => {
+                if let (Some(first), None) = (isolated.first(), self.book.outlet_fill.isolated_set) {
+                    self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
+                }
+                let all: SmallVec<[Entering; 4]> = plain.into_iter().chain(isolated).collect();
+                lines.extend(self.grounded_together(&all));
+            }
+        }
+        lines
+    }
+
+    pub(super) fn grounded_together(&mut self, entering: &[Entering]) -> Option<TallyLine> {
+        if entering.is_empty() {
+            return None;
+        }
+        let together = self.proof.stated(&self.book.outlet_fill.grounding);
+        let allowances = match self.book.outlet_fill.grounding_beyond.clone() {
+            None => together,
+            Some(beyond) => {
+                let counts: Figures = entering.iter().map(|one| one.count).collect();
+                let all = self.proof.sum(&GROUNDING, &counts);
+                let first = self.proof.stated(&beyond.together);
+                let (few, _) = self.proof.compare(&GROUNDING, all, Relation::AtMost, first);
+                if few {
+                    together
+                } else {
+                    let extra = self.proof.difference(&GROUNDING, all, first);
+                    let each = self.proof.stated(&beyond.each);
+                    let more = self.proof.product(&GROUNDING, extra, each, None);
+                    self.proof.sum(&GROUNDING, &[together, more])
+                }
+            }
+        };
+        self.grounding_line(Item::Grounding, &GROUNDING, allowances, entering)
+    }
+
+    pub(super) fn grounding_line(
+        &mut self,
+        what: Item,
+        rule: &'static Rule,
+        allowances: Figure,
+        entering: &[Entering],
+    ) -> Option<TallyLine> {
+        let size = entering.iter().map(|one| one.size).max()?;
+        let mut sizes: SmallVec<[ConductorSize; 8]> = entering.iter().map(|one| one.size).collect();
+        sizes.sort_unstable();
+        sizes.dedup();
+        let each: Figures =
+            sizes.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, *size)).collect();
+        let each = self.proof.largest(rule, &each)?;
+        let at = entering.iter().map(|one| one.at).collect();
+        Some(self.line(what, rule, size, allowances, each, at))
+    }
+}

@@ -1,0 +1,291 @@
+//! The contents side: what takes an allowance, and what does not (314.16(B)).
+//!
+//! Inputs are read one list at a time into [`Counted`] entries, each with the figure of its allowances; entries of one
+//! item and size then become one line of the tally. So neither the order nor the grouping of inputs changes a figure.
+
+mod conductors;
+mod devices;
+mod fittings;
+mod grounding;
+
+use super::outcome::{Item, NotCounted, Places, TallyLine};
+use super::request::{Contents, Many, Opening};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Figure, Pointer};
+use crate::quantity::Measure;
+use crate::rulebook::outlet_fill::{ALLOWANCE, CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUM, SUPPORT_FITTINGS};
+use crate::rulebook::reading::SmallConductors;
+use crate::rulebook::{Rule, Rulebook, pull};
+use crate::tables::conductor_volume;
+use crate::trade::ConductorSize;
+use smallvec::SmallVec;
+
+/// Figures that one step computes with.
+type Figures = SmallVec<[Figure; 8]>;
+
+/// The count of one space, finished.
+pub(super) struct Fill {
+    /// The sum of everything that could be counted.
+    pub required: Figure,
+    /// Whether everything could.
+    pub complete: bool,
+    pub tally: Vec<TallyLine>,
+    pub not_counted: Vec<NotCounted>,
+    pub findings: Vec<Finding>,
+    /// The allowance of the largest conductor present, where something is sized by it.
+    pub largest: Option<Figure>,
+    /// How many allowances are sized by it.
+    pub by_largest: Option<Figure>,
+    assemblies: Vec<Figure>,
+    allowances: [Option<Figure>; ConductorSize::COUNT],
+}
+
+impl Fill {
+    /// Counts the contents of a box, or of one of its spaces.
+    pub fn count(
+        proof: &mut Derivation,
+        contents: &Contents,
+        space: Option<usize>,
+        opening: Option<&Opening>,
+    ) -> Self {
+        let book = proof.rulebook().clone();
+        let mut counting = Counting {
+            proof,
+            book,
+            contents,
+            space,
+            counted: SmallVec::new(),
+            grounding: SmallVec::new(),
+            assemblies: Vec::new(),
+            not_counted: Vec::new(),
+            findings: Vec::new(),
+            allowances: [None; ConductorSize::COUNT],
+            present: [false; ConductorSize::COUNT],
+            complete: true,
+        };
+        counting.conductors(opening);
+        counting.cables();
+        counting.grounding_conductors();
+        counting.canopy();
+        counting.devices();
+        counting.terminal_blocks();
+        counting.small_parts();
+        counting.finish()
+    }
+
+    /// The allowance of a size, looked up once.
+    pub fn allowance_of(&mut self, proof: &mut Derivation, size: ConductorSize) -> Option<Figure> {
+        look_up(proof, &mut self.allowances, size)
+    }
+
+    /// The volume that is left when clamp assemblies have taken theirs.
+    pub fn take_off_assemblies(&self, proof: &mut Derivation, volume: Figure) -> Figure {
+        if self.assemblies.is_empty() {
+            return volume;
+        }
+        let taken = proof.sum(&CLAMP_ASSEMBLY, &self.assemblies);
+        let left = proof.difference(&CLAMP_ASSEMBLY, volume, taken);
+        proof.at_least_zero(&CLAMP_ASSEMBLY, left)
+    }
+
+    /// The volume that a box must have for the contents and for clamp assemblies.
+    pub fn with_assemblies(&self, proof: &mut Derivation) -> Figure {
+        let mut parts = vec![self.required];
+        parts.extend(&self.assemblies);
+        proof.sum(&SUM, &parts)
+    }
+}
+
+fn look_up(
+    proof: &mut Derivation,
+    allowances: &mut [Option<Figure>; ConductorSize::COUNT],
+    size: ConductorSize,
+) -> Option<Figure> {
+    let known = &mut allowances[size.index()];
+    if known.is_none() {
+        *known = conductor_volume::of(size, proof.units()).map(|cell| proof.lookup(&ALLOWANCE, cell, None));
+    }
+    *known
+}
+
+/// One input that takes allowances of one size.
+struct Counted<'a> {
+    what: Item,
+    rule: &'static Rule,
+    size: ConductorSize,
+    allowances: Figure,
+    id: Option<&'a str>,
+    at: Pointer,
+}
+
+/// Grounding conductors of one size that enter.
+struct Entering {
+    size: ConductorSize,
+    count: Figure,
+    isolated: bool,
+    at: Pointer,
+}
+
+/// The count of one space, under way.
+struct Counting<'a, 'p> {
+    proof: &'p mut Derivation,
+    book: Rulebook,
+    contents: &'a Contents,
+    space: Option<usize>,
+    counted: SmallVec<[Counted<'a>; 8]>,
+    grounding: SmallVec<[Entering; 4]>,
+    assemblies: Vec<Figure>,
+    not_counted: Vec<NotCounted>,
+    findings: Vec<Finding>,
+    allowances: [Option<Figure>; ConductorSize::COUNT],
+    present: [bool; ConductorSize::COUNT],
+    complete: bool,
+}
+
+impl<'a> Counting<'a, '_> {
+    fn at(&self, pattern: &'static str, index: usize) -> Pointer {
+        let item = Pointer::of(pattern, index);
+        match self.space {
+            Some(space) => item.under("/spaces/#", space),
+            None => item,
+        }
+    }
+
+    fn count_at(&mut self, rule: &'static Rule, count: Option<Many>, item: Pointer) -> Figure {
+        self.proof.count(rule, count.map(Many::get), item)
+    }
+
+    fn leave_out(&mut self, what: Item, rule: &'static Rule, because: &'static str, at: Pointer) {
+        let step = self.proof.does_not_apply(rule, because, Some(at));
+        self.not_counted.push(NotCounted { what, rule: rule.id, because, at, step });
+    }
+
+    /// Notes that something cannot be counted: one finding for each sentence, with every input that it is about.
+    fn open(&mut self, rule: &'static Rule, message: &'static str, at: Pointer, supply: Option<Pointer>) {
+        self.complete = false;
+        let same = |finding: &&mut Finding| finding.message == message && finding.rule == rule;
+        match self.findings.iter_mut().find(same) {
+            Some(finding) => {
+                finding.at.push(at);
+                finding.supply.extend(supply);
+            }
+            None => {
+                let mut finding = Finding::new(rule, Status::NotDetermined, message).at(at);
+                finding.supply.extend(supply);
+                self.findings.push(finding);
+            }
+        }
+    }
+
+    /// The size whose allowance a conductor takes; `None`, with a finding, where the table has none for it.
+    fn sized(&mut self, size: ConductorSize, at: Pointer) -> Option<ConductorSize> {
+        self.present[size.index()] = true;
+        if size >= ConductorSize::AWG_4 {
+            self.open(&pull::APPLIES, "finding-pull-box-size", at, None);
+            return None;
+        }
+        if size >= ConductorSize::AWG_18 {
+            return Some(size);
+        }
+        match self.proof.reading::<SmallConductors>() {
+            SmallConductors::AsEighteen => {
+                self.present[ConductorSize::AWG_18.index()] = true;
+                Some(ConductorSize::AWG_18)
+            }
+            SmallConductors::NoFigure => {
+                self.open(&ALLOWANCE, "finding-no-allowance-published", at, None);
+                None
+            }
+        }
+    }
+
+    fn take(
+        &mut self,
+        what: Item,
+        rule: &'static Rule,
+        size: ConductorSize,
+        allowances: Figure,
+        at: Pointer,
+    ) {
+        self.counted.push(Counted { what, rule, size, allowances, id: None, at });
+    }
+
+    /// Clamps and support fittings are sized by the largest conductor present, so they come last.
+    fn finish(mut self) -> Fill {
+        let clamps = self.clamps();
+        let fittings = self.support_fittings();
+        let connectors = self.wire_connectors();
+        let grounding = self.grounding_lines();
+        let mut tally = self.tally();
+        let by_largest: Figures =
+            [&clamps, &fittings, &connectors].into_iter().flatten().map(|(figure, _)| *figure).collect();
+        let mut largest = None;
+        if !by_largest.is_empty() {
+            largest = self.largest_present();
+            if let Some((size, each)) = largest {
+                let lines = [
+                    (Item::Clamps, &CLAMPS, clamps),
+                    (Item::SupportFittings, &SUPPORT_FITTINGS, fittings),
+                    (Item::SmallParts, &NOTHING, connectors),
+                ];
+                for (what, rule, part) in lines {
+                    let Some((allowances, at)) = part else { continue };
+                    tally.push(self.line(what, rule, size, allowances, each, at));
+                }
+            }
+        }
+        tally.extend(grounding);
+        tally.sort_by_key(|line| (line.what, line.size));
+        self.devices_differ(&tally);
+        let volumes: Figures = tally.iter().map(|line| line.volume).collect();
+        let required = if volumes.is_empty() {
+            self.proof.nothing(&SUM, Measure::Volume)
+        } else {
+            self.proof.sum(&SUM, &volumes)
+        };
+        let by_largest = largest.map(|_| self.proof.sum(&CLAMPS, &by_largest));
+        Fill {
+            required,
+            complete: self.complete,
+            tally,
+            not_counted: self.not_counted,
+            findings: self.findings,
+            largest: largest.map(|(_, each)| each),
+            by_largest,
+            assemblies: self.assemblies,
+            allowances: self.allowances,
+        }
+    }
+
+    /// One line for each item and size, with all its inputs.
+    fn tally(&mut self) -> Vec<TallyLine> {
+        let mut counted = std::mem::take(&mut self.counted);
+        counted.sort_by_key(|one| (one.what, one.size));
+        let mut lines = Vec::with_capacity(counted.len() + 4);
+        for group in counted.chunk_by(|one, next| (one.what, one.size) == (next.what, next.size)) {
+            let Some(first) = group.first() else { continue };
+            let (what, rule, size) = (first.what, first.rule, first.size);
+            let Some(each) = look_up(self.proof, &mut self.allowances, size) else { continue };
+            let parts: Figures = group.iter().map(|one| one.allowances).collect();
+            let allowances = self.proof.sum(rule, &parts);
+            let at = group.iter().map(|one| one.at).collect();
+            let mut line = self.line(what, rule, size, allowances, each, at);
+            line.ids = group.iter().filter_map(|one| one.id.map(str::to_owned)).collect();
+            lines.push(line);
+        }
+        lines
+    }
+
+    fn line(
+        &mut self,
+        what: Item,
+        rule: &'static Rule,
+        size: ConductorSize,
+        allowances: Figure,
+        each: Figure,
+        at: Places,
+    ) -> TallyLine {
+        let volume = self.proof.product(rule, allowances, each, None);
+        TallyLine { what, size, allowances, each, volume, rule: rule.id, ids: Vec::new(), at }
+    }
+}
