@@ -4,7 +4,7 @@
 //! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill};
+use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill, raceway_fill::RacewayFill};
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
 use serde_json::{Map, Value};
@@ -117,6 +117,7 @@ fn run(file: &str) {
         for edition in &case.editions {
             let differences = match case.check.as_str() {
                 OutletFill::NAME => differences::<OutletFill>(case, edition),
+                RacewayFill::NAME => differences::<RacewayFill>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
             evaluations += 1;
@@ -140,6 +141,11 @@ fn outlet_box_fill() {
     run("outlet-box-fill.json");
 }
 
+#[test]
+fn raceway_fill() {
+    run("raceway-fill.json");
+}
+
 /// A file that no test runs would be a silent skip.
 #[test]
 fn every_file_is_run() {
@@ -149,6 +155,6 @@ fn every_file_is_run() {
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .filter(|name| name.ends_with(".json"))
         .collect();
-    let run: BTreeSet<String> = ["outlet-box-fill.json"].map(str::to_owned).into();
+    let run: BTreeSet<String> = ["outlet-box-fill.json", "raceway-fill.json"].map(str::to_owned).into();
     assert_eq!(found, run);
 }

@@ -9,6 +9,7 @@ mod fault;
 mod finding;
 pub mod inspection;
 pub mod outlet_fill;
+pub mod raceway_fill;
 mod terms;
 
 pub use caution::Caution;

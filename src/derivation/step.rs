@@ -124,6 +124,9 @@ pub enum Operation {
     Quotient,
     /// How many whole times the second goes into the first; 0 at the least.
     WholeQuotient,
+    /// How many times the second goes into the first: the whole number, and one more where the fraction, rounded down
+    /// at the ninth decimal, is at least the third; 0 at the least.
+    RoundCount,
     /// The first in hundredths of the second, rounded up at the second decimal.
     Percent,
     /// The greatest of all.
@@ -161,6 +164,7 @@ impl Operation {
             Self::Difference => "difference",
             Self::Quotient => "quotient",
             Self::WholeQuotient => "whole_quotient",
+            Self::RoundCount => "round_count",
             Self::Percent => "percent",
             Self::Largest => "largest",
             Self::Compare(_) => "compare",

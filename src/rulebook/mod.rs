@@ -12,6 +12,7 @@ pub mod free_conductor;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod pull;
+pub mod raceway_fill;
 pub mod reading;
 mod rule;
 
@@ -36,6 +37,8 @@ pub struct Rules {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// How full a raceway may be.
+    pub raceway_fill: raceway_fill::RacewayFill,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -55,6 +58,7 @@ static EDITIONS: [Rules; 4] = {
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
             free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -158,7 +162,11 @@ impl Rulebook {
 impl Rules {
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())
+        self.outlet_volume
+            .figures()
+            .chain(self.outlet_fill.figures())
+            .chain(self.free_conductor.figures())
+            .chain(self.raceway_fill.figures())
     }
 }
 
@@ -169,5 +177,6 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
         .chain(pull::RULES)
+        .chain(raceway_fill::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

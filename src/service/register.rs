@@ -3,14 +3,16 @@
 use super::body;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
-use crate::checks::{self, Check, Verdict, outlet_fill::OutletFill};
+use crate::checks::{self, Check, Verdict, outlet_fill::OutletFill, raceway_fill::RacewayFill};
 use crate::words::Catalogue;
 use utoipa::openapi::{RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
 /// Every check, in the order in which it is documented.
-pub static CHECKS: [CheckEntry; 1] =
-    [CheckEntry::of::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill")];
+pub static CHECKS: &[CheckEntry] = &[
+    CheckEntry::of::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
+    CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
+];
 
 /// A check as the service knows it.
 #[derive(Clone, Copy, Debug)]
@@ -80,9 +82,11 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
 fn schemas<C: Check>() -> CheckSchemas {
     let mut all = Vec::new();
     let request = with_schema::<C::Request>(&mut all);
-    // the schemas of a generic answer leave out that of its parameter
-    with_schema::<C::Outcome>(&mut all);
-    let answer = with_schema::<Answer<'static, C::Outcome>>(&mut all);
+    let outcome = with_schema::<C::Outcome>(&mut all);
+    // the name of a generic type does not tell its parameter: each check has an answer of its own
+    let answer = format!("{}Answer", outcome.strip_suffix("Outcome").unwrap_or(&outcome));
+    all.push((answer.clone(), <Answer<'static, C::Outcome> as PartialSchema>::schema()));
+    <Answer<'static, C::Outcome> as ToSchema>::schemas(&mut all);
     CheckSchemas { request, answer, all }
 }
 

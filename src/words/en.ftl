@@ -142,6 +142,68 @@ rule-pull-applies = Boxes that 4 AWG and larger conductors enter are sized by le
     .title = Pull and junction boxes
 finding-pull-box-size = A conductor of 4 AWG or larger has no volume allowance: its box is sized by the pull-box rules. Send this box to the pull-box check too.
 
+## Raceway fill
+
+rule-raceway-fill-limits = Of the inside area of a raceway, one conductor or cable may take 53 %, two may take 31 %, three or more 40 %.
+    .title = Limits of raceway fill
+rule-raceway-fill-counted = Every conductor counts with its own cross-section, equipment grounding and bonding conductors included.
+    .title = What counts in a raceway
+rule-raceway-fill-nipple = A nipple of up to 24 in (600 mm) between two enclosures may be filled to 60 %, whatever the number of conductors.
+    .title = Nipples
+rule-raceway-fill-actual-dimensions = A conductor or cable that the tables do not have counts with its actual dimensions. Where the actual dimensions of a tabulated one are known, they may be used instead.
+    .title = Actual dimensions
+rule-raceway-fill-conductors = An insulated conductor takes the cross-section that the table has for its insulation type and size, a compact one that of the table for compact conductors. Different sizes are added.
+    .title = Insulated conductors
+rule-raceway-fill-same-size = Of conductors or cables of one size, the next whole number is permitted when the computed number ends in 0.8 or more; otherwise the fraction is dropped.
+    .title = Conductors of one size
+rule-raceway-fill-single = The same holds for a single conductor: a computed number of 0.8 or more permits one.
+    .title = A single conductor
+rule-raceway-fill-bare = A bare conductor takes the cross-section of the table of conductor properties, solid or stranded.
+    .title = Bare conductors
+rule-raceway-fill-cables = A multiconductor cable or cord counts as one conductor. One of elliptical section takes the area of a circle with its larger diameter.
+    .title = Cables in a raceway
+rule-raceway-fill-raceway-area = The inside area of a raceway follows from its kind and trade size. The table has the inside diameter, and rounded areas beside it.
+    .title = Inside area of a raceway
+rule-raceway-fill-smallest = The smallest trade size of a kind that takes everything: it does, and the one below does not.
+    .title = Smallest trade size
+rule-raceway-fill-jamming = Three conductors of one size can jam while they are pulled in where the raceway's inside diameter is 2.8 to 3.2 times theirs. This is advice, not a requirement.
+    .title = Jamming of three conductors
+
+finding-fill-within = { $total } fill { $fill } of { $raceway }; up to { $limit } ({ $allowed }) are permitted for this number ({ $number }).
+finding-fill-raised = { $total } are more than the { $allowed } that { $limit } of { $raceway } come to, but all are of one size, and the computed number ends in 0.8 or more: { $number } are permitted.
+finding-fill-over = { $total } fill { $fill } of { $raceway }, more than the { $limit } ({ $allowed }) that are permitted for this number ({ $number }).
+finding-raceway-without-figures = The code permits { $raceway } since 2023, but its inside dimensions were not available here and are not guessed. Take them from print.
+finding-taken-as-nipple = Taken as a nipple between two enclosures. The 60 % hold for nothing else.
+finding-too-long-for-nipple = { $length } are longer than the { $most } that a nipple may have, so the ordinary limits hold.
+finding-may-jam = The raceway is { $ratio } times as wide as one of the three conductors. Between { $from } and { $to } they can jam while they are pulled in.
+finding-no-trade-size = No trade size of { $kind } in the table takes everything.
+finding-larger-without-figures = No trade size of { $kind } with known dimensions takes everything. Trade sizes { $sizes } are permitted since 2023, but their dimensions were not available here.
+finding-unconfirmed-dimensions = These rows of the tables are confirmed by nothing: { $rows }. Compare them with print before relying on this answer.
+finding-other-area-count = Read as { $reading }, { $what } takes { $theirs } of this size, not { $ours }.
+finding-other-area-room = Read as { $reading }, { $theirs } more of { $what } would fit, not { $ours }.
+finding-other-area-size = Read as { $reading }, the smallest { $what } is { $theirs }, not { $ours }.
+
+because-sizes-differ = The conductors are not all of one cross-section.
+because-not-a-nipple = It is not said to be a nipple between two enclosures.
+because-longer-than-a-nipple = It is longer than a nipple may be.
+because-not-three = There are not exactly three conductors.
+because-diameters-differ = The three conductors are not of one diameter.
+
+fault-nothing-in-raceway = Say what goes into the raceway: conductors, bare_conductors, cables or measured_conductors.
+fault-too-many-conductors = { $number } conductors and cables are more than the { $most } that one request may have.
+fault-trade-size-of-kind = { $kind } does not come in trade size { $size }.
+fault-type-not-compact = The table of compact conductors does not have { $insulation }.
+fault-covering-not-said = { $insulation } is made with and without an outer covering, of different dimensions. Say which.
+fault-covering-of-other-type = { $insulation } is made in one way only. Leave covering out.
+fault-no-area-in-units = The area of { $size } { $insulation } was not available in the units of this request, and is not converted. Ask in the other system.
+fault-size-of-insulation = The table does not have { $size } { $insulation }. Give its actual dimensions as a measured conductor.
+fault-size-of-construction = The table does not have a bare { $size } conductor made in this way.
+fault-cable-without-diameter = Give the diameter of a round cable, or the major_diameter of an elliptical one.
+fault-cable-with-two-diameters = A cable has a diameter when it is round, or a major_diameter when it is elliptical: not both.
+fault-diameter-too-large = A cable or conductor may have a diameter of at most { $most }: no raceway of the tables takes a larger one.
+
+point-raceway_area = Which inside area does a raceway have: that of its tabulated diameter, not rounded, or the rounded areas printed beside it?
+
 ## Service
 
 problem-title-malformed-json = The body is not JSON
@@ -253,3 +315,5 @@ text-report-no-verdict = none: only a size was asked for
 text-report-supply = To decide it, give
 text-yes = yes
 text-no = no
+text-raceway-fill-title = Raceway fill
+text-raceway-fill = Do the conductors and cables fit in the raceway (NFPA 70, Chapter 9, Table 1 and its notes)? Say what goes in and, if it is known, into which raceway; leave the raceway or its trade size out to ask which trade size is needed.

@@ -41,7 +41,7 @@ fn every_operation_says_what_it_is_for_and_how_it_can_fail() {
             assert!(failures >= if method == "post" { 7 } else { 3 }, "{path}");
         }
     }
-    for check in &CHECKS {
+    for check in CHECKS {
         assert!(ids.contains(check.name));
         assert!(document["paths"][check.path]["post"].is_object());
     }
@@ -114,7 +114,7 @@ fn no_schema_is_unused_and_none_is_missing() {
 fn every_number_text_and_list_of_a_request_is_bounded() {
     let document = document();
     let schemas = document["components"]["schemas"].as_object().unwrap();
-    for check in &CHECKS {
+    for check in CHECKS {
         let mut waiting = vec![(elbowroom_request(&document, check.path), String::new())];
         let mut seen = BTreeSet::new();
         while let Some((schema, place)) = waiting.pop() {

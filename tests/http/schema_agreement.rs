@@ -51,6 +51,12 @@ fn request_schema(check: usize) -> String {
     schema.as_str().unwrap().rsplit('/').next().unwrap().to_owned()
 }
 
+fn answer_schema(check: usize) -> String {
+    let operation = &DOCUMENT["paths"][CHECKS[check].path]["post"];
+    let schema = &operation["responses"]["200"]["content"]["application/json"]["schema"]["$ref"];
+    schema.as_str().unwrap().rsplit('/').next().unwrap().to_owned()
+}
+
 /// Every schema that a schema leads to holds only keywords that the failure path understands.
 #[test]
 fn request_schemas_use_no_keyword_that_is_not_understood() {
@@ -79,6 +85,138 @@ fn request_schemas_use_no_keyword_that_is_not_understood() {
         let mut seen = Vec::new();
         look(&json!({"$ref": format!("#/components/schemas/{}", request_schema(check))}), &mut seen);
         assert!(seen.len() > 5, "{seen:?}");
+    }
+}
+
+/// A value that a schema allows, made from a supply of choices.
+struct Maker<'a> {
+    choices: std::iter::Cycle<std::slice::Iter<'a, u32>>,
+}
+
+impl Maker<'_> {
+    fn choose(&mut self, below: usize) -> usize {
+        self.choices.next().map_or(0, |choice| *choice as usize) % below
+    }
+
+    fn one_of<T>(&mut self, of: impl Iterator<Item = T>) -> T {
+        let mut all: Vec<T> = of.collect();
+        let index = self.choose(all.len());
+        all.swap_remove(index)
+    }
+
+    fn make(&mut self, schema: &Value, depth: usize) -> Value {
+        if let Some(reference) = schema["$ref"].as_str() {
+            return self.make(&components()[reference.rsplit('/').next().unwrap()], depth);
+        }
+        for keyword in ["oneOf", "anyOf"] {
+            if let Some(branches) = schema[keyword].as_array() {
+                let branch = self.one_of(branches.iter());
+                return self.make(branch, depth);
+            }
+        }
+        if let Some(closed) = schema["enum"].as_array() {
+            return self.one_of(closed.iter()).clone();
+        }
+        let bound = |keyword: &str| schema[keyword].as_f64();
+        match schema["type"].as_str().unwrap() {
+            "object" => {
+                let required: Vec<&str> =
+                    schema["required"].as_array().into_iter().flatten().filter_map(Value::as_str).collect();
+                let mut members = Map::new();
+                for (member, schema) in schema["properties"].as_object().into_iter().flatten() {
+                    if required.contains(&member.as_str()) || self.choose(3) == 0 {
+                        members.insert(member.clone(), self.make(schema, depth + 1));
+                    }
+                }
+                Value::Object(members)
+            }
+            "array" => {
+                let least = schema["minItems"].as_u64().unwrap_or(0) as usize;
+                let length = least + self.choose(if depth > 4 { 2 } else { 3 });
+                Value::Array((0..length).map(|_| self.make(&schema["items"], depth + 1)).collect())
+            }
+            "string" => match schema["format"].as_str() {
+                Some("conductor-size") => self.one_of(ConductorSize::all().map(|size| json!(size.name()))),
+                Some("trade-size") => self.one_of(TradeSize::all().map(|size| json!(size.name()))),
+                Some("standard-box") => self.one_of(StandardBox::all().map(|known| json!(known.key()))),
+                _ => self.one_of(["a", "b", "ü"].into_iter().map(Value::from)),
+            },
+            "integer" => {
+                let (least, most) = (bound("minimum").unwrap(), bound("maximum").unwrap());
+                self.one_of(
+                    [least, most, (least + 1.0).min(most), (least + 3.0).min(most)]
+                        .into_iter()
+                        .map(Value::from),
+                )
+            }
+            "number" => {
+                let least = bound("minimum").or(bound("exclusiveMinimum")).unwrap();
+                let number = self.one_of([0.000_001, 0.5, 1.25, 3.0, 20.3, 1e6].into_iter());
+                json!((least + number).min(bound("maximum").unwrap()))
+            }
+            "boolean" => Value::Bool(self.choose(2) == 1),
+            other => panic!("{other}"),
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(600))]
+
+    #[test]
+    fn what_the_schema_allows_is_decoded_and_the_answer_is_what_the_schema_says(
+        check in 0..CHECKS.len(),
+        choices in prop::collection::vec(any::<u32>(), 20..400),
+    ) {
+        static REQUESTS: LazyLock<Vec<Validator>> =
+            LazyLock::new(|| (0..CHECKS.len()).map(|check| validator(&request_schema(check))).collect());
+        static ANSWERS: LazyLock<Vec<Validator>> =
+            LazyLock::new(|| (0..CHECKS.len()).map(|check| validator(&answer_schema(check))).collect());
+        let schema = &components()[&request_schema(check)];
+        let mut request = Maker { choices: choices.iter().cycle() }.make(schema, 0);
+        for _ in 0..8 {
+            prop_assert!(REQUESTS[check].is_valid(&request), "{}", request);
+            match (CHECKS[check].evaluate)(request.to_string().as_bytes(), Default::default()) {
+                Ok(answered) => {
+                    let answer: Value = serde_json::from_slice(&answered.json).unwrap();
+                    let faults: Vec<String> = ANSWERS[check]
+                        .iter_errors(&answer)
+                        .map(|error| format!("{}: {error}", error.instance_path()))
+                        .collect();
+                    prop_assert!(faults.is_empty(), "{} {:?}", request, faults);
+                    break;
+                }
+                // members that cannot stand together are beyond a schema; what is decoded one by one is not
+                Err(problem) => {
+                    for fault in problem.faults.kept() {
+                        prop_assert!(!STRUCTURAL.contains(&fault.code.name()), "{} {:?}", request, fault);
+                    }
+                    let places = problem.faults.kept().iter().filter_map(|fault| fault.pointer.as_deref());
+                    mend(&mut request, places);
+                    if !REQUESTS[check].is_valid(&request) {
+                        break;
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What typed decoding says of a single value, which the schema must say too.
+const STRUCTURAL: [&str; 5] =
+    ["not-accepted", "unknown-value", "wrong-type", "unknown-member", "malformed-json"];
+
+/// Takes out the members that faults point at; gives contents where a fault is about the whole.
+fn mend<'a>(request: &mut Value, places: impl Iterator<Item = &'a str>) {
+    for place in places {
+        match place.rsplit_once('/') {
+            None => request["contents"] = json!({}),
+            Some((parent, member)) => {
+                if let Some(Value::Object(members)) = request.pointer_mut(parent) {
+                    members.shift_remove(member);
+                }
+            }
+        }
     }
 }
 
