@@ -34,7 +34,7 @@ pub trait Check {
     /// What is asked.
     type Request: DeserializeOwned + ToSchema;
     /// What is answered, apart from what every answer carries.
-    type Outcome: Serialize + ToSchema;
+    type Outcome: Serialize + ToSchema + 'static;
 
     /// What every request carries: edition, units, reference.
     fn terms(request: &Self::Request) -> Terms<'_>;

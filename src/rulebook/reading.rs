@@ -6,8 +6,8 @@ use utoipa::ToSchema;
 
 /// Declares every interpretation point: its rule, and its readings with the default first.
 macro_rules! points {
-    ($($(#[doc = $doc:literal])+ $point:ident $name:literal by $rule:path {
-        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:literal),+ $(,)?
+    ($($(#[doc = $doc:literal])+ $point:ident $name:tt by $rule:path {
+        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:tt),+ $(,)?
     })+) => {
         /// A place where inspectors and authors read a rule in more than one way.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

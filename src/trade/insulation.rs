@@ -6,7 +6,7 @@ use utoipa::ToSchema;
 
 /// Declares the types with their letters.
 macro_rules! types {
-    ($($(#[doc = $doc:literal])+ $kind:ident $letters:literal),+ $(,)?) => {
+    ($($(#[doc = $doc:literal])+ $kind:ident $letters:tt),+ $(,)?) => {
         /// The insulation of a conductor or fixture wire, by its type letters.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
         #[repr(u8)]

@@ -6,7 +6,7 @@ use utoipa::ToSchema;
 
 /// Declares the kinds with their names and the name under which the table of dimensions has them.
 macro_rules! kinds {
-    ($($(#[doc = $doc:literal])+ $kind:ident $name:literal as $table:literal),+ $(,)?) => {
+    ($($(#[doc = $doc:literal])+ $kind:ident $name:tt as $table:tt),+ $(,)?) => {
         /// The kind of a raceway: its dimensions are in Chapter 9, Table 4.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
         #[repr(u8)]
