@@ -11,5 +11,6 @@ mod health;
 mod openapi;
 mod problems;
 mod process;
+mod readme;
 mod schema_agreement;
 mod support;
