@@ -6,6 +6,7 @@
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::{
     Check, conduit_body::ConduitBodyCheck, evaluate, faults_of, outlet_fill::OutletFill, pull_box::PullBox,
+    raceway_fill::RacewayFill,
 };
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
@@ -121,6 +122,7 @@ fn run(file: &str) {
                 OutletFill::NAME => differences::<OutletFill>(case, edition),
                 PullBox::NAME => differences::<PullBox>(case, edition),
                 ConduitBodyCheck::NAME => differences::<ConduitBodyCheck>(case, edition),
+                RacewayFill::NAME => differences::<RacewayFill>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
             evaluations += 1;
@@ -154,6 +156,11 @@ fn conduit_bodies() {
     run("conduit-bodies.json");
 }
 
+#[test]
+fn raceway_fill() {
+    run("raceway-fill.json");
+}
+
 /// A file that no test runs would be a silent skip.
 #[test]
 fn every_file_is_run() {
@@ -164,6 +171,8 @@ fn every_file_is_run() {
         .filter(|name| name.ends_with(".json"))
         .collect();
     let run: BTreeSet<String> =
-        ["outlet-box-fill.json", "pull-boxes.json", "conduit-bodies.json"].map(str::to_owned).into();
+        ["outlet-box-fill.json", "raceway-fill.json", "pull-boxes.json", "conduit-bodies.json"]
+            .map(str::to_owned)
+            .into();
     assert_eq!(found, run);
 }

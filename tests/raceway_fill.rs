@@ -221,12 +221,12 @@ fn three_conductors_may_jam_from_2_8_to_3_2() {
         (evaluation.outcome.fill.expect("a fill").jam_ratio.map(|ratio| ratio.value.to_string()), warned)
     };
     let three = |name: &str, diameter| jam(raceway(name), [diameter; 3]);
-    assert_eq!(three("FMC 4", "1.249999").1, false);
+    assert!(!three("FMC 4", "1.249999").1);
     assert_eq!(three("FMC 4", "1.25"), (Some("3.2".to_owned()), true));
-    assert_eq!(three("FMC 4", "1.250001").1, true);
-    assert_eq!(three("PVC-A 1/2", "0.249999").1, true);
+    assert!(three("FMC 4", "1.250001").1);
+    assert!(three("PVC-A 1/2", "0.249999").1);
     assert_eq!(three("PVC-A 1/2", "0.25"), (Some("2.8".to_owned()), true));
-    assert_eq!(three("PVC-A 1/2", "0.250001").1, false);
+    assert!(!three("PVC-A 1/2", "0.250001").1);
     assert_eq!(jam(raceway("FMC 4"), ["1.25", "1.25", "1.24"]), (None, false));
     let four = evaluated(measured(raceway("FMC 4"), &["1.25"; 4]));
     assert_eq!(four.outcome.fill.expect("a fill").jam_ratio, None);

@@ -22,6 +22,7 @@ SECOND = Decimal("0.01")
 
 PATHS = {
     "outlet_box_fill": "/v1/outlet-boxes/fill",
+    "raceway_fill": "/v1/raceways/fill",
 }
 
 
@@ -84,12 +85,19 @@ def whole_quotient(of, by):
     return max(Decimal(0), (of / by).to_integral_value(ROUND_FLOOR))
 
 
+def round_count(of, by, step):
+    whole = whole_quotient(of, by)
+    rest = of - whole * by
+    return whole + (1 if rest > 0 and (rest / by).quantize(NINTH, ROUND_FLOOR) >= step else 0)
+
+
 COMPUTE = {
     "sum": lambda values: sum(values, Decimal(0)),
     "product": lambda values: (values[0] * values[1]).quantize(NINTH, ROUND_HALF_UP),
     "difference": lambda values: values[0] - values[1],
     "quotient": lambda values: (values[0] / values[1]).quantize(NINTH, ROUND_FLOOR),
     "whole_quotient": lambda values: whole_quotient(values[0], values[1]),
+    "round_count": lambda values: round_count(*values),
     "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
     "largest": max,
     "nothing": lambda values: Decimal(0),
@@ -141,6 +149,9 @@ def replay(service, request, answer):
             if resolve(request, step["at"]) is not step["holds"]:
                 raise Wrong(f"{name}: the request says otherwise at {step['at']}")
             expected = None
+        elif operation == "stated" and step.get("amended"):
+            amended = {one["figure"]: one["value"] for one in request["amendments"]}
+            expected = Decimal(str(amended[step["row"]]))
         elif operation in ("lookup", "stated"):
             expected = service.cell(step["table"], step["row"], step["column"])
         elif operation in COMPUTE:

@@ -2,7 +2,7 @@
 //!
 //! Generic over [`Check`]; no check is named here.
 
-use crate::checks::{Argument, Caution, Check, Evaluation, Finding, Status, Verdict};
+use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Taking, Verdict};
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Edition, figures_table, rules};
@@ -96,7 +96,7 @@ pub struct Alternative {
 
 /// What the answer was made under.
 #[derive(Clone, Debug, Serialize, ToSchema)]
-pub struct Ruleset {
+pub struct Ruleset<'a> {
     /// The edition that was asked for.
     pub edition: Edition,
     /// Whether the figures of that edition were compared with anything that speaks of it.
@@ -107,17 +107,17 @@ pub struct Ruleset {
     /// SHA-256 over every table and every rule with its figures: two equal digests mean the same rules.
     #[schema(value_type = String, example = "sha256:0f…")]
     pub digest: &'static str,
+    /// The figures that the request amended, on the caller's word.
+    #[serde(skip_serializing_if = "<[Amendment]>::is_empty")]
+    #[schema(value_type = Vec<Amendment>)]
+    pub amendments: &'a [Amendment],
 }
 
-impl Ruleset {
-    /// The ruleset of an edition.
-    pub fn of(edition: Edition) -> Self {
-        Self {
-            edition,
-            verified: edition.is_verified(),
-            version: env!("CARGO_PKG_VERSION"),
-            digest: ruleset_digest(),
-        }
+impl<'a> Ruleset<'a> {
+    /// The ruleset of an edition, under some amendments.
+    pub fn of(edition: Edition, amendments: &'a [Amendment]) -> Self {
+        let (verified, version) = (edition.is_verified(), env!("CARGO_PKG_VERSION"));
+        Self { edition, verified, version, digest: ruleset_digest(), amendments }
     }
 }
 
@@ -165,7 +165,7 @@ pub struct Answer<'a, O> {
     /// What to know before acting on the answer.
     pub cautions: Vec<&'a str>,
     /// The rules that it was made under.
-    pub ruleset: Ruleset,
+    pub ruleset: Ruleset<'a>,
 }
 
 /// Puts an evaluation in words.
@@ -178,6 +178,7 @@ pub fn answer<'a, C: Check>(
     let terms = C::terms(request);
     let Evaluation { verdict, outcome, findings, proof, cautions } = evaluation;
     let unverified = (!terms.edition.is_verified()).then_some(Caution::UnverifiedEdition);
+    let amended = (!terms.amendments.is_empty()).then_some(Caution::Amended);
     let derivation = match explain {
         Explain::Full => Some(ProofView::Full(proof.into())),
         Explain::Summary => {
@@ -200,11 +201,12 @@ pub fn answer<'a, C: Check>(
         derivation,
         cautions: unverified
             .into_iter()
+            .chain(amended)
             .chain(Caution::USUAL)
             .chain(cautions.iter().copied())
             .map(|caution| words.fixed(caution.key()))
             .collect(),
-        ruleset: Ruleset::of(terms.edition),
+        ruleset: Ruleset::of(terms.edition, terms.amendments),
     }
 }
 
@@ -231,8 +233,16 @@ fn view_of(finding: &Finding, edition: Edition, words: &Catalogue) -> FindingVie
 fn written(argument: &Argument) -> String {
     match argument {
         Argument::Text(text) => text.clone(),
+        Argument::Name(name) => (*name).to_owned(),
         Argument::Figure(figure) => words::figure(figure.value, figure.unit),
+        Argument::Takings(takings) => takings.iter().map(written_taking).collect::<Vec<String>>().join("; "),
     }
+}
+
+fn written_taking(taking: &Taking) -> String {
+    let Taking { names, size, allowances, each } = taking;
+    let names = if names.is_empty() { String::new() } else { format!("{}: ", names.join(", ")) };
+    format!("{names}{size} → {} × {}", allowances.value, words::figure(each.value, each.unit))
 }
 
 /// Each reason of the proof once, in words.

@@ -11,6 +11,8 @@ pub enum Caution {
     Scope,
     /// Volumes and dimensions are minimums.
     Minimums,
+    /// Figures were amended on the caller's word.
+    Amended,
     /// The edition could not be verified.
     UnverifiedEdition,
 }
@@ -26,6 +28,7 @@ impl Caution {
             Self::Authority => "caution-authority",
             Self::Scope => "caution-scope",
             Self::Minimums => "caution-minimums",
+            Self::Amended => "caution-amended",
             Self::UnverifiedEdition => "caution-unverified-edition",
         }
     }

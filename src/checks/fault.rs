@@ -1,7 +1,10 @@
 //! What is wrong with a request: every fault at once, each with its place, its code and what would be right.
 
+use super::Amendment;
 use crate::derivation::Pointer;
-use crate::rulebook::Edition;
+use crate::quantity::Units;
+use crate::rulebook::amendment::{AMENDABLE, Amendable};
+use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -15,6 +18,8 @@ pub enum FaultCode {
     DuplicateMember,
     /// A member that the request does not have.
     UnknownMember,
+    /// A query parameter that the operation does not have.
+    UnknownParameter,
     /// A member that the request must have.
     MissingMember,
     /// A value of another JSON type than asked for.
@@ -43,6 +48,54 @@ pub enum FaultCode {
     UnverifiedEdition,
     /// A value that no other code describes.
     NotAccepted,
+}
+
+impl FaultCode {
+    /// Every code, in the order in which they are documented.
+    pub const ALL: [Self; 18] = [
+        Self::MalformedJson,
+        Self::DuplicateMember,
+        Self::UnknownMember,
+        Self::UnknownParameter,
+        Self::MissingMember,
+        Self::WrongType,
+        Self::UnknownValue,
+        Self::UnknownConductorSize,
+        Self::UnknownTradeSize,
+        Self::UnknownStandardBox,
+        Self::OutOfBounds,
+        Self::TooManyDecimals,
+        Self::TooManyItems,
+        Self::DuplicateId,
+        Self::UnknownReference,
+        Self::Conflict,
+        Self::UnverifiedEdition,
+        Self::NotAccepted,
+    ];
+
+    /// The code as a problem writes it, never changed once published.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::MalformedJson => "malformed-json",
+            Self::DuplicateMember => "duplicate-member",
+            Self::UnknownMember => "unknown-member",
+            Self::UnknownParameter => "unknown-parameter",
+            Self::MissingMember => "missing-member",
+            Self::WrongType => "wrong-type",
+            Self::UnknownValue => "unknown-value",
+            Self::UnknownConductorSize => "unknown-conductor-size",
+            Self::UnknownTradeSize => "unknown-trade-size",
+            Self::UnknownStandardBox => "unknown-standard-box",
+            Self::OutOfBounds => "out-of-bounds",
+            Self::TooManyDecimals => "too-many-decimals",
+            Self::TooManyItems => "too-many-items",
+            Self::DuplicateId => "duplicate-id",
+            Self::UnknownReference => "unknown-reference",
+            Self::Conflict => "conflict",
+            Self::UnverifiedEdition => "unverified-edition",
+            Self::NotAccepted => "not-accepted",
+        }
+    }
 }
 
 /// One fault.
@@ -92,6 +145,31 @@ impl Faults {
                 .map(|known| known.year().to_owned())
                 .collect();
         }
+    }
+
+    /// Asks that amendments name figures that can be amended, each once and within its bounds.
+    pub fn amendments(&mut self, amendments: &[Amendment], edition: Edition, units: Units) {
+        self.at_most(Pointer::to("/amendments"), amendments.len(), AMENDABLE.len());
+        let at = |index, member| Pointer::of("/amendments/#", index).member(member);
+        for (index, amendment) in amendments.iter().enumerate() {
+            let Some(amendable) = Amendable::find(amendment.figure.as_str()) else {
+                self.add(at(index, "/figure"), FaultCode::UnknownReference, "fault-not-amendable").accepted =
+                    AMENDABLE.iter().map(|amendable| amendable.figure.to_owned()).collect();
+                continue;
+            };
+            if !Rulebook::of(edition).figures().any(|figure| figure.name == amendable.figure) {
+                self.add(at(index, "/figure"), FaultCode::Conflict, "fault-amendment-not-in-edition")
+                    .arguments = vec![("edition", edition.year().to_owned())];
+            }
+            let most = amendable.most(units);
+            if amendment.value < amendable.least || amendment.value > most {
+                self.add(at(index, "/value"), FaultCode::OutOfBounds, "fault-amendment-out-of-bounds")
+                    .arguments = vec![("least", amendable.least.to_string()), ("most", most.to_string())];
+            }
+        }
+        self.distinct_ids(
+            amendments.iter().enumerate().map(|(index, one)| (one.figure.as_str(), at(index, "/figure"))),
+        );
     }
 
     /// Asks that a list has no more items than are taken.

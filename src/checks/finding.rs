@@ -2,11 +2,11 @@
 
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::rulebook::Rule;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// The answer to "does this comply?". Absent when only a size was asked for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// Every rule that was checked is satisfied.
@@ -18,7 +18,7 @@ pub enum Verdict {
 }
 
 /// What is found about one rule.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Status {
     /// The rule is violated.
@@ -36,8 +36,25 @@ pub enum Status {
 pub enum Argument {
     /// Words that are the same in every language, such as a conductor size or an identifier.
     Text(String),
+    /// Words that are the same in every language and never change.
+    Name(&'static str),
     /// A figure, written with its unit.
     Figure(Figure),
+    /// Things with what they take, written one after another.
+    Takings(Vec<Taking>),
+}
+
+/// What some things of one size take together.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Taking {
+    /// The caller's names for them.
+    pub names: Vec<String>,
+    /// The size that they are counted by.
+    pub size: &'static str,
+    /// How many allowances.
+    pub allowances: Figure,
+    /// What one allowance is.
+    pub each: Figure,
 }
 
 impl From<Figure> for Argument {

@@ -15,12 +15,13 @@ mod terms;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
-pub use finding::{Argument, Finding, Status, Verdict};
+pub use finding::{Argument, Finding, Status, Taking, Verdict};
 pub use pull_box::conduit_body;
-pub use terms::{Name, Reference, Terms, present};
+pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
+use crate::rulebook::amendment::Amended;
 use crate::rulebook::reading::Readings;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -35,7 +36,7 @@ pub trait Check {
     /// What is asked.
     type Request: DeserializeOwned + ToSchema;
     /// What is answered, apart from what every answer carries.
-    type Outcome: Serialize + ToSchema;
+    type Outcome: Serialize + ToSchema + 'static;
 
     /// What every request carries: edition, units, reference.
     fn terms(request: &Self::Request) -> Terms<'_>;
@@ -70,12 +71,16 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
     let mut faults = Faults::default();
     let terms = C::terms(request);
     faults.edition(terms.edition, terms.accept_unverified_rules);
+    faults.amendments(terms.amendments, terms.edition, terms.units);
     C::faults(request, &mut faults);
     faults
 }
 
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
-    let book = Rulebook::of(C::terms(request).edition);
-    C::evaluate(&book.with_readings(C::readings(request, book.readings)), request)
+    let terms = C::terms(request);
+    let book = Rulebook::of(terms.edition);
+    let amended: Vec<Amended> = terms.amendments.iter().filter_map(Amendment::amended).collect();
+    let book = book.with_readings(C::readings(request, book.readings)).with_amendments(&amended);
+    C::evaluate(&book, request)
 }

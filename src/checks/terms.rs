@@ -1,7 +1,8 @@
 //! What every request carries.
 
-use crate::quantity::Units;
+use crate::quantity::{Decimal, Units};
 use crate::rulebook::Edition;
+use crate::rulebook::amendment::{Amendable, Amended};
 use serde::de::{self, Deserializer};
 use serde::{Deserialize, Serialize};
 use utoipa::openapi::RefOr;
@@ -19,6 +20,29 @@ pub struct Terms<'a> {
     pub units: Units,
     /// The caller's own mark.
     pub reference: Option<&'a str>,
+    /// Local amendments, on the caller's word.
+    pub amendments: &'a [Amendment],
+}
+
+/// A local amendment: a jurisdiction states another figure than the code does. Never assumed; taken on the caller's word.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Amendment {
+    /// The name of the figure, as the table `rule-figures` has it. `/v1/amendments` lists those that can be amended.
+    pub figure: FigureName,
+    /// What it becomes, in the request's units.
+    #[schema(value_type = f64, minimum = 0, maximum = 1_000_000, extensions(("x-decimals" = json!(6))), example = 3.0)]
+    pub value: Decimal,
+    /// Where the jurisdiction says so, in the caller's words.
+    pub citation: Reference,
+}
+
+impl Amendment {
+    /// The amended figure; `None` for one that cannot be amended, which is a fault of the request.
+    pub fn amended(&self) -> Option<Amended> {
+        let amendable = Amendable::find(self.figure.as_str())?;
+        Some(Amended { figure: amendable.figure, value: self.value })
+    }
 }
 
 /// Reads an optional member that is present: a null is refused, as the schema says.
@@ -78,6 +102,10 @@ macro_rules! bounded_text {
 bounded_text!(
     /// The caller's own mark for a request, echoed in the answer.
     Reference, 200, "The caller's own mark for this request, echoed in the answer.", "hall-3"
+);
+bounded_text!(
+    /// The name of a figure that a rule states.
+    FigureName, 100, "The name of a figure that a rule states.", "outlet-fill.wire-connectors.allowances"
 );
 bounded_text!(
     /// A name that the caller gives to a thing, so that the answer can speak of it.

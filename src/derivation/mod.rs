@@ -85,7 +85,7 @@ impl Derivation {
     pub fn fact(&mut self, rule: &'static Rule, holds: bool, at: Pointer) -> StepId {
         let basis = rule.basis_in(self.rulebook.edition);
         let (operation, outcome) = (Operation::Fact, Outcome::Holds(holds));
-        self.add(Step { operation, rule, basis, outcome, at: Some(at), operands: (0, 0) })
+        self.add(Step { operation, rule, basis, outcome, at: Some(at), amended: false, operands: (0, 0) })
     }
 
     /// How many of something the request gives: the number written there, or 1 for an item that gives none.
@@ -112,9 +112,15 @@ impl Derivation {
 
     /// A figure that a rule states.
     pub fn stated(&mut self, figure: &RuleFigure) -> Figure {
-        let (value, unit) = (figure.value(self.units), self.units.of(figure.measure));
+        let (value, amended) = self.rulebook.value(figure, self.units);
+        let unit = self.units.of(figure.measure);
         let basis = figure.rule.basis_in(self.rulebook.edition);
-        self.push(Operation::Stated { figure: figure.name }, figure.rule, basis, &[], value, unit, None)
+        let stated =
+            self.push(Operation::Stated { figure: figure.name }, figure.rule, basis, &[], value, unit, None);
+        if let (true, Some(step)) = (amended, self.steps.last_mut()) {
+            step.amended = true;
+        }
+        stated
     }
 
     /// The sum of all; of one figure it is that figure.
@@ -243,7 +249,18 @@ impl Derivation {
         let basis = rule.basis_in(self.rulebook.edition);
         let operands = self.refer(&[left, right]);
         let operation = Operation::Compare(relation);
-        (holds, self.add(Step { operation, rule, basis, outcome: Outcome::Holds(holds), at: None, operands }))
+        (
+            holds,
+            self.add(Step {
+                operation,
+                rule,
+                basis,
+                outcome: Outcome::Holds(holds),
+                at: None,
+                amended: false,
+                operands,
+            }),
+        )
     }
 
     /// The standard boxes that serve, smallest first: those whose volume with what is added is at least what is needed.
@@ -260,7 +277,7 @@ impl Derivation {
         let operands = self.refer(&[needed, added, gangs, square, octagonal]);
         let basis = rule.basis_in(self.rulebook.edition);
         let (operation, outcome) = (Operation::SelectBoxes, Outcome::Selects);
-        self.add(Step { operation, rule, basis, outcome, at: None, operands })
+        self.add(Step { operation, rule, basis, outcome, at: None, amended: false, operands })
     }
 
     /// How a disputed point is read, noted once in the proof.
@@ -271,7 +288,15 @@ impl Derivation {
             let name = point.readings()[usize::from(reading.place())];
             let (operation, rule) = (Operation::Read { point, reading: name }, point.rule());
             let (outcome, operands) = (Outcome::Noted, (0, 0));
-            self.add(Step { operation, rule, basis: Basis::Disputed, outcome, at: None, operands });
+            self.add(Step {
+                operation,
+                rule,
+                basis: Basis::Disputed,
+                outcome,
+                at: None,
+                amended: false,
+                operands,
+            });
         }
         reading
     }
@@ -285,7 +310,7 @@ impl Derivation {
     ) -> StepId {
         let (operation, outcome) = (Operation::DoesNotApply { because }, Outcome::Noted);
         let basis = rule.basis_in(self.rulebook.edition);
-        self.add(Step { operation, rule, basis, outcome, at, operands: (0, 0) })
+        self.add(Step { operation, rule, basis, outcome, at, amended: false, operands: (0, 0) })
     }
 
     fn compute(
@@ -313,8 +338,15 @@ impl Derivation {
         at: Option<Pointer>,
     ) -> Figure {
         let operands = self.refer(of);
-        let step =
-            self.add(Step { operation, rule, basis, outcome: Outcome::Equals(value, unit), at, operands });
+        let step = self.add(Step {
+            operation,
+            rule,
+            basis,
+            outcome: Outcome::Equals(value, unit),
+            at,
+            amended: false,
+            operands,
+        });
         Figure { value, unit, step }
     }
 
@@ -324,8 +356,9 @@ impl Derivation {
         (start, of.len() as u32)
     }
 
-    fn add(&mut self, step: Step) -> StepId {
+    fn add(&mut self, mut step: Step) -> StepId {
         let id = StepId(self.steps.len() as u32);
+        step.amended = self.operands(&step).iter().any(|operand| self.steps[operand.index()].amended);
         self.steps.push(step);
         id
     }

@@ -55,7 +55,7 @@ impl Derivation {
             }
             (Operation::Stated { figure }, []) => {
                 let stated = self.rulebook.figures().find(|stated| stated.name == figure)?;
-                stated.value(self.units)
+                self.rulebook.value(&stated, self.units).0
             }
             (Operation::Sum, terms) => terms.iter().copied().sum(),
             (Operation::Product, [left, right]) => left.times(*right),

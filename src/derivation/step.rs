@@ -5,6 +5,7 @@ use crate::quantity::{Decimal, Unit};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
 use serde::{Serialize, Serializer};
+use smallvec::SmallVec;
 use std::fmt;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
@@ -29,7 +30,9 @@ impl fmt::Display for StepId {
 
 impl Serialize for StepId {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+        let mut text = SmallVec::<[u8; 12]>::from_slice(b"s");
+        text.extend_from_slice(itoa::Buffer::new().format(self.0 + 1).as_bytes());
+        serializer.serialize_str(std::str::from_utf8(&text).unwrap_or_default())
     }
 }
 
@@ -208,6 +211,8 @@ pub struct Step {
     pub outcome: Outcome,
     /// The place of the input that it comes from.
     pub at: Option<Pointer>,
+    /// Whether a local amendment changed it, or a step that it computes with.
+    pub amended: bool,
     /// Where its operands start among all operands of the proof, and how many there are.
     pub(super) operands: (u32, u32),
 }

@@ -104,6 +104,10 @@ pub struct StepView<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<Vec<String>>, nullable = false)]
     selects: Option<&'a [StandardBox]>,
+    /// Whether a local amendment of the request changed this step, or one that it computes with.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    amended: Option<bool>,
     /// The place in the request that the step takes its number from, or is about.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -118,6 +122,11 @@ fn write_citation<S: Serializer>(citation: &Option<Citation>, serializer: S) -> 
 }
 
 impl<'a> StepView<'a> {
+    /// The step at a place of a proof, from 0.
+    pub fn at(proof: &'a Derivation, index: usize) -> Option<Self> {
+        proof.steps.get(index).map(|step| Self::new(proof, StepId(index as u32), step))
+    }
+
     fn new(proof: &'a Derivation, id: StepId, step: &Step) -> Self {
         let edition: Edition = proof.rulebook.edition;
         let mut view = Self {
@@ -138,6 +147,7 @@ impl<'a> StepView<'a> {
             unit: None,
             holds: None,
             selects: None,
+            amended: step.amended.then_some(true),
             at: step.at,
         };
         match step.operation {

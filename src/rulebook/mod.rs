@@ -5,6 +5,7 @@
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
+pub mod amendment;
 pub mod conduit_body;
 mod edition;
 pub mod figures_table;
@@ -21,6 +22,8 @@ pub use crate::tables::Basis;
 pub use edition::Edition;
 pub use rule::{Citation, Rule, RuleFigure};
 
+use crate::quantity::{Decimal, Units};
+use amendment::Amended;
 use reading::Readings;
 use std::ops::Deref;
 use std::sync::Arc;
@@ -86,7 +89,13 @@ pub struct Rulebook(Handle);
 #[derive(Clone, Debug)]
 enum Handle {
     Edition(&'static Rules),
-    Bent(Arc<Rules>),
+    Bent(Arc<Bent>),
+}
+
+#[derive(Clone, Debug)]
+struct Bent {
+    rules: Rules,
+    amended: Vec<Amended>,
 }
 
 static BOOKS: [Rulebook; 4] = [
@@ -102,7 +111,7 @@ impl Deref for Rulebook {
     fn deref(&self) -> &Rules {
         match &self.0 {
             Handle::Edition(rules) => rules,
-            Handle::Bent(rules) => rules,
+            Handle::Bent(bent) => &bent.rules,
         }
     }
 }
@@ -124,7 +133,40 @@ impl Rulebook {
         if readings == self.readings {
             return self.clone();
         }
-        Self(Handle::Bent(Arc::new(Rules { readings, ..Rules::clone(self) })))
+        let rules = Rules { readings, ..Rules::clone(self) };
+        Self(Handle::Bent(Arc::new(Bent { rules, amended: self.amended().to_vec() })))
+    }
+
+    /// The same rules with figures amended; those amended before stay so.
+    pub fn with_amendments(&self, amended: &[Amended]) -> Self {
+        if amended.is_empty() {
+            return self.clone();
+        }
+        let amended = amended.iter().chain(self.amended()).copied().collect();
+        Self(Handle::Bent(Arc::new(Bent { rules: Rules::clone(self), amended })))
+    }
+
+    /// The figures that are amended.
+    pub fn amended(&self) -> &[Amended] {
+        match &self.0 {
+            Handle::Edition(_) => &[],
+            Handle::Bent(bent) => &bent.amended,
+        }
+    }
+
+    /// What a figure is here, and whether an amendment changed it.
+    ///
+    /// ```
+    /// use elbowroom::quantity::{Decimal, Units};
+    /// use elbowroom::rulebook::{Edition, Rulebook, amendment::Amended};
+    /// let book = Rulebook::of(Edition::E2023);
+    /// let yoke = book.outlet_fill.yoke;
+    /// assert_eq!(book.value(&yoke, Units::Us), (Decimal::whole(2), false));
+    /// let town = book.with_amendments(&[Amended { figure: yoke.name, value: Decimal::whole(3) }]);
+    /// assert_eq!(town.value(&yoke, Units::Us), (Decimal::whole(3), true));
+    /// ```
+    pub fn value(&self, figure: &RuleFigure, units: Units) -> (Decimal, bool) {
+        amendment::value(figure, units, self.amended())
     }
 }
 

@@ -137,6 +137,8 @@ pub struct OutletFill {
     pub grounding_beyond: Option<GroundingBeyond>,
     /// Allowances for a separate set of isolated grounding conductors.
     pub isolated_set: Option<RuleFigure>,
+    /// Allowances for each wire connector: none, unless a local amendment says otherwise.
+    pub wire_connector: RuleFigure,
     /// Allowances for each terminal block assembly.
     pub terminal_block: Option<RuleFigure>,
 }
@@ -167,6 +169,7 @@ impl OutletFill {
         grounding: RuleFigure::number("outlet-fill.grounding.allowances", &GROUNDING, 10_000),
         grounding_beyond: None,
         isolated_set: Some(RuleFigure::number("outlet-fill.isolated-set.allowances", &ISOLATED_SET, 10_000)),
+        wire_connector: RuleFigure::number("outlet-fill.wire-connectors.allowances", &NOTHING, 0),
         terminal_block: None,
     };
 
@@ -202,13 +205,24 @@ impl OutletFill {
             grounding,
             grounding_beyond,
             isolated_set,
+            wire_connector,
             terminal_block,
         } = self.clone();
         let beyond = grounding_beyond.map(|beyond| [beyond.together, beyond.each]);
-        [passing, long_loop, loop_multiple, canopy_wires, clamps, support_fitting, yoke, grounding]
-            .into_iter()
-            .chain(beyond.into_iter().flatten())
-            .chain(isolated_set)
-            .chain(terminal_block)
+        [
+            passing,
+            long_loop,
+            loop_multiple,
+            canopy_wires,
+            clamps,
+            support_fitting,
+            yoke,
+            grounding,
+            wire_connector,
+        ]
+        .into_iter()
+        .chain(beyond.into_iter().flatten())
+        .chain(isolated_set)
+        .chain(terminal_block)
     }
 }

@@ -5,9 +5,10 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// Declares every interpretation point: its rule, and its readings with the default first.
+// names are taken as `tt`: behind `literal` the schema derive does not see what serde renames to
 macro_rules! points {
-    ($($(#[doc = $doc:literal])+ $point:ident $name:literal by $rule:path {
-        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:literal),+ $(,)?
+    ($($(#[doc = $doc:literal])+ $point:ident $name:tt by $rule:path {
+        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:tt),+ $(,)?
     })+) => {
         /// A place where inspectors and authors read a rule in more than one way.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

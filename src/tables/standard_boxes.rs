@@ -5,7 +5,6 @@ use crate::quantity::{Decimal, Unit, Units};
 use crate::trade::text_schema;
 use serde::de::{self, Deserializer, Visitor};
 use serde::{Deserialize, Serialize, Serializer};
-use smallvec::SmallVec;
 use std::fmt;
 use std::sync::LazyLock;
 use utoipa::openapi::RefOr;
@@ -143,12 +142,6 @@ impl StandardBox {
     pub fn volume(self, units: Units) -> Cell {
         KNOWN[usize::from(self.0)].volume[units as usize]
     }
-
-    /// Its volume with so many gangs.
-    fn volume_of(self, gangs: Decimal, units: Units) -> Decimal {
-        let volume = self.volume(units).value;
-        if self.shape().is_per_gang() { gangs.times(volume) } else { volume }
-    }
 }
 
 /// What is asked of a standard box.
@@ -177,17 +170,40 @@ impl Choice {
             Shape::MultipleCover => gangs > Decimal::ONE,
             Shape::Device | Shape::Masonry => true,
         };
-        let mut boxes: SmallVec<[(Decimal, StandardBox); 24]> = SmallVec::new();
-        for candidate in StandardBox::all() {
-            let volume = candidate.volume_of(gangs, units);
-            if fits(candidate.shape()) && volume + self.added >= self.needed {
-                boxes.push((volume, candidate));
-            }
+        let serves = |sized: &&SizedBox| sized.volume + self.added >= self.needed && fits(sized.shape);
+        let in_order = |boxes: &[SizedBox]| boxes.iter().filter(serves).map(|sized| sized.standard).collect();
+        match gangs.whole_quotient(Decimal::ONE) {
+            Some(few @ 1..=FEW_GANGS) => in_order(&IN_ORDER[units as usize][few as usize - 1]),
+            _ => in_order(&by_volume(gangs, units)),
         }
-        boxes.sort_unstable();
-        boxes.into_iter().map(|(_, candidate)| candidate).collect()
     }
 }
+
+/// A box with its volume for some number of gangs.
+struct SizedBox {
+    volume: Decimal,
+    standard: StandardBox,
+    shape: Shape,
+}
+
+fn by_volume(gangs: Decimal, units: Units) -> Vec<SizedBox> {
+    let sized = |standard: StandardBox| {
+        let shape = standard.shape();
+        let one = standard.volume(units).value;
+        let volume = if shape.is_per_gang() { gangs.times(one) } else { one };
+        SizedBox { volume, standard, shape }
+    };
+    let mut boxes: Vec<SizedBox> = StandardBox::all().map(sized).collect();
+    boxes.sort_unstable_by_key(|sized| (sized.volume, sized.standard));
+    boxes
+}
+
+/// The most gangs for which the order of boxes is kept ready.
+const FEW_GANGS: u32 = 6;
+
+static IN_ORDER: LazyLock<[Vec<Vec<SizedBox>>; 2]> = LazyLock::new(|| {
+    [Units::Us, Units::Si].map(|units| (1..=FEW_GANGS).map(|gangs| by_volume(gangs.into(), units)).collect())
+});
 
 impl fmt::Debug for StandardBox {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -5,8 +5,9 @@ use std::fmt;
 use utoipa::ToSchema;
 
 /// Declares the types with their letters.
+// names are taken as `tt`: behind `literal` the schema derive does not see what serde renames to
 macro_rules! types {
-    ($($(#[doc = $doc:literal])+ $kind:ident $letters:literal),+ $(,)?) => {
+    ($($(#[doc = $doc:literal])+ $kind:ident $letters:tt),+ $(,)?) => {
         /// The insulation of a conductor or fixture wire, by its type letters.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
         #[repr(u8)]

@@ -5,8 +5,9 @@ use std::fmt;
 use utoipa::ToSchema;
 
 /// Declares the kinds with their names and the name under which the table of dimensions has them.
+// names are taken as `tt`: behind `literal` the schema derive does not see what serde renames to
 macro_rules! kinds {
-    ($($(#[doc = $doc:literal])+ $kind:ident $name:literal as $table:literal),+ $(,)?) => {
+    ($($(#[doc = $doc:literal])+ $kind:ident $name:tt as $table:tt),+ $(,)?) => {
         /// The kind of a raceway: its dimensions are in Chapter 9, Table 4.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
         #[repr(u8)]

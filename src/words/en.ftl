@@ -9,6 +9,8 @@ caution-scope = Only the arithmetic of the rules named here was checked: not lis
 caution-minimums = Volumes and dimensions are minimums; good workmanship may need more.
 caution-unverified-edition = The 2026 text was not available: these are the rules of 2023 carried forward. Compare every figure and section number with print before relying on it.
 
+caution-amended = Figures were amended as this request says. Whether the jurisdiction has adopted them was not checked.
+
 ## Proof in sentences
 
 step-computed = { $told } ({ $rule })
@@ -22,6 +24,13 @@ rule-edition-unverified = An edition whose text could not be read is answered wi
     .title = Unverified edition
 finding-unverified-edition = The 2026 edition is answered with the rules of 2023. None of its figures or section numbers could be verified.
 fault-unverified-edition = The text of the 2026 edition was not available. Ask for a verified edition, or set accept_unverified_rules to true to have the rules of 2023 carried forward.
+fault-said-by-the-review = The review says { $term } for every check. Leave it out here, or say the same.
+fault-edition-twice = This edition stands twice. Name each once.
+fault-editions-to-compare = Name from 2 to { $most } editions.
+fault-unknown-check = No check has this name.
+fault-not-amendable = This figure cannot be amended.
+fault-amendment-not-in-edition = The { $edition } edition has no such figure to amend.
+fault-amendment-out-of-bounds = An amendment of this figure must be from { $least } to { $most }.
 fault-too-many-items = { $items } items are more than the { $most } that one list may have.
 fault-duplicate-id = The id { $id } is carried by more than one thing. Give each its own.
 
@@ -374,3 +383,116 @@ fault-conductor-without-insulation = Say the insulation: it decides how much of 
 fault-bare-and-insulated = A bare conductor has no insulation and no compact dimensions here.
 fault-splice-without-contents = Spliced conductors are counted by volume. List them in contents, each where it comes in and where it goes out.
 fault-empty-contents = Contents list what is spliced or connected. Leave them out where nothing is.
+## Service
+
+problem-title-malformed-json = The body is not JSON
+problem-meaning-malformed-json = The body could not be read as JSON text in UTF-8. The fault says in which line and column reading stopped.
+problem-title-not-found = There is nothing here
+problem-meaning-not-found = The path, or what it names, is not served. The nearest known name is given where there is one.
+problem-title-method-not-allowed = The method is not for this path
+problem-meaning-method-not-allowed = The path is served, but not with this method. The Allow header lists the methods that are.
+problem-title-not-acceptable = The answer is JSON only
+problem-meaning-not-acceptable = The Accept header admits no JSON. Ask for application/json, or leave the header out.
+problem-title-request-timeout = The body took too long to arrive
+problem-meaning-request-timeout = The request was given up because its body did not arrive in time. It is safe to send it again.
+problem-title-body-too-large = The body is too large
+problem-meaning-body-too-large = A request has a largest size, which the detail states. Send large jobs in parts.
+problem-title-unsupported-media-type = The body is not said to be JSON
+problem-meaning-unsupported-media-type = Send the body with Content-Type application/json, in UTF-8 and without Content-Encoding.
+problem-title-invalid-request = The request is not valid
+problem-meaning-invalid-request = The request is readable, but something in it is wrong or missing. Every fault is listed with its place, a stable code, what would be right, and the accepted values where there is a closed set of them.
+problem-title-internal-error = The service failed
+problem-meaning-internal-error = A fault of the service, not of the request. It was logged under the request id in the X-Request-Id header; nothing about it is told here.
+problem-title-not-ready = The service takes no new requests
+problem-meaning-not-ready = The service is shutting down: it finishes what it has, and takes nothing new.
+
+problem-detail-malformed-json = The body cannot be read as JSON.
+problem-detail-not-found = { $path } is not served.
+problem-detail-unknown-name = { $name } is not known here.
+problem-detail-method-not-allowed = { $method } is not for { $path }.
+problem-detail-not-acceptable = The Accept header admits no application/json.
+problem-detail-request-timeout = The body did not arrive within { $seconds } seconds.
+problem-detail-body-too-large = The body is larger than { $most } bytes.
+problem-detail-no-media-type = There is no Content-Type. Send application/json.
+problem-detail-media-type = { $given } is not application/json.
+problem-detail-charset = The charset { $given } is not taken. JSON is sent in UTF-8.
+problem-detail-content-encoding = The Content-Encoding { $given } is not taken. Send the body as it is.
+problem-detail-invalid-request = { $count ->
+        [one] One fault.
+       *[other] { $count } faults.
+    }
+problem-detail-internal-error = The service failed on this request.
+problem-detail-not-ready = The service is shutting down.
+
+text-code-malformed-json = The body is not JSON.
+text-code-duplicate-member = A member stands more than once in one object, or a query parameter more than once.
+text-code-unknown-member = A member that does not exist here. Accepted names, and the nearest of them, are given.
+text-code-unknown-parameter = A query parameter that this operation does not have.
+text-code-missing-member = A member that must be there is not.
+text-code-wrong-type = A value of another JSON type than asked for. A null is never accepted: leave the member out.
+text-code-unknown-value = A value outside a closed set. The set is given.
+text-code-unknown-conductor-size = A text that is no conductor size. The sizes are given.
+text-code-unknown-trade-size = A text that is no trade size of a raceway. The sizes are given.
+text-code-unknown-standard-box = A text that is no standard box of the table standard-boxes. The boxes are given.
+text-code-out-of-bounds = A number, a text or a depth outside its bounds, which the sentence states.
+text-code-too-many-decimals = A number with more decimals than are kept exactly.
+text-code-too-many-items = A list with more items than are taken.
+text-code-duplicate-id = Two things carry the same id.
+text-code-unknown-reference = A reference to something that is not in the request.
+text-code-conflict = Members that cannot stand together, or one that needs another.
+text-code-unverified-edition = An edition whose text could not be verified, without the word that this is accepted.
+text-code-not-accepted = A value that is not accepted for a reason that no other code describes.
+
+fault-json-empty = The body is empty. Send a JSON object.
+fault-json-byte-order-mark = The body begins with a byte-order mark. Send UTF-8 without one.
+fault-json-not-utf8 = The body is not UTF-8: byte { $byte } cannot stand where it does.
+fault-json-incomplete = The body broke off before its end.
+fault-json-ends-early = The text ends too early, in line { $line }, column { $column }: something is still open.
+fault-json-unexpected = Line { $line }, column { $column }: { $found } cannot stand here.
+fault-json-duplicate = { $member } stands more than once here. Keep one.
+fault-json-too-deep = Nothing here is nested deeper than { $most } levels.
+
+fault-schema-unknown-member = { $member } is not a member here.
+fault-schema-missing-member = { $member } must be given.
+fault-schema-wrong-type = Wanted here: { $wanted }. Given: { $given }.
+fault-schema-null = Wanted here: { $wanted }. Leave the member out instead of giving null.
+fault-schema-unknown-value = { $given } is not one of the accepted values.
+fault-schema-conductor-size = { $given } is not a conductor size. Write it as in 12 AWG, 4/0 AWG or 250 kcmil.
+fault-schema-trade-size = { $given } is not a trade size. Write it in inches, as in 1/2, 1-1/4 or 4.
+fault-schema-standard-box = { $given } is not a standard box. Write its key in the table standard-boxes, as in square-4x1-1/2.
+fault-schema-at-least = { $limit } is the least that is taken here.
+fault-schema-at-most = { $limit } is the most that is taken here.
+fault-schema-above = Only more than { $limit } is taken here.
+fault-schema-below = Only less than { $limit } is taken here.
+fault-schema-too-short = The text has at least { $limit } characters.
+fault-schema-too-long = The text has at most { $limit } characters.
+fault-schema-decimals = Numbers are taken with at most { $limit } decimals.
+fault-schema-too-few-items = The list has at least { $limit } items.
+fault-schema-not-accepted = This value is not accepted.
+fault-decode-not-accepted = Something in line { $line }, column { $column } is not accepted.
+fault-query-unknown-parameter = { $parameter } is not a query parameter of this operation.
+fault-query-unknown-value = { $parameter } is not taken as { $given }.
+fault-query-duplicate = { $parameter } stands more than once. Keep one.
+
+text-type-object = an object
+text-type-array = a list
+text-type-string = a text
+text-type-number = a number
+text-type-integer = a whole number
+text-type-boolean = true or false
+text-type-null = null
+text-end-of-line = the end of the line
+
+text-edition-title = NFPA 70, { $year } edition
+text-api-description = Audited box and enclosure calculations for the electrical trade. Post what is there, and the answer says what the code requires, whether it complies, what was counted and what was not, and carries a proof that anyone can replay from the answer and the published tables. Nothing is kept between requests. The answers are arithmetic, not approval: the adopted code with its amendments and the authority having jurisdiction decide.
+text-tag-checks = Checks: a request describes what is built or planned, the answer says what the code requires and whether it complies. A verdict of violates is an answer, not an error.
+text-tag-rulebook = What every answer is made from: editions, tables, rules and disputed points, each with where it comes from. Cacheable.
+text-tag-service = The service itself: the problems that it answers with, and whether it is up.
+text-outlet-box-fill-title = Outlet-box fill
+text-outlet-box-fill = Is the volume there that the contents of an outlet, device or junction box require (NFPA 70, 314.16)? Say what the box is, what is fitted to it and what enters it; leave the enclosure out to ask only what volume is required and which standard boxes would do.
+text-raceway-fill-title = Raceway fill
+text-raceway-fill = May these conductors and cables go into this raceway (NFPA 70, Chapter 9)? Say what goes in; give the raceway for a verdict and for what more would fit, or leave its trade size out to learn the smallest that takes everything, kind by kind.
+text-report-no-verdict = none: only a size was asked for
+text-report-supply = To decide it, give
+text-yes = yes
+text-no = no

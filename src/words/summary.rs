@@ -40,7 +40,10 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
         Operation::Product => operands.join(" × "),
         Operation::Difference => operands.join(" − "),
         Operation::Quotient | Operation::WholeQuotient | Operation::Percent => operands.join(" ÷ "),
-        Operation::RoundCount => operands.iter().take(2).cloned().collect::<Vec<_>>().join(" ÷ "),
+        Operation::RoundCount => match &operands[..] {
+            [of, by, step] => format!("{of} ÷ {by} (≥ {step} ↑)"),
+            _ => return None,
+        },
         Operation::Largest => format!("max({})", operands.join(", ")),
         Operation::Smallest => format!("min({})", operands.join(", ")),
         Operation::Distance => {

@@ -29,7 +29,7 @@ mod room;
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Reference, Status, Terms, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::reading::Readings;
@@ -53,7 +53,8 @@ impl Check for OutletFill {
             edition: request.edition,
             accept_unverified_rules: request.accept_unverified_rules,
             units: request.units,
-            reference: request.reference.as_ref().map(crate::checks::Reference::as_str),
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
         }
     }
 

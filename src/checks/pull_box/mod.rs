@@ -79,6 +79,7 @@ impl Check for PullBox {
             accept_unverified_rules: request.accept_unverified_rules,
             units: request.units,
             reference: request.reference.as_ref().map(crate::checks::Reference::as_str),
+            amendments: &request.amendments,
         }
     }
 

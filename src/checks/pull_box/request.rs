@@ -3,7 +3,7 @@
 use super::conductor_group::ConductorGroup;
 use super::interpretations::PullBoxInterpretations;
 use super::marked::Marking;
-use crate::checks::{Name, Reference, present};
+use crate::checks::{Amendment, Name, Reference, present};
 use crate::quantity::{Count, Length, Units};
 use crate::rulebook::Edition;
 use crate::trade::{ConductorSize, TradeSize};
@@ -44,6 +44,10 @@ pub struct PullBoxRequest {
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub reference: Option<Reference>,
+    /// Local amendments to figures of the rules, each with the caller's citation.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub amendments: Vec<Amendment>,
     /// How disputed points are to be read, where not in the default way.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]

@@ -23,6 +23,7 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
         accept_unverified_rules: _,
         units,
         reference: _,
+        amendments: _,
         interpretations: _,
         raceway,
         conductors,

@@ -55,6 +55,7 @@ impl Check for RacewayFill {
             accept_unverified_rules: request.accept_unverified_rules,
             units: request.units,
             reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
         }
     }
 
@@ -124,12 +125,13 @@ fn nothing(mut proof: Derivation) -> Evaluation<RacewayFillOutcome> {
 fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mut Vec<Finding>) -> bool {
     let Some(raceway) = request.raceway else { return false };
     let (at, length_at) = (Pointer::to("/raceway"), Pointer::to("/raceway/length"));
-    let short = match (raceway.nipple, raceway.length) {
+    let said = raceway.nipple.map(|nipple| proof.fact(&NIPPLE, nipple, at.member("/nipple")));
+    let step = match (raceway.nipple, raceway.length) {
         (Some(false), _) | (None, None) => {
             proof.does_not_apply(&NIPPLE, "not-a-nipple", Some(at));
             return false;
         }
-        (Some(true), None) => None,
+        (Some(true), None) => said,
         (_, Some(length)) => {
             let length = proof.given(&NIPPLE, length.value(), Measure::Length, length_at);
             let book = proof.rulebook().clone();
@@ -145,7 +147,7 @@ fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mu
         }
     };
     let mut finding = Finding::new(&NIPPLE, Status::Advisory, "finding-taken-as-nipple").at(at);
-    finding.step = short;
+    finding.step = step;
     findings.push(finding);
     true
 }

@@ -1,6 +1,6 @@
 //! What is asked: the raceway, what goes into it, and which kinds of raceway are to be sized.
 
-use crate::checks::{Reference, present};
+use crate::checks::{Amendment, Reference, present};
 use crate::quantity::{Count, Length, Units};
 use crate::rulebook::Edition;
 use crate::rulebook::reading::{RacewayArea, Readings};
@@ -37,6 +37,10 @@ pub struct RacewayFillRequest {
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub reference: Option<Reference>,
+    /// Local amendments to figures of the rules, each with the caller's citation.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub amendments: Vec<Amendment>,
     /// How disputed points are to be read, where not in the default way.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]

@@ -123,6 +123,8 @@ pub struct Sizer {
     shares: [Option<(Figure, Figure)>; 4],
     quarter_pi: Option<Figure>,
     areas: Vec<((RacewayKind, TradeSize), Figure)>,
+    allowed: Vec<((RacewayKind, TradeSize, FillLimit), Figure)>,
+    counts: Vec<((StepId, StepId, FillLimit), Figure)>,
 }
 
 impl Sizer {
@@ -210,7 +212,23 @@ impl Sizer {
         size: TradeSize,
         limit: FillLimit,
     ) -> Option<Figure> {
+        if let Some((_, known)) = self.allowed.iter().find(|(asked, _)| *asked == (kind, size, limit)) {
+            return Some(*known);
+        }
         let (percent, factor) = self.share(proof, limit);
+        let allowed = self.share_of(proof, (kind, size), limit, (percent, factor))?;
+        self.allowed.push(((kind, size, limit), allowed));
+        Some(allowed)
+    }
+
+    /// The allowed area before it is kept: the printed share, or the factor times the inside area.
+    fn share_of(
+        &mut self,
+        proof: &mut Derivation,
+        (kind, size): (RacewayKind, TradeSize),
+        limit: FillLimit,
+        (percent, factor): (Figure, Figure),
+    ) -> Option<Figure> {
         if proof.reading::<RacewayArea>() == RacewayArea::PrintedColumns
             && let Some(column) = printed_share(percent.value)
         {
@@ -235,7 +253,7 @@ impl Sizer {
         let (fits, step) = proof.compare(rule, load.total, Relation::AtMost, allowed);
         let by_area = Admission { fits, allowed, raised: false, step };
         let (false, Some(each)) = (fits, load.alike) else { return Some(by_area) };
-        let Some(most) = raised_count(proof, allowed, each, limit) else { return Some(by_area) };
+        let Some(most) = self.raised_count(proof, allowed, each, limit) else { return Some(by_area) };
         let (raised, step) = proof.compare(rule, load.number, Relation::AtMost, most);
         Some(Admission { fits: raised, allowed, raised, step })
     }
@@ -252,11 +270,11 @@ impl Sizer {
     ) -> Option<Figure> {
         if nipple {
             let allowed = self.allowed(proof, kind, size, FillLimit::Nipple)?;
-            return raised_count(proof, allowed, each, FillLimit::Nipple);
+            return self.raised_count(proof, allowed, each, FillLimit::Nipple);
         }
         let book = proof.rulebook().clone();
         let allowed = self.allowed(proof, kind, size, FillLimit::OverTwo)?;
-        let many = raised_count(proof, allowed, each, FillLimit::OverTwo)?;
+        let many = self.raised_count(proof, allowed, each, FillLimit::OverTwo)?;
         let three = proof.stated(&book.raceway_fill.number_for_more);
         if proof.compare(&LIMITS, many, Relation::AtLeast, three).0 {
             return Some(many);
@@ -266,7 +284,7 @@ impl Sizer {
             (FillLimit::One, &book.raceway_fill.number_for_one),
         ] {
             let allowed = self.allowed(proof, kind, size, limit)?;
-            let count = raised_count(proof, allowed, each, limit)?;
+            let count = self.raised_count(proof, allowed, each, limit)?;
             let number = proof.stated(number);
             if proof.compare(&LIMITS, count, Relation::AtLeast, number).0 {
                 return Some(number);
@@ -308,6 +326,31 @@ impl Sizer {
             None => refused.map(|step| Smallest { size: None, step }),
         }
     }
+
+    /// How many conductors of one cross-section an area takes, raised to the next whole number from the step of Note 7 on.
+    fn raised_count(
+        &mut self,
+        proof: &mut Derivation,
+        allowed: Figure,
+        each: Figure,
+        limit: FillLimit,
+    ) -> Option<Figure> {
+        let asked = (allowed.step, each.step, limit);
+        if let Some((_, known)) = self.counts.iter().find(|(known, _)| *known == asked) {
+            return Some(*known);
+        }
+        let book = proof.rulebook().clone();
+        let (rule, step) = match limit {
+            FillLimit::One => (&SINGLE, &book.raceway_fill.single_step),
+            FillLimit::Two | FillLimit::OverTwo | FillLimit::Nipple => {
+                (&SAME_SIZE, &book.raceway_fill.same_size_step)
+            }
+        };
+        let step = proof.stated(step);
+        let count = proof.round_count(rule, allowed, each, step)?;
+        self.counts.push((asked, count));
+        Some(count)
+    }
 }
 
 const fn rule_of(limit: FillLimit) -> &'static Rule {
@@ -315,19 +358,6 @@ const fn rule_of(limit: FillLimit) -> &'static Rule {
         FillLimit::Nipple => &NIPPLE,
         FillLimit::One | FillLimit::Two | FillLimit::OverTwo => &LIMITS,
     }
-}
-
-/// How many conductors of one cross-section an area takes, raised to the next whole number from the step of Note 7 on.
-fn raised_count(proof: &mut Derivation, allowed: Figure, each: Figure, limit: FillLimit) -> Option<Figure> {
-    let book = proof.rulebook().clone();
-    let (rule, step) = match limit {
-        FillLimit::One => (&SINGLE, &book.raceway_fill.single_step),
-        FillLimit::Two | FillLimit::OverTwo | FillLimit::Nipple => {
-            (&SAME_SIZE, &book.raceway_fill.same_size_step)
-        }
-    };
-    let step = proof.stated(step);
-    proof.round_count(rule, allowed, each, step)
 }
 
 /// The column in which the table prints the share for a limit.

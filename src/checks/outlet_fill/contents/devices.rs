@@ -3,7 +3,7 @@
 use super::{Counted, Counting};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
-use crate::checks::{Finding, Name, Status};
+use crate::checks::{Argument, Finding, Name, Status, Taking};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{CONDUCTORS, DEVICES, NOTHING, TERMINAL_BLOCKS};
@@ -99,19 +99,15 @@ impl Counting<'_, '_> {
         let largest = ConductorSize::all().rev().find(|size| self.present[size.index()]);
         let all_by_largest = lines.iter().all(|line| Some(line.size) == largest);
         let (Some(first), false) = (lines.first(), all_by_largest) else { return };
-        let told: Vec<String> = lines
-            .iter()
-            .map(|line| {
-                let ids =
-                    if line.ids.is_empty() { String::new() } else { format!("{}: ", line.ids.join(", ")) };
-                let (allowances, each, unit) =
-                    (line.allowances.value, line.each.value, line.each.unit.symbol());
-                format!("{ids}{} → {allowances} × {each} {unit}", line.size)
-            })
-            .collect();
+        let takings = lines.iter().map(|line| Taking {
+            names: line.ids.clone(),
+            size: line.size.name(),
+            allowances: line.allowances,
+            each: line.each,
+        });
         let mut finding = Finding::new(&DEVICES, Status::Advisory, "finding-devices-differ")
-            .with("yokes", told.join("; ").as_str())
-            .with("largest", largest.map_or("", ConductorSize::name))
+            .with("yokes", Argument::Takings(takings.collect()))
+            .with("largest", Argument::Name(largest.map_or("", ConductorSize::name)))
             .step(first.volume.step);
         finding.at = lines.iter().flat_map(|line| line.at.iter().copied()).collect();
         self.findings.push(finding);

@@ -4,7 +4,7 @@ use super::{Counting, Figures, look_up};
 use crate::checks::outlet_fill::outcome::{Item, Places};
 use crate::checks::outlet_fill::request::{ClampKind, SmallPartKind, SupportFittingKind};
 use crate::derivation::Figure;
-use crate::quantity::Measure;
+use crate::quantity::{Decimal, Measure};
 use crate::rulebook::outlet_fill::{CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUPPORT_FITTINGS};
 use crate::rulebook::reading::MoldedClamps;
 use crate::tables::conductor_volume;
@@ -77,11 +77,35 @@ impl Counting<'_, '_> {
         self.proof.largest(&CLAMPS, &each).map(|each| (largest, each))
     }
 
+    /// The allowances of wire connectors: none, unless a local amendment gives them some.
+    pub(super) fn wire_connectors(&mut self) -> Option<(Figure, Places)> {
+        if !self.connectors_count() {
+            return None;
+        }
+        let contents = self.contents;
+        let (mut allowances, mut places) = (Figures::new(), Places::new());
+        for (index, part) in contents.small_parts.iter().enumerate() {
+            if part.kind == SmallPartKind::WireConnector {
+                let item = self.at("/contents/small_parts/#", index);
+                let many = self.count_at(&NOTHING, part.count, item);
+                let each = self.proof.stated(&self.book.outlet_fill.wire_connector);
+                allowances.push(self.proof.product(&NOTHING, many, each, Some(item)));
+                places.push(item);
+            }
+        }
+        (!places.is_empty()).then(|| (self.proof.sum(&NOTHING, &allowances), places))
+    }
+
+    fn connectors_count(&self) -> bool {
+        self.book.value(&self.book.outlet_fill.wire_connector, self.proof.units()).0 > Decimal::ZERO
+    }
+
     pub(super) fn small_parts(&mut self) {
         let contents = self.contents;
         for (index, part) in contents.small_parts.iter().enumerate() {
             let item = self.at("/contents/small_parts/#", index);
             let because = match part.kind {
+                SmallPartKind::WireConnector if self.connectors_count() => continue,
                 SmallPartKind::WireConnector => "wire-connector",
                 SmallPartKind::RacewayAsGround | SmallPartKind::BondingStrip => "not-a-conductor-inside",
                 _ => "small-fitting",

@@ -13,7 +13,7 @@ use super::request::{Contents, Many, Opening};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
-use crate::rulebook::outlet_fill::{ALLOWANCE, CLAMP_ASSEMBLY, CLAMPS, SUM, SUPPORT_FITTINGS};
+use crate::rulebook::outlet_fill::{ALLOWANCE, CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUM, SUPPORT_FITTINGS};
 use crate::rulebook::reading::SmallConductors;
 use crate::rulebook::{Rule, Rulebook, pull};
 use crate::tables::conductor_volume;
@@ -214,16 +214,20 @@ impl<'a> Counting<'a, '_> {
     fn finish(mut self) -> Fill {
         let clamps = self.clamps();
         let fittings = self.support_fittings();
+        let connectors = self.wire_connectors();
         let grounding = self.grounding_lines();
         let mut tally = self.tally();
         let by_largest: Figures =
-            [&clamps, &fittings].into_iter().flatten().map(|(figure, _)| *figure).collect();
+            [&clamps, &fittings, &connectors].into_iter().flatten().map(|(figure, _)| *figure).collect();
         let mut largest = None;
         if !by_largest.is_empty() {
             largest = self.largest_present();
             if let Some((size, each)) = largest {
-                let lines =
-                    [(Item::Clamps, &CLAMPS, clamps), (Item::SupportFittings, &SUPPORT_FITTINGS, fittings)];
+                let lines = [
+                    (Item::Clamps, &CLAMPS, clamps),
+                    (Item::SupportFittings, &SUPPORT_FITTINGS, fittings),
+                    (Item::SmallParts, &NOTHING, connectors),
+                ];
                 for (what, rule, part) in lines {
                     let Some((allowances, at)) = part else { continue };
                     tally.push(self.line(what, rule, size, allowances, each, at));

@@ -6,7 +6,7 @@ mod enclosure;
 pub use contents::*;
 pub use enclosure::*;
 
-use crate::checks::{Name, Reference, present};
+use crate::checks::{Amendment, Name, Reference, present};
 use crate::quantity::{Count, Units, Volume};
 use crate::rulebook::Edition;
 use crate::rulebook::reading::{
@@ -45,6 +45,10 @@ pub struct OutletFillRequest {
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub reference: Option<Reference>,
+    /// Local amendments to figures of the rules, each with the caller's citation.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub amendments: Vec<Amendment>,
     /// How disputed points are to be read, where not in the default way.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]

@@ -108,6 +108,7 @@ fn as_pull_box(request: &ConduitBodyRequest) -> PullBoxRequest {
         accept_unverified_rules: request.accept_unverified_rules,
         units: request.units,
         reference: None,
+        amendments: Vec::new(),
         interpretations: None,
         over_1000_volts: false,
         entries: entries.collect(),

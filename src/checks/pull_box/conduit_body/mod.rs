@@ -52,6 +52,7 @@ impl Check for ConduitBodyCheck {
             accept_unverified_rules: request.accept_unverified_rules,
             units: request.units,
             reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
         }
     }
 

@@ -3,7 +3,7 @@
 use crate::checks::outlet_fill::Contents;
 use crate::checks::pull_box::request::is_false;
 use crate::checks::pull_box::{ConductorGroup, Marking};
-use crate::checks::{Reference, present};
+use crate::checks::{Amendment, Reference, present};
 use crate::quantity::{Area, Length, Units, Volume};
 use crate::rulebook::Edition;
 use crate::rulebook::reading::{
@@ -33,6 +33,10 @@ pub struct ConduitBodyRequest {
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub reference: Option<Reference>,
+    /// Local amendments to figures of the rules, each with the caller's citation.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub amendments: Vec<Amendment>,
     /// How disputed points are to be read, where not in the default way.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]

@@ -7,16 +7,19 @@ use crate::checks::pull_box::entered::Entered;
 use crate::checks::pull_box::outcome::SectionSize;
 use crate::checks::pull_box::request::Wall;
 use crate::derivation::{Derivation, Figure};
-use crate::quantity::{Decimal, Measure};
 use crate::rulebook::pull::PLACEMENT;
 use std::collections::BTreeMap;
 
 /// The least length of each direction.
-pub(super) struct Bounds([Option<Figure>; 3]);
+pub(super) struct Bounds {
+    along: [Option<Figure>; 3],
+    /// Whether every one of them is a length that no box can be below.
+    pub strict: bool,
+}
 
 impl Bounds {
     pub fn of(&self, axis: Axis) -> Option<Figure> {
-        self.0[axis as usize]
+        self.along[axis as usize]
     }
 }
 
@@ -61,8 +64,16 @@ pub(super) fn of(
             needed[across as usize].push(end_to_end(proof, &widest, asked));
         }
     }
+    let mut strict = true;
     for apart in apart {
         let [Some(one), Some(other)] = apart.between.map(|place| entered.get(place)) else { continue };
+        if one.wall().opposite() == Some(other.wall()) {
+            // the sums keep opposite entries apart already, unless they were amended
+            let across = &mut needed[one.wall().across() as usize];
+            strict &= across.iter().any(|length| length.value >= apart.required.value);
+            across.push(apart.required);
+            continue;
+        }
         if one.wall() != other.wall()
             || one.declared_row().is_none()
             || one.declared_row() != other.declared_row()
@@ -81,7 +92,7 @@ pub(super) fn of(
         let [along, _] = one.wall().plane();
         needed[along as usize].push(proof.sum(&PLACEMENT, &parts));
     }
-    Bounds(needed.map(|lengths| proof.largest(&PLACEMENT, &lengths)))
+    Bounds { along: needed.map(|lengths| proof.largest(&PLACEMENT, &lengths)), strict }
 }
 
 /// The diameters of things in line, with the clearance between them and at both ends.
@@ -91,10 +102,5 @@ fn end_to_end(proof: &mut Derivation, diameters: &[Figure], asked: &Asked) -> Fi
         parts.extend(std::iter::repeat_n(between, more));
     }
     parts.extend(asked.to_wall.into_iter().flat_map(|clearance| [clearance, clearance]));
-    if parts.is_empty() {
-        return proof.nothing(&PLACEMENT, Measure::Length);
-    }
-    let length = proof.sum(&PLACEMENT, &parts);
-    debug_assert!(length.value >= Decimal::ZERO);
-    length
+    proof.sum(&PLACEMENT, &parts)
 }

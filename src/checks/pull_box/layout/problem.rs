@@ -187,8 +187,8 @@ impl Problem {
         }
     }
 
-    /// The distance between entries of different walls. Between opposite walls the box itself keeps it: it is at least
-    /// as long as the larger raceway asks.
+    /// The distance between entries of different walls. Between opposite walls the box itself keeps it: the bounds make it
+    /// as long as that.
     fn across_walls(
         &mut self,
         (one, [a, b]): (&Placeable, [usize; 2]),

@@ -66,7 +66,8 @@ pub(super) fn layout(
         distances.push(PlacedDistance { entries, required: apart.required, measured });
     }
     let Sides { width, height, depth } = sides;
-    Some(PullBoxLayout { width, height, depth, proven_smallest: found.proven, places, distances })
+    let proven_smallest = found.proven && bounds.strict;
+    Some(PullBoxLayout { width, height, depth, proven_smallest, places, distances })
 }
 
 fn holds(
