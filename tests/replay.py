@@ -22,6 +22,8 @@ SECOND = Decimal("0.01")
 
 PATHS = {
     "outlet_box_fill": "/v1/outlet-boxes/fill",
+    "pull_box_size": "/v1/pull-boxes/size",
+    "conduit_body_check": "/v1/conduit-bodies/check",
     "raceway_fill": "/v1/raceways/fill",
 }
 
@@ -91,6 +93,10 @@ def round_count(of, by, step):
     return whole + (1 if rest > 0 and (rest / by).quantize(NINTH, ROUND_FLOOR) >= step else 0)
 
 
+def distance(legs):
+    return sum((leg * leg for leg in legs), Decimal(0)).sqrt().quantize(NINTH, ROUND_FLOOR)
+
+
 COMPUTE = {
     "sum": lambda values: sum(values, Decimal(0)),
     "product": lambda values: (values[0] * values[1]).quantize(NINTH, ROUND_HALF_UP),
@@ -100,6 +106,8 @@ COMPUTE = {
     "round_count": lambda values: round_count(*values),
     "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
     "largest": max,
+    "smallest": min,
+    "distance": distance,
     "nothing": lambda values: Decimal(0),
 }
 
@@ -145,6 +153,8 @@ def replay(service, request, answer):
         operation = step["op"]
         if operation == "given":
             expected = given(step, request)
+        elif operation == "chosen":
+            expected = step["equals"]
         elif operation == "fact":
             if resolve(request, step["at"]) is not step["holds"]:
                 raise Wrong(f"{name}: the request says otherwise at {step['at']}")

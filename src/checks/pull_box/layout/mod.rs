@@ -146,12 +146,10 @@ pub(super) fn find(
         .collect();
     let pairs: Vec<Pair> = apart.iter().map(Pair::of).collect();
     let problem = Problem::new(&placeables, &pairs, room);
-    let least = Box3 {
-        width: zero(bounds.of(Axis::Width)),
-        height: zero(bounds.of(Axis::Height)),
-        depth: zero(bounds.of(Axis::Depth)),
-    };
     let step = asked.step.billionths().max(1);
+    // a direction of which nothing is asked still has to be one step long
+    let least = |axis| zero(bounds.of(axis)).max(step);
+    let least = Box3 { width: least(Axis::Width), height: least(Axis::Height), depth: least(Axis::Depth) };
     let found = smallest(&problem, least, reach(&placeables, &pairs, room), step, WORK);
     let layout =
         found.and_then(|found| verified::layout(proof, entered, apart, &bounds, &asked, &problem, &found));
