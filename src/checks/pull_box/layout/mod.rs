@@ -6,7 +6,7 @@
 //! - each entry lies within its wall, with the clearance asked to the walls beside;
 //! - entries of a wall are clear of one another, with the clearance asked between them;
 //! - entries of one row are in line, and the rows of a wall lie clear beside one another; declared rows on the back are
-//!   level, and entries there without a row may stand anywhere;
+//!   level, and entries there without a row may stand anywhere, though the sums count them as one row;
 //! - entries with the same conductors are as far apart as is asked, measured as in a given box.
 //!
 //! **Smallest** means: first the least depth that the rules and the rows allow; at that depth the least sum of width and
