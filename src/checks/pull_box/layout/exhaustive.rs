@@ -3,9 +3,9 @@
 //! What counts as a place is written here a second time, directly from the geometry and without the machinery of the
 //! search: every centre is tried in every grid point.
 
+use super::narrowing::Box3;
 use super::problem::{Pair, Placeable, Problem, Room};
 use super::smallest::{Smallest, smallest};
-use super::solver::Box3;
 use crate::checks::pull_box::chamber::Axis;
 use crate::checks::pull_box::request::Wall;
 use proptest::prelude::*;

@@ -19,6 +19,7 @@
 mod bounds;
 #[cfg(test)]
 mod exhaustive;
+mod narrowing;
 mod problem;
 mod smallest;
 mod solver;
@@ -34,10 +35,10 @@ use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure, Units};
 use crate::rulebook::pull::PLACEMENT;
 use crate::rulebook::reading::EntryDistance;
+use narrowing::Box3;
 use problem::{Pair, Placeable, Problem, Room};
 use serde::Serialize;
 use smallest::smallest;
-use solver::Box3;
 use utoipa::ToSchema;
 
 /// How many conditions one layout may look at. That takes some hundredths of a second.
