@@ -17,6 +17,9 @@ pub static CHECKS: &[CheckEntry] = &[
     CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
 ];
 
+/// Answers a request, given as members, under several editions: the comparison as JSON text.
+pub type Compare = fn(&Map<String, Value>, &[Edition]) -> Result<Vec<u8>, Problem>;
+
 /// A check as the service knows it.
 #[derive(Clone, Copy, Debug)]
 pub struct CheckEntry {
@@ -31,7 +34,7 @@ pub struct CheckEntry {
     /// Reads a body and answers it.
     pub evaluate: fn(&[u8], Explain) -> Result<Answered, Problem>,
     /// Answers a body under several editions, and says what changes.
-    pub compare: fn(&Map<String, Value>, &[Edition]) -> Result<Vec<u8>, Problem>,
+    pub compare: Compare,
     /// The schemas of its request and its answer.
     pub schemas: fn() -> CheckSchemas,
 }
