@@ -4,7 +4,10 @@
 //! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill, raceway_fill::RacewayFill};
+use elbowroom::checks::{
+    Check, conduit_body::ConduitBodyCheck, evaluate, faults_of, outlet_fill::OutletFill, pull_box::PullBox,
+    raceway_fill::RacewayFill,
+};
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
 use serde_json::{Map, Value};
@@ -117,6 +120,8 @@ fn run(file: &str) {
         for edition in &case.editions {
             let differences = match case.check.as_str() {
                 OutletFill::NAME => differences::<OutletFill>(case, edition),
+                PullBox::NAME => differences::<PullBox>(case, edition),
+                ConduitBodyCheck::NAME => differences::<ConduitBodyCheck>(case, edition),
                 RacewayFill::NAME => differences::<RacewayFill>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
@@ -142,6 +147,16 @@ fn outlet_box_fill() {
 }
 
 #[test]
+fn pull_boxes() {
+    run("pull-boxes.json");
+}
+
+#[test]
+fn conduit_bodies() {
+    run("conduit-bodies.json");
+}
+
+#[test]
 fn raceway_fill() {
     run("raceway-fill.json");
 }
@@ -155,6 +170,9 @@ fn every_file_is_run() {
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .filter(|name| name.ends_with(".json"))
         .collect();
-    let run: BTreeSet<String> = ["outlet-box-fill.json", "raceway-fill.json"].map(str::to_owned).into();
+    let run: BTreeSet<String> =
+        ["outlet-box-fill.json", "raceway-fill.json", "pull-boxes.json", "conduit-bodies.json"]
+            .map(str::to_owned)
+            .into();
     assert_eq!(found, run);
 }

@@ -6,11 +6,13 @@
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
 pub mod amendment;
+pub mod conduit_body;
 mod edition;
 pub mod figures_table;
 pub mod free_conductor;
 pub mod outlet_fill;
 pub mod outlet_volume;
+pub mod over_1000_volts;
 pub mod pull;
 pub mod raceway_fill;
 pub mod reading;
@@ -37,6 +39,12 @@ pub struct Rules {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// What a conduit body with small conductors must have.
+    pub conduit_body: conduit_body::ConduitBody,
+    /// How long a box with large conductors must be.
+    pub pull: pull::Pull,
+    /// How long a box over 1000 V must be.
+    pub over_1000_volts: over_1000_volts::Over1000Volts,
     /// How full a raceway may be.
     pub raceway_fill: raceway_fill::RacewayFill,
     /// How disputed points are read.
@@ -58,6 +66,9 @@ static EDITIONS: [Rules; 4] = {
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
             free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            conduit_body: conduit_body::ConduitBody::ALL_EDITIONS,
+            pull: pull::Pull::ALL_EDITIONS,
+            over_1000_volts: over_1000_volts::Over1000Volts::ALL_EDITIONS,
             raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
@@ -166,6 +177,9 @@ impl Rules {
             .figures()
             .chain(self.outlet_fill.figures())
             .chain(self.free_conductor.figures())
+            .chain(self.conduit_body.figures())
+            .chain(self.pull.figures())
+            .chain(self.over_1000_volts.figures())
             .chain(self.raceway_fill.figures())
     }
 }
@@ -176,7 +190,9 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .into_iter()
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
+        .chain(conduit_body::RULES)
         .chain(pull::RULES)
+        .chain(over_1000_volts::RULES)
         .chain(raceway_fill::RULES)
         .chain([&UNVERIFIED_EDITION])
 }
