@@ -7,6 +7,7 @@
 mod caution;
 mod fault;
 mod finding;
+pub mod free_conductors;
 pub mod inspection;
 pub mod outlet_fill;
 mod terms;

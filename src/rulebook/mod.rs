@@ -54,7 +54,7 @@ static EDITIONS: [Rules; 4] = {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
-            free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            free_conductor: free_conductor::FreeConductor::of(edition),
             readings: Readings::DEFAULT,
         }
     }
