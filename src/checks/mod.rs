@@ -4,6 +4,8 @@
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the service's register.
 
+pub mod box_construction;
+pub mod box_depths;
 mod caution;
 mod fault;
 mod finding;

@@ -6,6 +6,8 @@
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
 pub mod amendment;
+pub mod box_construction;
+pub mod box_depth;
 mod edition;
 pub mod figures_table;
 pub mod free_conductor;
@@ -36,6 +38,10 @@ pub struct Rules {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// How deep a box must be.
+    pub box_depth: box_depth::BoxDepth,
+    /// What metal boxes are made of.
+    pub box_construction: box_construction::BoxConstruction,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -55,6 +61,8 @@ static EDITIONS: [Rules; 4] = {
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
             free_conductor: free_conductor::FreeConductor::of(edition),
+            box_depth: box_depth::BoxDepth::of(edition),
+            box_construction: box_construction::BoxConstruction::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -158,7 +166,12 @@ impl Rulebook {
 impl Rules {
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())
+        self.outlet_volume
+            .figures()
+            .chain(self.outlet_fill.figures())
+            .chain(self.free_conductor.figures())
+            .chain(self.box_depth.figures())
+            .chain(self.box_construction.figures())
     }
 }
 
@@ -168,6 +181,8 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .into_iter()
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
+        .chain(box_depth::RULES)
+        .chain(box_construction::RULES)
         .chain(pull::RULES)
         .chain([&UNVERIFIED_EDITION])
 }
