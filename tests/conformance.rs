@@ -4,6 +4,10 @@
 //! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
 
 use elbowroom::answers::{Explain, answer};
+use elbowroom::checks::box_construction::BoxConstruction;
+use elbowroom::checks::box_depths::BoxDepths;
+use elbowroom::checks::box_mounting::BoxMounting;
+use elbowroom::checks::free_conductors::FreeConductors;
 use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill};
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
@@ -117,6 +121,10 @@ fn run(file: &str) {
         for edition in &case.editions {
             let differences = match case.check.as_str() {
                 OutletFill::NAME => differences::<OutletFill>(case, edition),
+                FreeConductors::NAME => differences::<FreeConductors>(case, edition),
+                BoxDepths::NAME => differences::<BoxDepths>(case, edition),
+                BoxMounting::NAME => differences::<BoxMounting>(case, edition),
+                BoxConstruction::NAME => differences::<BoxConstruction>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
             evaluations += 1;
@@ -140,6 +148,26 @@ fn outlet_box_fill() {
     run("outlet-box-fill.json");
 }
 
+#[test]
+fn free_conductors() {
+    run("free-conductors.json");
+}
+
+#[test]
+fn box_depths() {
+    run("box-depths.json");
+}
+
+#[test]
+fn box_mounting() {
+    run("box-mounting.json");
+}
+
+#[test]
+fn box_construction() {
+    run("box-construction.json");
+}
+
 /// A file that no test runs would be a silent skip.
 #[test]
 fn every_file_is_run() {
@@ -149,6 +177,14 @@ fn every_file_is_run() {
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .filter(|name| name.ends_with(".json"))
         .collect();
-    let run: BTreeSet<String> = ["outlet-box-fill.json"].map(str::to_owned).into();
+    let run: BTreeSet<String> = [
+        "outlet-box-fill.json",
+        "free-conductors.json",
+        "box-depths.json",
+        "box-mounting.json",
+        "box-construction.json",
+    ]
+    .map(str::to_owned)
+    .into();
     assert_eq!(found, run);
 }

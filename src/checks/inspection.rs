@@ -152,6 +152,12 @@ impl Inspection {
         status
     }
 
+    /// Notes that a rule is satisfied because an exception holds, which the request says at a place.
+    pub fn granted(&mut self, rule: &'static Rule, at: Pointer, message: &'static str) {
+        let sentences = Sentences { met: message, broken: message, open: message };
+        self.asked(rule, true, Some(true), at, sentences);
+    }
+
     /// Notes a rule that applies and cannot be decided before something is supplied.
     pub fn open(
         &mut self,

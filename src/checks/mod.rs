@@ -6,6 +6,7 @@
 
 pub mod box_construction;
 pub mod box_depths;
+pub mod box_mounting;
 mod caution;
 mod fault;
 mod finding;

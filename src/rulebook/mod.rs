@@ -6,8 +6,12 @@
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
 pub mod amendment;
+pub mod box_access;
 pub mod box_construction;
 pub mod box_depth;
+pub mod box_entry;
+pub mod box_protection;
+pub mod box_surface;
 mod edition;
 pub mod figures_table;
 pub mod free_conductor;
@@ -42,6 +46,14 @@ pub struct Rules {
     pub box_depth: box_depth::BoxDepth,
     /// What metal boxes are made of.
     pub box_construction: box_construction::BoxConstruction,
+    /// How a box sits in its surface, and what covers it.
+    pub box_surface: box_surface::BoxSurface,
+    /// How wiring enters a box.
+    pub box_entry: box_entry::BoxEntry,
+    /// Whether a box can be reached.
+    pub box_access: box_access::BoxAccess,
+    /// Fasteners that reach into a box, and moisture.
+    pub box_protection: box_protection::BoxProtection,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -63,6 +75,10 @@ static EDITIONS: [Rules; 4] = {
             free_conductor: free_conductor::FreeConductor::of(edition),
             box_depth: box_depth::BoxDepth::of(edition),
             box_construction: box_construction::BoxConstruction::ALL_EDITIONS,
+            box_surface: box_surface::BoxSurface::ALL_EDITIONS,
+            box_entry: box_entry::BoxEntry::of(edition),
+            box_access: box_access::BoxAccess::of(edition),
+            box_protection: box_protection::BoxProtection::of(edition),
             readings: Readings::DEFAULT,
         }
     }
@@ -172,6 +188,10 @@ impl Rules {
             .chain(self.free_conductor.figures())
             .chain(self.box_depth.figures())
             .chain(self.box_construction.figures())
+            .chain(self.box_surface.figures())
+            .chain(self.box_entry.figures())
+            .chain(self.box_access.figures())
+            .chain(self.box_protection.figures())
     }
 }
 
@@ -183,6 +203,10 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(free_conductor::RULES)
         .chain(box_depth::RULES)
         .chain(box_construction::RULES)
+        .chain(box_surface::RULES)
+        .chain(box_entry::RULES)
+        .chain(box_access::RULES)
+        .chain(box_protection::RULES)
         .chain(pull::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

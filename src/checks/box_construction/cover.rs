@@ -7,18 +7,13 @@ use crate::quantity::{Decimal, Measure};
 use crate::rulebook::Rule;
 use crate::rulebook::box_construction::COVER;
 
-const LISTED: Sentences =
-    Sentences { met: "finding-cover-listed", broken: "finding-cover-too-thin", open: "finding-cover-open" };
 const THICKNESS: Sentences = Sentences {
     met: "finding-cover-thick-enough",
     broken: "finding-cover-too-thin",
     open: "finding-cover-open",
 };
-const LINING: Sentences = Sentences {
-    met: "finding-cover-lined",
-    broken: "finding-cover-lining-too-thin",
-    open: "finding-cover-open",
-};
+const LINING: Sentences =
+    Sentences { met: "finding-cover-lined", broken: "finding-cover-too-thin", open: "finding-cover-open" };
 
 impl Construction {
     /// A cover that is listed, thick enough or lined complies; one that is none of them does not; what is missing is
@@ -27,7 +22,7 @@ impl Construction {
         let Some(MetalCover { thickness, listed, lining_thickness }) = cover else { return };
         let at = |member| Pointer::to("/cover").member(member);
         if listed == Some(true) {
-            self.inspection.fact(&COVER, listed, at("/listed"), LISTED);
+            self.inspection.granted(&COVER, at("/listed"), "finding-cover-listed");
             return;
         }
         let thickness = thickness.map(|thickness| thickness.value());

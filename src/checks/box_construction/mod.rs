@@ -108,11 +108,6 @@ const THICKNESS: Sentences = Sentences {
     broken: "finding-walls-too-thin",
     open: "finding-wall-thickness-open",
 };
-const LISTING: Sentences = Sentences {
-    met: "finding-listed-as-equal",
-    broken: "finding-not-listed-as-equal",
-    open: "finding-not-listed-as-equal",
-};
 const PROVISION: Sentences = Sentences {
     met: "finding-grounding-provision",
     broken: "finding-no-grounding-provision",
@@ -189,7 +184,7 @@ impl Construction {
         };
         if listed && excepted {
             let at = Pointer::to("/enclosure/listed_as_equal");
-            self.inspection.fact(&LISTED, Some(true), at, LISTING);
+            self.inspection.granted(&LISTED, at, "finding-listed-as-equal");
             return;
         }
         let limit = match (walls, thickness) {
