@@ -75,7 +75,10 @@ impl Lengths {
         let required = self.required(depth);
         let counted = self.counted(conductor, at);
         let mut shortfalls = Vec::new();
-        let enough = self.long_enough(&counted, &mut shortfalls);
+        // a reach that was measured counts before the one that the depth would give
+        let measured = conductor.length_outside_opening.is_some() && !counted.cut_off;
+        let whole = required.filter(|_| !measured);
+        let enough = self.long_enough(&counted, whole, &mut shortfalls);
         let reaches = self.reaches(conductor, at, &counted, (depth, depth_at), &mut shortfalls);
         let short = enough == Status::Violated || reaches == Some(Status::Violated);
         let splice = match &conductor.spliced_to_reach {
@@ -130,15 +133,22 @@ impl Lengths {
     }
 
     /// The base length, at every box.
-    fn long_enough(&mut self, counted: &Counted, shortfalls: &mut Vec<Figure>) -> Status {
+    fn long_enough(
+        &mut self,
+        counted: &Counted,
+        required: Option<Figure>,
+        shortfalls: &mut Vec<Figure>,
+    ) -> Status {
         let (relation, base) = (Relation::AtLeast, self.base);
         let Some(figure) = counted.figure else {
             return self.inspection.open(&LENGTH, Some((relation, base)), counted.at, counted.sentences.open);
         };
         let status =
             self.inspection.compare(&LENGTH, (figure, counted.at), relation, base, counted.sentences);
-        if status == Status::Violated {
-            shortfalls.push(self.inspection.proof.difference(&LENGTH, base, figure));
+        // where the whole requirement is known, what is missing is missing of that
+        let required = required.unwrap_or(base);
+        if figure.value < required.value {
+            shortfalls.push(self.inspection.proof.difference(&LENGTH, required, figure));
         }
         status
     }
@@ -188,7 +198,7 @@ impl Lengths {
             ));
         }
         let status = self.inspection.compare(&OUTSIDE, (reach, reach_at), relation, limit, REACH);
-        if status == Status::Violated {
+        if status == Status::Violated && measured.is_some() {
             shortfalls.push(self.inspection.proof.difference(&OUTSIDE, limit, reach));
         }
         Some(status)
