@@ -8,7 +8,7 @@ use elbowroom::checks::box_construction::BoxConstruction;
 use elbowroom::checks::box_depths::BoxDepths;
 use elbowroom::checks::box_mounting::BoxMounting;
 use elbowroom::checks::free_conductors::FreeConductors;
-use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill};
+use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill, raceway_fill::RacewayFill};
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
 use serde_json::{Map, Value};
@@ -125,6 +125,7 @@ fn run(file: &str) {
                 BoxDepths::NAME => differences::<BoxDepths>(case, edition),
                 BoxMounting::NAME => differences::<BoxMounting>(case, edition),
                 BoxConstruction::NAME => differences::<BoxConstruction>(case, edition),
+                RacewayFill::NAME => differences::<RacewayFill>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
             evaluations += 1;
@@ -168,6 +169,11 @@ fn box_construction() {
     run("box-construction.json");
 }
 
+#[test]
+fn raceway_fill() {
+    run("raceway-fill.json");
+}
+
 /// A file that no test runs would be a silent skip.
 #[test]
 fn every_file_is_run() {
@@ -179,6 +185,7 @@ fn every_file_is_run() {
         .collect();
     let run: BTreeSet<String> = [
         "outlet-box-fill.json",
+        "raceway-fill.json",
         "free-conductors.json",
         "box-depths.json",
         "box-mounting.json",

@@ -26,6 +26,7 @@ PATHS = {
     "box_depths": "/v1/box-depths/check",
     "box_mounting": "/v1/box-mountings/check",
     "box_construction": "/v1/box-construction/check",
+    "raceway_fill": "/v1/raceways/fill",
 }
 
 
@@ -88,12 +89,19 @@ def whole_quotient(of, by):
     return max(Decimal(0), (of / by).to_integral_value(ROUND_FLOOR))
 
 
+def round_count(of, by, step):
+    whole = whole_quotient(of, by)
+    rest = of - whole * by
+    return whole + (1 if rest > 0 and (rest / by).quantize(NINTH, ROUND_FLOOR) >= step else 0)
+
+
 COMPUTE = {
     "sum": lambda values: sum(values, Decimal(0)),
     "product": lambda values: (values[0] * values[1]).quantize(NINTH, ROUND_HALF_UP),
     "difference": lambda values: values[0] - values[1],
     "quotient": lambda values: (values[0] / values[1]).quantize(NINTH, ROUND_FLOOR),
     "whole_quotient": lambda values: whole_quotient(values[0], values[1]),
+    "round_count": lambda values: round_count(*values),
     "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
     "largest": max,
     "nothing": lambda values: Decimal(0),

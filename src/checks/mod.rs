@@ -13,6 +13,7 @@ mod finding;
 pub mod free_conductors;
 pub mod inspection;
 pub mod outlet_fill;
+pub mod raceway_fill;
 mod terms;
 
 pub use caution::Caution;
@@ -37,7 +38,7 @@ pub trait Check {
     /// What is asked.
     type Request: DeserializeOwned + ToSchema;
     /// What is answered, apart from what every answer carries.
-    type Outcome: Serialize + ToSchema;
+    type Outcome: Serialize + ToSchema + 'static;
 
     /// What every request carries: edition, units, reference.
     fn terms(request: &Self::Request) -> Terms<'_>;

@@ -31,7 +31,7 @@ pub struct Amendment {
     /// The name of the figure, as the table `rule-figures` has it. `/v1/amendments` lists those that can be amended.
     pub figure: FigureName,
     /// What it becomes, in the request's units.
-    #[schema(value_type = f64, minimum = 0, example = 3.0)]
+    #[schema(value_type = f64, minimum = 0, maximum = 1_000_000, extensions(("x-decimals" = json!(6))), example = 3.0)]
     pub value: Decimal,
     /// Where the jurisdiction says so, in the caller's words.
     pub citation: Reference,

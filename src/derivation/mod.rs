@@ -182,6 +182,19 @@ impl Derivation {
         Some(self.compute(Operation::WholeQuotient, rule, &[of, by], value.into(), Unit::One, None))
     }
 
+    /// How many times the second goes into the first, raised to the next whole number when the fraction that is left is at
+    /// least `step`; `None` when the second is not above zero.
+    pub fn round_count(
+        &mut self,
+        rule: &'static Rule,
+        of: Figure,
+        by: Figure,
+        step: Figure,
+    ) -> Option<Figure> {
+        let value = round_count(of.value, by.value, step.value)?;
+        Some(self.compute(Operation::RoundCount, rule, &[of, by, step], value, Unit::One, None))
+    }
+
     /// The first in hundredths of the second, rounded up at the second decimal; `None` when the second is not above zero.
     pub fn percent(&mut self, rule: &'static Rule, part: Figure, whole: Figure) -> Option<Figure> {
         let value = percent(part.value, whole.value)?;
@@ -337,6 +350,15 @@ pub struct BoxesAsked {
     pub square: Figure,
     /// The most gangs for which an octagonal box is offered.
     pub octagonal: Figure,
+}
+
+/// `of` divided by `by` as a whole number, and one more where the fraction, rounded down at the ninth decimal, is at least
+/// `step`.
+fn round_count(of: Decimal, by: Decimal, step: Decimal) -> Option<Decimal> {
+    let whole = of.whole_quotient(by)?;
+    let rest = of - by.times(whole.into());
+    let raised = rest > Decimal::ZERO && rest.over(by)? >= step;
+    Some(whole.saturating_add(u32::from(raised)).into())
 }
 
 /// `part` in hundredths of `whole`, rounded up at the second decimal.

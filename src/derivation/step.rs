@@ -5,6 +5,7 @@ use crate::quantity::{Decimal, Unit};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
 use serde::{Serialize, Serializer};
+use smallvec::SmallVec;
 use std::fmt;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
@@ -29,7 +30,9 @@ impl fmt::Display for StepId {
 
 impl Serialize for StepId {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+        let mut text = SmallVec::<[u8; 12]>::from_slice(b"s");
+        text.extend_from_slice(itoa::Buffer::new().format(self.0 + 1).as_bytes());
+        serializer.serialize_str(std::str::from_utf8(&text).unwrap_or_default())
     }
 }
 
@@ -121,6 +124,9 @@ pub enum Operation {
     Quotient,
     /// How many whole times the second goes into the first; 0 at the least.
     WholeQuotient,
+    /// How many times the second goes into the first: the whole number, and one more where the fraction, rounded down
+    /// at the ninth decimal, is at least the third; 0 at the least.
+    RoundCount,
     /// The first in hundredths of the second, rounded up at the second decimal.
     Percent,
     /// The greatest of all.
@@ -158,6 +164,7 @@ impl Operation {
             Self::Difference => "difference",
             Self::Quotient => "quotient",
             Self::WholeQuotient => "whole_quotient",
+            Self::RoundCount => "round_count",
             Self::Percent => "percent",
             Self::Largest => "largest",
             Self::Compare(_) => "compare",

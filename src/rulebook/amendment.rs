@@ -33,7 +33,7 @@ const fn size(figure: &'static str, most_us: i32, most_si: i32) -> Amendable {
 }
 
 /// Every figure that can be amended.
-pub static AMENDABLE: [Amendable; 15] = [
+pub static AMENDABLE: [Amendable; 20] = [
     size("free-conductor.length", 36, 900),
     size("free-conductor.outside", 36, 900),
     size("free-conductor.small-opening", 48, 1200),
@@ -49,6 +49,11 @@ pub static AMENDABLE: [Amendable; 15] = [
     number("outlet-fill.wire-connectors.allowances", 10),
     size("outlet-volume.barrier.metal", 100, 1650),
     size("outlet-volume.barrier.nonmetallic", 100, 1650),
+    number("raceway-fill.nipple", 100),
+    size("raceway-fill.nipple-length", 48, 1200),
+    number("raceway-fill.one", 100),
+    number("raceway-fill.over-two", 100),
+    number("raceway-fill.two", 100),
 ];
 
 impl Amendable {

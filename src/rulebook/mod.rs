@@ -18,6 +18,7 @@ pub mod free_conductor;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod pull;
+pub mod raceway_fill;
 pub mod reading;
 mod rule;
 
@@ -54,6 +55,8 @@ pub struct Rules {
     pub box_access: box_access::BoxAccess,
     /// Fasteners that reach into a box, and moisture.
     pub box_protection: box_protection::BoxProtection,
+    /// How full a raceway may be.
+    pub raceway_fill: raceway_fill::RacewayFill,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -79,6 +82,7 @@ static EDITIONS: [Rules; 4] = {
             box_entry: box_entry::BoxEntry::of(edition),
             box_access: box_access::BoxAccess::of(edition),
             box_protection: box_protection::BoxProtection::of(edition),
+            raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -192,6 +196,7 @@ impl Rules {
             .chain(self.box_entry.figures())
             .chain(self.box_access.figures())
             .chain(self.box_protection.figures())
+            .chain(self.raceway_fill.figures())
     }
 }
 
@@ -208,5 +213,6 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(box_access::RULES)
         .chain(box_protection::RULES)
         .chain(pull::RULES)
+        .chain(raceway_fill::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

@@ -1,13 +1,14 @@
 //! Interpretation points: where a rule is read in more than one way.
 
-use super::{Rule, free_conductor, outlet_fill, outlet_volume};
+use super::{Rule, free_conductor, outlet_fill, outlet_volume, raceway_fill};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// Declares every interpretation point: its rule, and its readings with the default first.
+// names are taken as `tt`: behind `literal` the schema derive does not see what serde renames to
 macro_rules! points {
-    ($($(#[doc = $doc:literal])+ $point:ident $name:literal by $rule:path {
-        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:literal),+ $(,)?
+    ($($(#[doc = $doc:literal])+ $point:ident $name:tt by $rule:path {
+        $($(#[doc = $reading_doc:literal])+ $reading:ident $text:tt),+ $(,)?
     })+) => {
         /// A place where inspectors and authors read a rule in more than one way.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -138,6 +139,13 @@ points! {
         EachAlone "each_alone",
         /// The pigtail lengthens both.
         LengthensBoth "lengthens_both",
+    }
+    /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
+    RacewayArea "raceway_area" by raceway_fill::AREA {
+        /// A quarter of π times the square of the tabulated inside diameter, not rounded.
+        UnroundedDiameter "unrounded_diameter",
+        /// The printed area, and the printed share of it.
+        PrintedColumns "printed_columns",
     }
 }
 

@@ -3,9 +3,14 @@
 //! The files under `data/` are what an auditor opens. They are read once, by a strict loader: an unknown column, a row
 //! without a basis or a source, a figure that is no decimal are errors that a test finds; [`all`] gives the tables read.
 
+pub mod bare_conductor_dimensions;
 mod basis;
+pub mod compact_conductor_dimensions;
+pub mod conductor_dimensions;
 pub mod conductor_volume;
 mod loader;
+pub mod raceway_dimensions;
+pub mod raceway_fill_limits;
 pub mod standard_boxes;
 
 pub use basis::Basis;
@@ -49,6 +54,11 @@ impl Tables {
         let mut tables = vec![
             loader::read(&conductor_volume::FILE, Some(&keys))?,
             loader::read(&standard_boxes::FILE, Some(&keys))?,
+            loader::read(&raceway_fill_limits::FILE, Some(&keys))?,
+            loader::read(&raceway_dimensions::FILE, Some(&keys))?,
+            loader::read(&conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&compact_conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&bare_conductor_dimensions::FILE, Some(&keys))?,
         ];
         tables.push(sources);
         Ok(Self { tables })

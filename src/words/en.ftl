@@ -529,3 +529,178 @@ finding-drain-fitting = A listed drain fitting is in drain opening { $subject },
 finding-drain-fitting-open = Drain opening { $subject } is wider than { $limit }, which takes a listed drain fitting. Say whether one is in it.
 
 because-dry-location = The location is dry.
+## Raceway fill
+
+rule-raceway-fill-limits = Of the inside area of a raceway, one conductor or cable may take 53 %, two may take 31 %, three or more 40 %.
+    .title = Limits of raceway fill
+rule-raceway-fill-counted = Every conductor counts with its own cross-section, equipment grounding and bonding conductors included.
+    .title = What counts in a raceway
+rule-raceway-fill-nipple = A nipple of up to 24 in (600 mm) between two enclosures may be filled to 60 %, whatever the number of conductors.
+    .title = Nipples
+rule-raceway-fill-actual-dimensions = A conductor or cable that the tables do not have counts with its actual dimensions. Where the actual dimensions of a tabulated one are known, they may be used instead.
+    .title = Actual dimensions
+rule-raceway-fill-conductors = An insulated conductor takes the cross-section that the table has for its insulation type and size, a compact one that of the table for compact conductors. Different sizes are added.
+    .title = Insulated conductors
+rule-raceway-fill-same-size = Of conductors or cables of one size, the next whole number is permitted when the computed number ends in 0.8 or more; otherwise the fraction is dropped.
+    .title = Conductors of one size
+rule-raceway-fill-single = The same holds for a single conductor: a computed number of 0.8 or more permits one.
+    .title = A single conductor
+rule-raceway-fill-bare = A bare conductor takes the cross-section of the table of conductor properties, solid or stranded.
+    .title = Bare conductors
+rule-raceway-fill-cables = A multiconductor cable or cord counts as one conductor. One of elliptical section takes the area of a circle with its larger diameter.
+    .title = Cables in a raceway
+rule-raceway-fill-raceway-area = The inside area of a raceway follows from its kind and trade size. The table has the inside diameter, and rounded areas beside it.
+    .title = Inside area of a raceway
+rule-raceway-fill-smallest = The smallest trade size of a kind that takes everything: it does, and the one below does not.
+    .title = Smallest trade size
+rule-raceway-fill-jamming = Three conductors of one size can jam while they are pulled in where the raceway's inside diameter is 2.8 to 3.2 times theirs. This is advice, not a requirement.
+    .title = Jamming of three conductors
+
+finding-fill-within = { $total } fill { $fill } of { $raceway }; up to { $limit } ({ $allowed }) are permitted for this number ({ $number }).
+finding-fill-raised = { $total } are more than the { $allowed } that { $limit } of { $raceway } come to, but all are of one size, and the computed number ends in 0.8 or more: { $number } are permitted.
+finding-fill-over = { $total } fill { $fill } of { $raceway }, more than the { $limit } ({ $allowed }) that are permitted for this number ({ $number }).
+finding-raceway-without-figures = The code permits { $raceway } since 2023, but its inside dimensions were not available here and are not guessed. Take them from print.
+finding-taken-as-nipple = Taken as a nipple between two enclosures. The 60 % hold for nothing else.
+finding-too-long-for-nipple = { $length } are longer than the { $most } that a nipple may have, so the ordinary limits hold.
+finding-may-jam = The raceway is { $ratio } times as wide as one of the three conductors. Between { $from } and { $to } they can jam while they are pulled in.
+finding-no-trade-size = No trade size of { $kind } in the table takes everything.
+finding-larger-without-figures = No trade size of { $kind } with known dimensions takes everything. Trade sizes { $sizes } are permitted since 2023, but their dimensions were not available here.
+finding-unconfirmed-dimensions = These rows of the tables are confirmed by nothing: { $rows }. Compare them with print before relying on this answer.
+finding-other-area-count = Read as { $reading }, { $what } takes { $theirs } of this size, not { $ours }.
+finding-other-area-room = Read as { $reading }, { $theirs } more of { $what } would fit, not { $ours }.
+finding-other-area-size = Read as { $reading }, the smallest { $what } is { $theirs }, not { $ours }.
+
+because-sizes-differ = The conductors are not all of one cross-section.
+because-not-a-nipple = It is not said to be a nipple between two enclosures.
+because-longer-than-a-nipple = It is longer than a nipple may be.
+because-not-three = There are not exactly three conductors.
+because-diameters-differ = The three conductors are not of one diameter.
+
+fault-nothing-in-raceway = Say what goes into the raceway: conductors, bare_conductors, cables or measured_conductors.
+fault-too-many-conductors = { $number } conductors and cables are more than the { $most } that one request may have.
+fault-trade-size-of-kind = { $kind } does not come in trade size { $size }.
+fault-type-not-compact = The table of compact conductors does not have { $insulation }.
+fault-covering-not-said = { $insulation } is made with and without an outer covering, of different dimensions. Say which.
+fault-covering-of-other-type = { $insulation } is made in one way only. Leave covering out.
+fault-no-area-in-units = The area of { $size } { $insulation } was not available in the units of this request, and is not converted. Ask in the other system.
+fault-size-of-insulation = The table does not have { $size } { $insulation }. Give its actual dimensions as a measured conductor.
+fault-size-of-construction = The table does not have a bare { $size } conductor made in this way.
+fault-cable-without-diameter = Give the diameter of a round cable, or the major_diameter of an elliptical one.
+fault-cable-with-two-diameters = A cable has a diameter when it is round, or a major_diameter when it is elliptical: not both.
+fault-diameter-too-large = A cable or conductor may have a diameter of at most { $most }: no raceway of the tables takes a larger one.
+
+point-raceway_area = Which inside area does a raceway have: that of its tabulated diameter, not rounded, or the rounded areas printed beside it?
+
+## Service
+
+problem-title-malformed-json = The body is not JSON
+problem-meaning-malformed-json = The body could not be read as JSON text in UTF-8. The fault says in which line and column reading stopped.
+problem-title-not-found = There is nothing here
+problem-meaning-not-found = The path, or what it names, is not served. The nearest known name is given where there is one.
+problem-title-method-not-allowed = The method is not for this path
+problem-meaning-method-not-allowed = The path is served, but not with this method. The Allow header lists the methods that are.
+problem-title-not-acceptable = The answer is JSON only
+problem-meaning-not-acceptable = The Accept header admits no JSON. Ask for application/json, or leave the header out.
+problem-title-request-timeout = The body took too long to arrive
+problem-meaning-request-timeout = The request was given up because its body did not arrive in time. It is safe to send it again.
+problem-title-body-too-large = The body is too large
+problem-meaning-body-too-large = A request has a largest size, which the detail states. Send large jobs in parts.
+problem-title-unsupported-media-type = The body is not said to be JSON
+problem-meaning-unsupported-media-type = Send the body with Content-Type application/json, in UTF-8 and without Content-Encoding.
+problem-title-invalid-request = The request is not valid
+problem-meaning-invalid-request = The request is readable, but something in it is wrong or missing. Every fault is listed with its place, a stable code, what would be right, and the accepted values where there is a closed set of them.
+problem-title-internal-error = The service failed
+problem-meaning-internal-error = A fault of the service, not of the request. It was logged under the request id in the X-Request-Id header; nothing about it is told here.
+problem-title-not-ready = The service takes no new requests
+problem-meaning-not-ready = The service is shutting down: it finishes what it has, and takes nothing new.
+
+problem-detail-malformed-json = The body cannot be read as JSON.
+problem-detail-not-found = { $path } is not served.
+problem-detail-unknown-name = { $name } is not known here.
+problem-detail-method-not-allowed = { $method } is not for { $path }.
+problem-detail-not-acceptable = The Accept header admits no application/json.
+problem-detail-request-timeout = The body did not arrive within { $seconds } seconds.
+problem-detail-body-too-large = The body is larger than { $most } bytes.
+problem-detail-no-media-type = There is no Content-Type. Send application/json.
+problem-detail-media-type = { $given } is not application/json.
+problem-detail-charset = The charset { $given } is not taken. JSON is sent in UTF-8.
+problem-detail-content-encoding = The Content-Encoding { $given } is not taken. Send the body as it is.
+problem-detail-invalid-request = { $count ->
+        [one] One fault.
+       *[other] { $count } faults.
+    }
+problem-detail-internal-error = The service failed on this request.
+problem-detail-not-ready = The service is shutting down.
+
+text-code-malformed-json = The body is not JSON.
+text-code-duplicate-member = A member stands more than once in one object, or a query parameter more than once.
+text-code-unknown-member = A member that does not exist here. Accepted names, and the nearest of them, are given.
+text-code-unknown-parameter = A query parameter that this operation does not have.
+text-code-missing-member = A member that must be there is not.
+text-code-wrong-type = A value of another JSON type than asked for. A null is never accepted: leave the member out.
+text-code-unknown-value = A value outside a closed set. The set is given.
+text-code-unknown-conductor-size = A text that is no conductor size. The sizes are given.
+text-code-unknown-trade-size = A text that is no trade size of a raceway. The sizes are given.
+text-code-unknown-standard-box = A text that is no standard box of the table standard-boxes. The boxes are given.
+text-code-out-of-bounds = A number, a text or a depth outside its bounds, which the sentence states.
+text-code-too-many-decimals = A number with more decimals than are kept exactly.
+text-code-too-many-items = A list with more items than are taken.
+text-code-duplicate-id = Two things carry the same id.
+text-code-unknown-reference = A reference to something that is not in the request.
+text-code-conflict = Members that cannot stand together, or one that needs another.
+text-code-unverified-edition = An edition whose text could not be verified, without the word that this is accepted.
+text-code-not-accepted = A value that is not accepted for a reason that no other code describes.
+
+fault-json-empty = The body is empty. Send a JSON object.
+fault-json-byte-order-mark = The body begins with a byte-order mark. Send UTF-8 without one.
+fault-json-not-utf8 = The body is not UTF-8: byte { $byte } cannot stand where it does.
+fault-json-incomplete = The body broke off before its end.
+fault-json-ends-early = The text ends too early, in line { $line }, column { $column }: something is still open.
+fault-json-unexpected = Line { $line }, column { $column }: { $found } cannot stand here.
+fault-json-duplicate = { $member } stands more than once here. Keep one.
+fault-json-too-deep = Nothing here is nested deeper than { $most } levels.
+
+fault-schema-unknown-member = { $member } is not a member here.
+fault-schema-missing-member = { $member } must be given.
+fault-schema-wrong-type = Wanted here: { $wanted }. Given: { $given }.
+fault-schema-null = Wanted here: { $wanted }. Leave the member out instead of giving null.
+fault-schema-unknown-value = { $given } is not one of the accepted values.
+fault-schema-conductor-size = { $given } is not a conductor size. Write it as in 12 AWG, 4/0 AWG or 250 kcmil.
+fault-schema-trade-size = { $given } is not a trade size. Write it in inches, as in 1/2, 1-1/4 or 4.
+fault-schema-standard-box = { $given } is not a standard box. Write its key in the table standard-boxes, as in square-4x1-1/2.
+fault-schema-at-least = { $limit } is the least that is taken here.
+fault-schema-at-most = { $limit } is the most that is taken here.
+fault-schema-above = Only more than { $limit } is taken here.
+fault-schema-below = Only less than { $limit } is taken here.
+fault-schema-too-short = The text has at least { $limit } characters.
+fault-schema-too-long = The text has at most { $limit } characters.
+fault-schema-decimals = Numbers are taken with at most { $limit } decimals.
+fault-schema-too-few-items = The list has at least { $limit } items.
+fault-schema-not-accepted = This value is not accepted.
+fault-decode-not-accepted = Something in line { $line }, column { $column } is not accepted.
+fault-query-unknown-parameter = { $parameter } is not a query parameter of this operation.
+fault-query-unknown-value = { $parameter } is not taken as { $given }.
+fault-query-duplicate = { $parameter } stands more than once. Keep one.
+
+text-type-object = an object
+text-type-array = a list
+text-type-string = a text
+text-type-number = a number
+text-type-integer = a whole number
+text-type-boolean = true or false
+text-type-null = null
+text-end-of-line = the end of the line
+
+text-edition-title = NFPA 70, { $year } edition
+text-api-description = Audited box and enclosure calculations for the electrical trade. Post what is there, and the answer says what the code requires, whether it complies, what was counted and what was not, and carries a proof that anyone can replay from the answer and the published tables. Nothing is kept between requests. The answers are arithmetic, not approval: the adopted code with its amendments and the authority having jurisdiction decide.
+text-tag-checks = Checks: a request describes what is built or planned, the answer says what the code requires and whether it complies. A verdict of violates is an answer, not an error.
+text-tag-rulebook = What every answer is made from: editions, tables, rules and disputed points, each with where it comes from. Cacheable.
+text-tag-service = The service itself: the problems that it answers with, and whether it is up.
+text-outlet-box-fill-title = Outlet-box fill
+text-outlet-box-fill = Is the volume there that the contents of an outlet, device or junction box require (NFPA 70, 314.16)? Say what the box is, what is fitted to it and what enters it; leave the enclosure out to ask only what volume is required and which standard boxes would do.
+text-raceway-fill-title = Raceway fill
+text-raceway-fill = May these conductors and cables go into this raceway (NFPA 70, Chapter 9)? Say what goes in; give the raceway for a verdict and for what more would fit, or leave its trade size out to learn the smallest that takes everything, kind by kind.
+text-report-no-verdict = none: only a size was asked for
+text-report-supply = To decide it, give
+text-yes = yes
+text-no = no

@@ -75,6 +75,11 @@ impl Catalogue {
         &ALL
     }
 
+    /// Whether the English catalogue reads.
+    pub fn check_english() -> Result<(), CatalogueFault> {
+        Self::read("en-US", ENGLISH).map(|_| ())
+    }
+
     /// A sentence that names nothing; its key where the catalogue has none, which a test rules out.
     pub fn fixed<'a>(&'a self, key: &'a str) -> &'a str {
         self.fixed.get(key).map_or(key, String::as_str)
@@ -89,6 +94,13 @@ impl Catalogue {
         for (name, text) in arguments {
             named.set(name.to_owned(), text);
         }
+        self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
+    }
+
+    /// A sentence about a number of things, whose form depends on the number.
+    pub fn counted(&self, key: &str, name: &str, count: usize) -> String {
+        let mut named = FluentArgs::new();
+        named.set(name.to_owned(), count);
         self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
     }
 

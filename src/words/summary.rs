@@ -40,6 +40,10 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
         Operation::Product => operands.join(" × "),
         Operation::Difference => operands.join(" − "),
         Operation::Quotient | Operation::WholeQuotient | Operation::Percent => operands.join(" ÷ "),
+        Operation::RoundCount => match &operands[..] {
+            [of, by, step] => format!("{of} ÷ {by} (≥ {step} ↑)"),
+            _ => return None,
+        },
         Operation::Largest => format!("max({})", operands.join(", ")),
         Operation::Compare(relation) => operands.join(match (relation, step.outcome) {
             (Relation::AtLeast, Outcome::Holds(true)) | (Relation::Below, Outcome::Holds(false)) => " ≥ ",
