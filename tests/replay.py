@@ -22,6 +22,10 @@ SECOND = Decimal("0.01")
 
 PATHS = {
     "outlet_box_fill": "/v1/outlet-boxes/fill",
+    "free_conductors": "/v1/free-conductors/check",
+    "box_depths": "/v1/box-depths/check",
+    "box_mounting": "/v1/box-mountings/check",
+    "box_construction": "/v1/box-construction/check",
     "raceway_fill": "/v1/raceways/fill",
 }
 

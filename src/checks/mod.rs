@@ -4,9 +4,13 @@
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the service's register.
 
+pub mod box_construction;
+pub mod box_depths;
+pub mod box_mounting;
 mod caution;
 mod fault;
 mod finding;
+pub mod free_conductors;
 pub mod inspection;
 pub mod outlet_fill;
 pub mod pull_box;

@@ -6,6 +6,12 @@
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
 pub mod amendment;
+pub mod box_access;
+pub mod box_construction;
+pub mod box_depth;
+pub mod box_entry;
+pub mod box_protection;
+pub mod box_surface;
 pub mod conduit_body;
 mod edition;
 pub mod figures_table;
@@ -45,6 +51,18 @@ pub struct Rules {
     pub pull: pull::Pull,
     /// How long a box over 1000 V must be.
     pub over_1000_volts: over_1000_volts::Over1000Volts,
+    /// How deep a box must be.
+    pub box_depth: box_depth::BoxDepth,
+    /// What metal boxes are made of.
+    pub box_construction: box_construction::BoxConstruction,
+    /// How a box sits in its surface, and what covers it.
+    pub box_surface: box_surface::BoxSurface,
+    /// How wiring enters a box.
+    pub box_entry: box_entry::BoxEntry,
+    /// Whether a box can be reached.
+    pub box_access: box_access::BoxAccess,
+    /// Fasteners that reach into a box, and moisture.
+    pub box_protection: box_protection::BoxProtection,
     /// How full a raceway may be.
     pub raceway_fill: raceway_fill::RacewayFill,
     /// How disputed points are read.
@@ -65,10 +83,16 @@ static EDITIONS: [Rules; 4] = {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
-            free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
             conduit_body: conduit_body::ConduitBody::ALL_EDITIONS,
             pull: pull::Pull::ALL_EDITIONS,
             over_1000_volts: over_1000_volts::Over1000Volts::ALL_EDITIONS,
+            free_conductor: free_conductor::FreeConductor::of(edition),
+            box_depth: box_depth::BoxDepth::of(edition),
+            box_construction: box_construction::BoxConstruction::ALL_EDITIONS,
+            box_surface: box_surface::BoxSurface::ALL_EDITIONS,
+            box_entry: box_entry::BoxEntry::of(edition),
+            box_access: box_access::BoxAccess::of(edition),
+            box_protection: box_protection::BoxProtection::of(edition),
             raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
@@ -180,6 +204,12 @@ impl Rules {
             .chain(self.conduit_body.figures())
             .chain(self.pull.figures())
             .chain(self.over_1000_volts.figures())
+            .chain(self.box_depth.figures())
+            .chain(self.box_construction.figures())
+            .chain(self.box_surface.figures())
+            .chain(self.box_entry.figures())
+            .chain(self.box_access.figures())
+            .chain(self.box_protection.figures())
             .chain(self.raceway_fill.figures())
     }
 }
@@ -191,6 +221,12 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
         .chain(conduit_body::RULES)
+        .chain(box_depth::RULES)
+        .chain(box_construction::RULES)
+        .chain(box_surface::RULES)
+        .chain(box_entry::RULES)
+        .chain(box_access::RULES)
+        .chain(box_protection::RULES)
         .chain(pull::RULES)
         .chain(over_1000_volts::RULES)
         .chain(raceway_fill::RULES)

@@ -293,6 +293,393 @@ rule-conduit-body-splices = Splices, taps and devices stand only in a conduit bo
 rule-conduit-body-short-radius = Short-radius conduit bodies hold no splices, taps or devices.
     .title = Short-radius conduit bodies
 
+## Free conductors of a box
+
+rule-free-conductor-unbroken = A conductor that passes through a box, neither spliced nor terminated there, need not be left long.
+    .title = Conductors that pass unbroken
+rule-free-conductor-spliced = From 2023, the free length may be in one piece or made up by a splice. The editions before do not say.
+    .title = Free length made up by a splice
+rule-free-conductor-splice-place = Each splice stands in a box or conduit body, where it stays within reach.
+    .title = Where a splice may stand
+
+finding-free-length-enough = Conductor { $subject } has { $given } free from where it leaves its raceway or sheath; { $limit } are required.
+finding-free-length-short = Conductor { $subject } has only { $given } free from where it leaves its raceway or sheath; { $limit } are required.
+finding-free-length-open = Conductor { $subject } needs { $limit } free from where it leaves its raceway or sheath. Say how much it has.
+finding-sound-length-enough = Cut back to sound insulation, conductor { $subject } keeps { $given } free; { $limit } are required. It needs no splice.
+finding-sound-length-short = Cut back to sound insulation, conductor { $subject } keeps only { $given } free; { $limit } are required.
+finding-sound-length-open = Conductor { $subject } needs { $limit } free when it is cut back to sound insulation. Say how much sound length is left.
+finding-unspliced-length-enough = Conductor { $subject } has { $given } free in one piece; { $limit } are required, and here only length in one piece counts.
+finding-unspliced-length-short = Conductor { $subject } has only { $given } free in one piece; { $limit } are required, and here only length in one piece counts.
+finding-unspliced-length-open = Conductor { $subject } needs { $limit } free, and here only length in one piece counts. Say how long it is to the splice.
+finding-reach-enough = Conductor { $subject } reaches { $given } outside the opening; { $limit } are required where the opening is small.
+finding-reach-short = Conductor { $subject } reaches only { $given } outside the opening; { $limit } are required because the opening is small.
+finding-reach-open = Conductor { $subject } must reach { $limit } outside the opening if that is small. Give its length and how deep it emerges, or how far it reaches.
+finding-opening-open = Whether conductor { $subject } must reach { $limit } outside the opening depends on the size of the opening. Give its width and height, or its diameter.
+finding-splice-inside-box = The splice that lengthens conductor { $subject } is inside this box.
+finding-splice-outside-box = The splice that lengthens conductor { $subject } is not inside this box. A splice needs a box of its own, within reach.
+finding-splice-place-open = A splice must stand in a box. Say whether the one that lengthens conductor { $subject } is inside this box.
+finding-damage-in-wall = The insulation of conductor { $subject } is damaged behind the end of its raceway or sheath. A splice in this box cannot cut that out: replace the conductor or cable, free a sound length of it, or put a box where the damage is. This check does not decide it.
+finding-splice-counts = This edition says that the free length of conductor { $subject } may be made up by a splice.
+finding-splice-counts-silent = This edition does not say whether a splice may make up the free length of conductor { $subject }. It is read here as counting; inspectors have differed.
+finding-splice-does-not-count = This edition does not say whether a splice may make up the free length of conductor { $subject }. It is read here as not counting.
+finding-shared-pigtail = Conductor { $subject } and another are joined in one connector with a single pigtail. It is read here that each must be long enough before it is joined; inspectors differ.
+finding-splice-may-reach = A splice inside this box may make up what conductor { $subject } lacks: this edition says so. With the piece spliced on it must be { $required } long from where it emerges, and reach past a small opening as required.
+finding-splice-may-reach-silent = A splice inside this box may make up what conductor { $subject } lacks: this edition does not say so, and is read here as allowing it. With the piece spliced on it must be { $required } long from where it emerges, and reach past a small opening as required.
+finding-splice-would-not-count = A splice would not make up what conductor { $subject } lacks: this edition does not say so, and is read here as asking for { $required } in one piece.
+
+because-unbroken = It passes through, neither spliced nor terminated here.
+because-cut-off-before-its-end = What was measured reaches past the length that counts, so the reach is computed.
+because-large-opening = No dimension of the opening is under the limit.
+
+fault-round-opening-with-sides = Give the diameter of a round opening, or width and height of another: not both.
+fault-damage-already-spliced = Give either damage that is still to be cut out, or the splice that replaced it: not both.
+fault-unbroken-conductor-spliced = A conductor that passes through unbroken is not spliced here. Give it the role spliced, or leave the splice out.
+fault-sound-length-in-wall = Only damage inside the box leaves a sound length.
+fault-part-longer-than-conductor = A part of the free length cannot be longer than the whole.
+
+point-continuous_length = Where the edition does not say that a free length may be spliced: does a spliced length count, or only one in one piece?
+point-shared_pigtail = May two short conductors be joined in one connector with a single pigtail, or must each be long enough on its own first?
+
+## Depth of a box
+
+rule-box-depth-plain = A box that encloses neither a device nor equipment is at least 1/2 in (12.7 mm) deep inside.
+    .title = Depth of a plain box
+rule-box-depth-equipment = With devices or equipment inside, the depth of a box goes by how far each projects behind its mounting plane and by the largest conductor that supplies it. Of all that is asked the largest governs.
+    .title = Depth with devices or equipment
+rule-box-depth-large-equipment = Equipment that projects more than 1-7/8 in (48 mm) stands in a box at least 1/4 in (6 mm) deeper than it projects.
+    .title = Depth behind large equipment
+rule-box-depth-over-4-awg = Equipment supplied by conductors larger than 4 AWG stands in a box that is identified for it.
+    .title = Equipment on conductors larger than 4 AWG
+rule-box-depth-over-4-awg-in-pull-box = Equipment on conductors larger than 4 AWG may stand in a pull or junction box over 100 in³ (1650 cm³) whose terminals have the wire-bending space of 312.6.
+    .title = Equipment on large conductors in a pull box
+rule-box-depth-8-to-4-awg = Equipment supplied by 8, 6 or 4 AWG asks for at least 2-1/16 in (52.4 mm) inside.
+    .title = Depth with 8, 6 or 4 AWG
+rule-box-depth-12-or-10-awg = Equipment supplied by 12 or 10 AWG asks for at least 1-3/16 in (30.2 mm) inside, and where it projects more than 1 in (25 mm) for 1/4 in (6 mm) behind it.
+    .title = Depth with 12 or 10 AWG
+rule-box-depth-rear-center-entry = From 2023, where conductors enter through the center of the back of the box, equipment on 12 or 10 AWG leaves 1/2 in (13 mm) behind it.
+    .title = Room behind equipment with entry at the center of the back
+rule-box-depth-rear-center-entry-shallow = Whether the room behind equipment with entry at the center of the back is asked of equipment that projects no more than 1 in (25 mm) is not confirmed.
+    .title = Room behind shallow equipment with entry at the center of the back
+rule-box-depth-up-to-14-awg = Equipment supplied by 14 AWG and smaller asks for at least 15/16 in (23.8 mm) inside.
+    .title = Depth with 14 AWG and smaller
+rule-box-depth-listed-combination = A box and equipment that are listed for one another need not meet these depths.
+    .title = Box and equipment listed for one another
+rule-box-depth-wall-clearance = A paragraph of 2023 speaks of 1/2 in (13 mm) between the walls of a box and what is installed in it. What it covers is not confirmed.
+    .title = Clearance between box walls and equipment
+
+finding-plain-depth-enough = The box is { $given } deep inside; at least { $limit } are required of a box without devices or equipment.
+finding-plain-depth-short = The box is only { $given } deep inside; at least { $limit } are required even of a box without devices or equipment.
+finding-plain-depth-open = A box without devices or equipment is at least { $limit } deep inside. Say how deep it is.
+finding-depth-enough = Equipment { $subject } asks for a box at least { $limit } deep; this one is { $given }.
+finding-depth-short = Equipment { $subject } asks for a box at least { $limit } deep; this one is only { $given }.
+finding-depth-open = Equipment { $subject } asks for a box at least { $limit } deep. Say how deep it is.
+finding-projection-open = The depth that equipment { $subject } asks for goes by how far it projects behind its mounting plane. Say how far that is.
+finding-supply-conductor-open = The depth that equipment { $subject } asks for goes by the largest conductor that supplies it. Say which that is.
+finding-rear-center-open = If conductors enter through the center of the back, equipment { $subject } asks for a box at least { $limit } deep. Say whether they do.
+finding-shallow-clearance-enough = Behind equipment { $subject } the box is { $given } deep, enough for the { $limit } that the room behind an entry at the center of the back would ask, if it is asked of shallow equipment; that is not confirmed.
+finding-shallow-clearance-short = Behind equipment { $subject } the box is { $given } deep. If the room behind an entry at the center of the back is asked of shallow equipment too, { $limit } are needed; that is not confirmed. Compare with print.
+finding-box-identified = The box is identified for equipment { $subject }, which is supplied by conductors larger than 4 AWG.
+finding-box-not-identified = Equipment { $subject } is supplied by conductors larger than 4 AWG, and the box is not identified for it.
+finding-box-identified-open = Equipment { $subject } is supplied by conductors larger than 4 AWG. Say whether the box is identified for it.
+finding-box-must-be-identified = Equipment { $subject } is supplied by conductors larger than 4 AWG: no depth is stated, but the box must be identified for it, or be a pull or junction box over 100 in³ (1650 cm³) with the wire-bending space of 312.6 at its terminals.
+finding-bending-space-open = Say whether the terminals of equipment { $subject } have the wire-bending space of 312.6.
+finding-pull-box-large-enough = The pull or junction box with equipment { $subject } has { $given }, more than the { $limit } that it must exceed.
+finding-pull-box-too-small = The pull or junction box with equipment { $subject } has { $given }; it must have more than { $limit }, or be identified for the equipment.
+finding-pull-box-volume-open = A pull or junction box with equipment on conductors larger than 4 AWG must have more than { $limit }. Say how much it has.
+finding-wall-clearance-enough = Equipment { $subject } stands { $given } clear of the walls, at least the { $limit } that a paragraph of this edition speaks of. What it covers is not confirmed.
+finding-wall-clearance-short = Equipment { $subject } stands only { $given } clear of a wall; a paragraph of this edition speaks of { $limit }. What it covers is not confirmed. Compare with print.
+finding-equipment-deeper = Equipment { $subject } projects { $given }, no less than the { $limit } that the rules ask for. A box of that depth would not take it: its own depth decides.
+
+because-equipment-enclosed = The box encloses a device or equipment.
+because-listed-for-one-another = Box and equipment are listed for one another.
+because-no-rear-center-entry = No conductor enters through the center of the back.
+
+## Construction of metal boxes
+
+rule-box-construction-sheet-steel = The walls of a sheet-steel box of up to 100 in³ (1650 cm³) are at least 0.0625 in (1.59 mm) thick.
+    .title = Thickness of small sheet-steel boxes
+rule-box-construction-large-sheet-steel = The walls of a sheet-steel box over 100 in³ (1650 cm³) are at least 0.053 in (1.35 mm) thick, without coating: less than those of a smaller box.
+    .title = Thickness of large sheet-steel boxes
+rule-box-construction-cast = The walls of a box of malleable iron, or of die-cast or permanent-mold cast metal, are at least 3/32 in (2.38 mm) thick; those of other cast metal 1/8 in (3.17 mm).
+    .title = Thickness of cast boxes
+rule-box-construction-listed = A box listed as equal in strength, and a listed short-radius body, may have thinner walls.
+    .title = Listed instead of thick
+rule-box-construction-grounding-provision = Every metal box has a tapped hole or another means to connect an equipment grounding conductor.
+    .title = Means to connect a grounding conductor
+rule-box-construction-cover = A metal cover is as thick as the walls of its box must be, or is listed for the purpose, or is lined with at least 1/32 in (0.79 mm) of firmly attached insulation.
+    .title = Thickness of metal covers
+
+finding-walls-thick-enough = The walls are { $given } thick; at least { $limit } are required.
+finding-walls-too-thin = The walls are only { $given } thick; at least { $limit } are required.
+finding-wall-thickness-open = The walls must be at least { $limit } thick. Say how thick they are.
+finding-thickness-and-volume-open = How thick walls of sheet steel must be goes by the volume of the box. Give the thickness of the walls, and the volume.
+finding-volume-decides-thickness = Whether walls of this thickness suffice goes by the volume of the box: the thicker sheet is for boxes of up to 100 in³ (1650 cm³). Give the volume.
+finding-listed-as-equal = The box is listed as equal in strength, or is a listed short-radius body: no thickness is asked.
+finding-grounding-provision = The box has a means to connect an equipment grounding conductor.
+finding-no-grounding-provision = The box has no means to connect an equipment grounding conductor; every metal box needs one.
+finding-grounding-provision-open = A metal box needs a means to connect an equipment grounding conductor. Say whether it has one.
+finding-cover-listed = The metal cover is listed for the purpose.
+finding-cover-thick-enough = The metal cover is { $given } thick, at least the { $limit } that the walls of its box must have.
+finding-cover-too-thin = The metal cover is only { $given } thick; it must have the { $limit } of the walls of its box, or be listed, or be lined with insulation. It is none of these.
+finding-cover-lined = The metal cover is lined with { $given } of insulation, at least the { $limit } that serve instead of thickness.
+finding-cover-open = A metal cover must be as thick as the walls of its box, or listed, or lined with insulation. What was given does not decide it yet.
+
+because-nonmetallic-box = The box is not metal.
+
+## A box in its surface
+
+rule-box-surface-setback = Behind a flush-type cover or faceplate, the front edge of a box, ring or extender is set back at most 1/4 in (6 mm) in concrete, tile, gypsum, plaster and other surfaces that do not burn; in a combustible surface it is flush or projects.
+    .title = Setback from the surface
+rule-box-surface-gap = A surface that does not burn leaves a gap of at most 1/8 in (3 mm) around a box with a flush-type cover or faceplate.
+    .title = Gaps around a box
+rule-box-surface-flush-device = A box encloses a flush device completely at back and sides. Screws that support the box do not also hold the device.
+    .title = Boxes with flush devices
+rule-box-surface-extension-ring = A surface extension is made by mounting an extension ring over the box and securing it mechanically, with equipment grounding going on through it.
+    .title = Extension rings
+rule-box-surface-extension-box = Another box serves as an extension only where it is listed for that.
+    .title = Another box as an extension
+rule-box-surface-extension-from-cover = A surface extension may start from the cover of a box if the cover is unlikely to fall off, the wiring is flexible and long enough to take the cover off, and grounding does not depend on the joint between box and cover.
+    .title = Extensions from a cover
+rule-box-surface-cover = Every finished box has a cover, faceplate, lampholder or luminaire canopy.
+    .title = Covers
+rule-box-surface-cover-screws = Screws of covers and of what is fixed to a box are machine screws that match its threads, or what the instructions ask for.
+    .title = Screws of covers
+rule-box-surface-canopy-finish = A combustible finish of 180 in² (0.116 m²) or more that is exposed between the edge of a canopy and its box is covered with noncombustible material.
+    .title = Combustible finish under a canopy
+rule-box-surface-pendant-cord = The cord of a pendant leaves its cover through a bushing or a smooth, well-rounded hole.
+    .title = Covers of cord pendants
+
+finding-setback-small-enough = The front edge is { $given } behind the surface; up to { $limit } is allowed where the surface does not burn.
+finding-setback-too-great = The front edge is { $given } behind the surface; even where the surface does not burn, { $limit } is the most.
+finding-setback-none = The front edge is flush with the surface or projects.
+finding-setback-in-combustible = The front edge is { $given } behind a combustible surface; it must be flush or project.
+finding-setback-open = The front edge of the box may be at most { $limit } behind the surface. Say how far it is.
+finding-combustible-open = Whether the front edge may be set back goes by the surface. Say whether it burns, and how far the edge is set back.
+finding-gap-small-enough = The widest gap around the box is { $given }; up to { $limit } is allowed.
+finding-gap-too-wide = The widest gap around the box is { $given }; at most { $limit } is allowed.
+finding-gap-open = The gap around the box may be at most { $limit }. Say how wide it is.
+finding-gap-combustible-open = The gap around the box is wider than the { $limit } that a surface which does not burn may leave. Say whether this surface burns.
+finding-device-enclosed = The box encloses the flush device at back and sides.
+finding-device-not-enclosed = The box does not enclose the flush device at back and sides.
+finding-device-enclosed-open = A box must enclose a flush device at back and sides. Say whether it does.
+finding-device-own-screws = The device is held by screws of its own.
+finding-device-no-own-screws = The screws that support the box also hold the device.
+finding-device-own-screws-open = Screws that support the box must not also hold the device. Say whether the device has screws of its own.
+finding-extension-secured = The extension is mounted over the box and mechanically secured to it.
+finding-extension-not-secured = The extension is not mechanically secured to the box.
+finding-extension-secured-open = An extension must be mechanically secured to the box. Say whether it is.
+finding-extension-grounding = Equipment grounding goes on through the extension.
+finding-extension-no-grounding = Equipment grounding does not go on through the extension.
+finding-extension-grounding-open = Equipment grounding must go on through an extension. Say whether it does.
+finding-extension-listed = The box over the first is listed to serve as an extension.
+finding-extension-not-listed = Another box was put over the first as an extension, and it is not listed for that. Use an extension ring.
+finding-extension-listed-open = Another box serves as an extension only where it is listed for that. Say whether it is.
+finding-extension-cover-stays = The cover that the extension starts from is unlikely to fall off.
+finding-extension-cover-falls = The cover that the extension starts from can fall off.
+finding-extension-cover-stays-open = An extension may start from a cover that is unlikely to fall off. Say whether it is.
+finding-extension-wiring-flexible = The wiring of the extension is flexible and long enough to take the cover off.
+finding-extension-wiring-stiff = The wiring of the extension does not let the cover come off.
+finding-extension-wiring-flexible-open = The wiring of an extension from a cover must let the cover come off. Say whether it does.
+finding-extension-grounding-independent = Grounding of the extension does not depend on the joint between box and cover.
+finding-extension-grounding-dependent = Grounding of the extension depends on the joint between box and cover.
+finding-extension-grounding-independent-open = Grounding of an extension from a cover must not depend on the joint between box and cover. Say whether it does not.
+finding-cover-fitted = The box is covered.
+finding-cover-missing = The box has no cover, faceplate, lampholder or canopy.
+finding-cover-fitted-open = Every finished box is covered. Say whether this one has a cover, faceplate, lampholder or canopy.
+finding-cover-screws-match = The screws of the cover match the threads of the box or follow the instructions.
+finding-cover-screws-differ = The screws of the cover neither match the threads of the box nor follow instructions.
+finding-cover-screws-open = Screws of a cover match the threads of the box or follow the instructions. Say whether they do.
+finding-finish-small = { $given } of combustible finish is exposed under the canopy, less than the { $limit } from which on it must be covered.
+finding-finish-bare = { $given } of combustible finish is exposed under the canopy; from { $limit } on it must be covered with noncombustible material.
+finding-finish-area-open = From { $limit } on, a combustible finish that is exposed under a canopy must be covered with noncombustible material. Say how much is exposed.
+finding-finish-covered = The combustible finish under the canopy is covered with noncombustible material.
+finding-finish-covered-open = From { $limit } on, a combustible finish that is exposed under a canopy must be covered with noncombustible material. More is exposed; say whether it is covered.
+finding-cord-bushed = The cord of the pendant leaves the cover through a bushing or a smooth, well-rounded hole.
+finding-cord-bare = The cord of the pendant leaves the cover through a hole that is neither bushed nor well rounded.
+
+because-combustible-surface = The rule on gaps is for surfaces that do not burn.
+
+## Entries of a box
+
+rule-box-entry-round-box = A round box takes no conduit or connector that needs a locknut or bushing on its side. Octagonal boxes have flat sides and do.
+    .title = Round boxes
+rule-box-entry-metal-in-nonmetallic = Metal raceways and armored cables enter a nonmetallic box only where it bonds all entries together inside, or is listed with bonding built into its threaded entries.
+    .title = Metal wiring in nonmetallic boxes
+rule-box-entry-secured = What enters a box is secured to it.
+    .title = Securing wiring to a box
+rule-box-entry-sheath = A nonmetallic cable sheath reaches at least 1/4 in (6 mm) into the box and past any clamp. In 2017 this is said of nonmetallic boxes, from 2020 of all.
+    .title = Cable sheath inside the box
+rule-box-entry-single-gang = Nonmetallic-sheathed and underground feeder cable need not be secured to a single-gang box, nominally up to 2-1/4 by 4 in, in a wall or ceiling, if it is fastened within 8 in (200 mm) of the box along its sheath and the sheath reaches in 1/4 in (6 mm). Several cables may share an opening.
+    .title = Single-gang boxes without clamps
+rule-box-entry-cable-in-raceway = From 2020, a cable that comes in a complete raceway need not itself be secured to the box.
+    .title = Cable in a complete raceway
+rule-box-entry-insulating-fitting = Insulated conductors of 4 AWG and larger enter over a smooth, rounded insulating surface.
+    .title = Protection of large conductors
+rule-box-entry-unused-openings = Openings that nothing uses are closed, and protect about as well as the wall of the box.
+    .title = Unused openings
+
+finding-round-box-side-free = Entry { $subject } bears no locknut or bushing on the side of the round box.
+finding-round-box-side-locknut = Entry { $subject } bears a locknut or bushing on the side of a round box. Use a box with flat sides, or its back.
+finding-round-box-side-open = A round box takes no locknut or bushing on its side. Say whether entry { $subject } has one there.
+finding-entries-bonded = Metal wiring comes in at entry { $subject }, and the nonmetallic box bonds all entries together.
+finding-entries-not-bonded = Metal wiring comes in at entry { $subject }, and nothing in the nonmetallic box bonds the entries together.
+finding-entries-bonded-open = Metal wiring comes in at entry { $subject }. Say whether the nonmetallic box bonds all entries together.
+finding-entry-material-open = What is asked of entry { $subject } goes by what the box is made of. Say whether it is metal.
+finding-entry-secured = What comes in at entry { $subject } is secured to the box.
+finding-entry-not-secured = What comes in at entry { $subject } is not secured to the box.
+finding-entry-secured-open = What comes in at entry { $subject } must be secured to the box. Say whether it is.
+finding-cable-in-raceway = The cable at entry { $subject } comes in a complete raceway and need not itself be secured.
+finding-sheath-far-enough = The sheath at entry { $subject } reaches { $given } into the box; at least { $limit } is required.
+finding-sheath-too-short = The sheath at entry { $subject } reaches only { $given } into the box; at least { $limit } is required, past any clamp.
+finding-sheath-open = The sheath at entry { $subject } must reach at least { $limit } into the box, past any clamp. Say how far it does.
+finding-single-gang = The box is a single-gang one in a wall or ceiling, so the cable at entry { $subject } may do without a clamp.
+finding-not-single-gang = The cable at entry { $subject } is not secured to the box, and only a single-gang box in a wall or ceiling may do without.
+finding-single-gang-open = The cable at entry { $subject } is not secured to the box. Say whether that is a single-gang box, nominally up to 2-1/4 by 4 in, in a wall or ceiling.
+finding-fastened-near = The cable at entry { $subject } is fastened { $given } from the box; without a clamp it must be within { $limit }.
+finding-fastened-far = The cable at entry { $subject } is fastened { $given } from the box; without a clamp it must be within { $limit }.
+finding-fastened-open = Without a clamp, the cable at entry { $subject } must be fastened within { $limit } of the box, along its sheath. Say where it is.
+finding-single-gang-needs-sheath = The cable at entry { $subject } may do without a clamp only while its sheath reaches far enough into the box.
+finding-insulating-fitting = An insulating fitting protects the large conductors at entry { $subject }.
+finding-no-insulating-fitting = Insulated conductors of 4 AWG or larger come in at entry { $subject } without a smooth insulating fitting.
+finding-insulating-fitting-open = Insulated conductors of 4 AWG or larger come in at entry { $subject }. Say whether a smooth insulating fitting protects them.
+finding-openings-closed = All unused openings are closed.
+finding-openings-left-open = Unused openings are left open, or are closed with less than the wall of the box would give.
+finding-openings-closed-open = Unused openings must be closed. Say whether all are.
+
+because-metal-box-before-the-merger = This edition says it of nonmetallic boxes only, and the box is metal.
+because-smaller-than-4-awg = No insulated conductor of 4 AWG or larger comes in here.
+
+fault-loose-cover-in-building = Only a box underground may lie under loose cover.
+fault-short-side-longer = The shorter side is longer than the longer one.
+
+## Access to a box
+
+rule-box-access-building = Wiring in a box is reached without removing any part of the building.
+    .title = Boxes within reach
+rule-box-access-underground = Wiring in a box underground is reached without digging up sidewalks, paving, earth or whatever else makes the finished grade.
+    .title = Boxes underground within reach
+rule-box-access-under-loose-cover = A listed box may lie under gravel, light aggregate or noncohesive granular soil if its place is identified and it can be dug out.
+    .title = Boxes under loose cover
+rule-box-access-opening = Over a recessed box of up to 100 in³ (1650 cm³) the finish may leave an opening smaller than the box: its center within 1 in of that of the box, not beyond its walls, and at least 2-7/8 by 1-3/4 in, or 3-1/2 in across if round. An interim amendment to 2023, accepted for 2026.
+    .title = Openings in the finish
+rule-box-access-opening-metric = The millimetres printed for openings in the finish could not be read; their exact equivalents in inches advise only.
+    .title = Openings in the finish, in millimetres
+rule-box-access-opening-for-device = An opening in the finish may be smaller where it fits the individual device in it.
+    .title = Openings that fit a device
+rule-box-access-full-opening = Over a box of more than 100 in³ (1650 cm³), and over a conduit body, the finish leaves everything open up to the outer walls.
+    .title = Openings over large boxes
+rule-box-access-handhole = A handhole enclosure is identified for use in underground systems.
+    .title = Handhole enclosures
+rule-box-access-handhole-size = A handhole enclosure is as large as a pull box: by 314.28(A) up to 1000 V, above that by 314.71. Without a bottom, depth is measured from the end of the conduit or cable to the cover. Raceways and cables need not be attached to it.
+    .title = Size of handhole enclosures
+rule-box-access-handhole-wiring = Conductors, splices and terminations in a handhole enclosure are listed for wet locations.
+    .title = Wiring in handhole enclosures
+rule-box-access-handhole-cover = The cover of a handhole enclosure is marked with what it serves, and opens only with tools or weighs more than 100 lb (45 kg). A metal cover is bonded.
+    .title = Covers of handhole enclosures
+
+finding-reached-in-building = The wiring is reached without removing any part of the building.
+finding-not-reached-in-building = The wiring is not reached without removing part of the building.
+finding-reached-in-building-open = The wiring must be reached without removing any part of the building. Say whether it is.
+finding-reached-underground = The wiring is reached without digging up paving or earth.
+finding-not-reached-underground = The wiring is not reached without digging up paving or earth.
+finding-reached-underground-open = The wiring must be reached without digging up paving or earth. Say whether it is, or what covers the box.
+finding-loose-cover-listed-box = The box under loose cover is listed.
+finding-loose-cover-unlisted-box = A box that is not listed lies covered up.
+finding-loose-cover-listed-box-open = Only a listed box may lie under loose cover. Say whether it is listed.
+finding-loose-cover = Only gravel, light aggregate or noncohesive granular soil covers the box.
+finding-loose-cover-firm = More than gravel, light aggregate or noncohesive granular soil covers the box.
+finding-loose-cover-open = Only gravel, light aggregate or noncohesive granular soil may cover a box. Say whether it is that.
+finding-loose-cover-place-identified = The place of the covered box is identified, and it can be dug out.
+finding-loose-cover-place-lost = The place of the covered box is not identified.
+finding-loose-cover-place-open = The place of a covered box must be identified. Say whether it is.
+finding-opening-amendment-open = This edition speaks of openings in the finish only by a tentative interim amendment. Say whether that is in force where the box is.
+finding-opening-volume-open = What opening the finish must leave goes by the volume of the box. Give the volume, or say that the whole box is open.
+finding-whole-box-open = The finish leaves the whole box open.
+finding-large-box-covered = The finish covers part of a conduit body, or of a box too large for that.
+finding-whole-box-open-open = Over a conduit body, and over a large box, the finish must leave everything open. Say whether it does.
+finding-opening-fits-device = The opening in the finish fits the individual device in it, so it may be smaller.
+finding-opening-centered = The center of the opening is { $given } from that of the box; up to { $limit } is allowed.
+finding-opening-off-center = The center of the opening is { $given } from that of the box; at most { $limit } is allowed.
+finding-opening-center-open = The center of the opening may be at most { $limit } from that of the box. Say how far it is.
+finding-opening-within-walls = The opening stays within the walls of the box.
+finding-opening-beyond-walls = The opening goes beyond the walls of the box.
+finding-opening-walls-open = The opening must not go beyond the walls of the box. Say whether it stays within.
+finding-opening-large-enough = The opening measures { $given }; at least { $limit } is required.
+finding-opening-too-small = The opening measures only { $given }; at least { $limit } is required.
+finding-opening-size-open = The opening must measure at least { $limit } here. Give both sides, or the diameter of a round one.
+finding-handhole-identified = The handhole enclosure is identified for use in underground systems.
+finding-handhole-not-identified = The handhole enclosure is not identified for use in underground systems.
+finding-handhole-identified-open = A handhole enclosure must be identified for use in underground systems. Say whether it is.
+finding-handhole-size = A handhole enclosure must also be as large as a pull box. Send its entries to the pull-box check; without a bottom, measure depth from the end of the conduit or cable to the cover.
+finding-handhole-wiring-listed = Conductors and splices in the handhole enclosure are listed for wet locations.
+finding-handhole-wiring-not-listed = Conductors or splices in the handhole enclosure are not listed for wet locations.
+finding-handhole-wiring-open = Conductors and splices in a handhole enclosure must be listed for wet locations. Say whether they are.
+finding-handhole-cover-marked = The cover is marked with what it serves.
+finding-handhole-cover-unmarked = The cover is not marked with what it serves, such as “electric”.
+finding-handhole-cover-marked-open = The cover of a handhole enclosure must be marked with what it serves. Say whether it is.
+finding-handhole-cover-tools = The cover opens only with tools.
+finding-handhole-cover-tools-open = The cover must open only with tools, or weigh more than { $limit }. Say whether it needs tools, or how much it weighs.
+finding-handhole-cover-heavy = The cover weighs { $given }, more than the { $limit } that it must exceed to open without tools.
+finding-handhole-cover-light = The cover opens without tools and weighs { $given }; it must weigh more than { $limit }.
+finding-handhole-cover-weight-open = The cover opens without tools, so it must weigh more than { $limit }. Say how much it weighs.
+finding-handhole-cover-bonded = The metal of the cover is bonded.
+finding-handhole-cover-not-bonded = The metal of the cover is not bonded.
+
+because-amendment-not-in-force = The interim amendment is not in force where the box is.
+
+## Grounding, fasteners and moisture
+
+rule-box-protection-grounded = A metal box is grounded and bonded as Article 250 asks, in nonmetallic wiring too.
+    .title = Metal boxes grounded
+rule-box-protection-blunt-fasteners = From 2023, a screw put in on site that reaches into the wiring space is what the maker provides or specifies, or is a machine screw with a blunt end; other fasteners have blunt ends.
+    .title = Blunt fasteners
+rule-box-protection-cover-screws = From 2023, screws that hold a cover reach at most 3/8 in (10 mm) into the box.
+    .title = Reach of cover screws
+rule-box-protection-fasteners-through-cover = From 2023, other fasteners through a cover reach at most 5/16 in (8 mm) into the box.
+    .title = Reach of fasteners through a cover
+rule-box-protection-fasteners-through-wall = From 2023, fasteners through the wall of a box over 100 in³ (1650 cm³) reach in at most 1/4 in (6 mm), or 7/16 in (11 mm) within 3/8 in (10 mm) of an adjacent wall.
+    .title = Reach of fasteners through a wall
+rule-box-protection-fasteners-through-small-wall = From 2023 there is also a limit for fasteners through the wall of a box of up to 100 in³ (1650 cm³), which could not be read.
+    .title = Fasteners through the wall of a small box
+rule-box-protection-moisture = In damp and wet locations a box is placed or equipped so that moisture neither enters nor gathers in it.
+    .title = Moisture
+rule-box-protection-wet-location = A box in a wet location is listed for wet locations.
+    .title = Boxes in wet locations
+rule-box-protection-drain-openings = Drain openings made on site, in boxes listed for damp or wet locations, are 1/8 in (3 mm) to 1/4 in (6 mm) in diameter.
+    .title = Drain openings
+rule-box-protection-drain-fittings = A larger drain opening takes a listed drain fitting, installed as its instructions say.
+    .title = Drain fittings
+
+finding-box-grounded = The metal box is grounded and bonded.
+finding-box-not-grounded = The metal box is not grounded and bonded. Nonmetallic wiring does not free it from that; Article 250 has the exceptions.
+finding-box-grounded-open = A metal box must be grounded and bonded. Say whether it is.
+finding-fastener-as-specified = Fastener { $subject } is what the maker provides or specifies.
+finding-fastener-blunt = Fastener { $subject } has a blunt end.
+finding-fastener-sharp = Fastener { $subject } reaches into the wiring space and is neither a machine screw with a blunt end nor another fastener with one.
+finding-fastener-blunt-open = Fastener { $subject } must have a blunt end, or be what the maker specifies. Say whether it does.
+finding-fastener-short-enough = Fastener { $subject } reaches { $given } into the box; up to { $limit } is allowed.
+finding-fastener-too-long = Fastener { $subject } reaches { $given } into the box; at most { $limit } is allowed.
+finding-fastener-reach-open = Fastener { $subject } may reach at most { $limit } into the box. Say how far it does.
+finding-fastener-volume-open = How far fastener { $subject } may reach through a wall goes by the volume of the box. Give it.
+finding-fastener-corner-open = Fastener { $subject } reaches more than { $limit } through a wall, which is allowed only close to an adjacent wall. Say how far from one it stands.
+finding-fastener-small-box = How far fastener { $subject } may reach through the wall of a box of this volume could not be confirmed. Compare with print.
+finding-moisture-kept-out = Moisture is kept from entering and gathering in the box.
+finding-moisture-enters = Moisture can enter or gather in the box.
+finding-moisture-open = In a damp or wet location moisture must be kept out of the box. Say whether it is.
+finding-listed-for-wet = The box is listed for wet locations.
+finding-not-listed-for-wet = The box is in a wet location and is not listed for that.
+finding-listed-for-wet-open = A box in a wet location must be listed for that. Say whether it is.
+finding-drained-box-listed = The box with drain openings is listed for damp or wet locations.
+finding-drained-box-not-listed = Drain openings are made only in boxes listed for damp or wet locations, and this one is not.
+finding-drained-box-open = Drain openings are made only in boxes listed for damp or wet locations. Say whether this one is.
+finding-drain-wide-enough = Drain opening { $subject } is { $given } in diameter; at least { $limit } is required.
+finding-drain-too-narrow = Drain opening { $subject } is only { $given } in diameter; at least { $limit } is required.
+finding-drain-narrow-enough = Drain opening { $subject } is { $given } in diameter; up to { $limit } is allowed.
+finding-drain-too-wide = Drain opening { $subject } is { $given } in diameter; without a listed drain fitting { $limit } is the most.
+finding-drain-fitting = A listed drain fitting is in drain opening { $subject }, so it may be larger.
+finding-drain-fitting-open = Drain opening { $subject } is wider than { $limit }, which takes a listed drain fitting. Say whether one is in it.
+
+because-dry-location = The location is dry.
 ## Raceway fill
 
 rule-raceway-fill-limits = Of the inside area of a raceway, one conductor or cable may take 53 %, two may take 31 %, three or more 40 %.
