@@ -37,10 +37,10 @@ pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
     /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `nothing` takes
-    /// 0, `lookup` a figure from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
+    /// 0, `lookup` a figure from a table, `affirm` a yes or no from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
     /// `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at the least),
     /// `percent` (rounded up at the second decimal) and `largest` compute; `compare` says whether a relation holds;
-    /// `select_boxes` picks standard boxes; `read` says how a disputed point is read; `does_not_apply` names a rule
+    /// `every` and `any` say whether all or at least one of several steps hold; `select_boxes` picks standard boxes; `read` says how a disputed point is read; `does_not_apply` names a rule
     /// that was considered and left out.
     #[schema(value_type = String, example = "product")]
     op: &'static str,
@@ -148,7 +148,7 @@ impl<'a> StepView<'a> {
             at: step.at,
         };
         match step.operation {
-            Operation::Lookup { table, row, column } => {
+            Operation::Lookup { table, row, column } | Operation::Affirm { table, row, column } => {
                 (view.table, view.row, view.column) = (Some(table), Some(row), Some(column));
             }
             Operation::Stated { figure } => {
