@@ -4,12 +4,17 @@
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the service's register.
 
+pub mod box_supports;
 mod caution;
+pub mod enclosure_types;
 mod fault;
 mod finding;
 pub mod inspection;
+pub mod luminaire_and_fan_outlets;
 pub mod outlet_fill;
+mod tagged;
 mod terms;
+pub mod ways;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};

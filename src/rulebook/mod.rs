@@ -6,9 +6,12 @@
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
 pub mod amendment;
+pub mod box_support;
 mod edition;
+pub mod enclosure_type;
 pub mod figures_table;
 pub mod free_conductor;
+pub mod luminaire_outlet;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod pull;
@@ -36,6 +39,10 @@ pub struct Rules {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// How enclosures are held in place.
+    pub box_support: box_support::BoxSupport,
+    /// What a box may carry.
+    pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -49,21 +56,24 @@ pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
 );
 
 static EDITIONS: [Rules; 4] = {
-    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rules {
+    const fn of(edition: Edition, outlet_fill: OutletFill, luminaire_outlet: LuminaireOutlet) -> Rules {
         Rules {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
             free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            box_support: box_support::BoxSupport::ALL_EDITIONS,
+            luminaire_outlet,
             readings: Readings::DEFAULT,
         }
     }
+    use luminaire_outlet::LuminaireOutlet;
     use outlet_fill::OutletFill;
     [
-        of(Edition::E2017, OutletFill::E2017),
-        of(Edition::E2020, OutletFill::E2020),
-        of(Edition::E2023, OutletFill::E2023),
-        of(Edition::E2026, OutletFill::E2023),
+        of(Edition::E2017, OutletFill::E2017, LuminaireOutlet::E2017),
+        of(Edition::E2020, OutletFill::E2020, LuminaireOutlet::E2020),
+        of(Edition::E2023, OutletFill::E2023, LuminaireOutlet::E2023),
+        of(Edition::E2026, OutletFill::E2023, LuminaireOutlet::E2023),
     ]
 };
 
@@ -158,7 +168,12 @@ impl Rulebook {
 impl Rules {
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        self.outlet_volume.figures().chain(self.outlet_fill.figures()).chain(self.free_conductor.figures())
+        self.outlet_volume
+            .figures()
+            .chain(self.outlet_fill.figures())
+            .chain(self.free_conductor.figures())
+            .chain(self.box_support.figures())
+            .chain(self.luminaire_outlet.figures())
     }
 }
 
@@ -169,5 +184,8 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
         .chain(pull::RULES)
+        .chain(box_support::RULES)
+        .chain(luminaire_outlet::RULES)
+        .chain(enclosure_type::RULES)
         .chain([&UNVERIFIED_EDITION])
 }
