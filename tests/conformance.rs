@@ -4,7 +4,10 @@
 //! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::{Check, evaluate, faults_of, outlet_fill::OutletFill};
+use elbowroom::checks::{
+    Check, box_supports::BoxSupports, enclosure_types::EnclosureTypes, evaluate, faults_of,
+    luminaire_and_fan_outlets::LuminaireAndFanOutlets, outlet_fill::OutletFill,
+};
 use elbowroom::words::Catalogue;
 use serde::Deserialize;
 use serde_json::{Map, Value};
@@ -117,6 +120,9 @@ fn run(file: &str) {
         for edition in &case.editions {
             let differences = match case.check.as_str() {
                 OutletFill::NAME => differences::<OutletFill>(case, edition),
+                BoxSupports::NAME => differences::<BoxSupports>(case, edition),
+                LuminaireAndFanOutlets::NAME => differences::<LuminaireAndFanOutlets>(case, edition),
+                EnclosureTypes::NAME => differences::<EnclosureTypes>(case, edition),
                 unknown => vec![format!("no check is called {unknown}")],
             };
             evaluations += 1;
@@ -140,6 +146,21 @@ fn outlet_box_fill() {
     run("outlet-box-fill.json");
 }
 
+#[test]
+fn box_supports() {
+    run("box-supports.json");
+}
+
+#[test]
+fn luminaire_and_fan_outlets() {
+    run("luminaire-and-fan-outlets.json");
+}
+
+#[test]
+fn enclosure_types() {
+    run("enclosure-types.json");
+}
+
 /// A file that no test runs would be a silent skip.
 #[test]
 fn every_file_is_run() {
@@ -149,6 +170,13 @@ fn every_file_is_run() {
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .filter(|name| name.ends_with(".json"))
         .collect();
-    let run: BTreeSet<String> = ["outlet-box-fill.json"].map(str::to_owned).into();
+    let run: BTreeSet<String> = [
+        "box-supports.json",
+        "enclosure-types.json",
+        "luminaire-and-fan-outlets.json",
+        "outlet-box-fill.json",
+    ]
+    .map(str::to_owned)
+    .into();
     assert_eq!(found, run);
 }
