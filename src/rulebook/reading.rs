@@ -1,6 +1,6 @@
 //! Interpretation points: where a rule is read in more than one way.
 
-use super::{Rule, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill};
+use super::{Rule, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -208,6 +208,20 @@ points! {
         Cable "cable",
         /// That of its largest single conductor.
         SingleConductor "single_conductor",
+    }
+    /// Whether a free length that a splice makes up counts in an edition that does not say so.
+    ContinuousLength "continuous_length" by free_conductor::SPLICED {
+        /// The length counts, in one piece or spliced.
+        LengthCounts "length_counts",
+        /// Only a length in one piece counts.
+        OnePiece "one_piece",
+    }
+    /// Whether two short conductors may be joined in one connector with a single pigtail.
+    SharedPigtail "shared_pigtail" by free_conductor::SPLICED {
+        /// Each must be long enough on its own before it is joined.
+        EachAlone "each_alone",
+        /// The pigtail lengthens both.
+        LengthensBoth "lengthens_both",
     }
     /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
     RacewayArea "raceway_area" by raceway_fill::AREA {
