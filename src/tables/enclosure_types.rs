@@ -50,7 +50,7 @@ pub(super) const WORDS_FILE: loader::File = loader::File {
 
 /// Declares a closed set of names, each written in one way.
 macro_rules! names {
-    ($(#[doc = $doc:literal])+ $name:ident { $($(#[doc = $one_doc:literal])+ $one:ident $text:literal),+ $(,)? }) => {
+    ($(#[doc = $doc:literal])+ $name:ident { $($(#[doc = $one_doc:literal])+ $one:ident $text:tt),+ $(,)? }) => {
         $(#[doc = $doc])+
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
         pub enum $name { $($(#[doc = $one_doc])+ #[serde(rename = $text)] $one),+ }
