@@ -58,7 +58,7 @@ mod tests {
     /// Painted.
     #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
     #[serde(deny_unknown_fields)]
-    struct Paint {
+    pub struct Paint {
         /// How many coats.
         #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
         #[schema(nullable = false)]
@@ -68,7 +68,7 @@ mod tests {
     /// Left bare.
     #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
     #[serde(deny_unknown_fields)]
-    struct Bare {}
+    pub struct Bare {}
 
     tagged! {
         /// What a surface has.
