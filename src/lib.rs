@@ -1,7 +1,8 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`service`].
+//! [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`service`] ←
+//! [`command`].
 //!
 //! | module | what it is for |
 //! |---|---|
@@ -15,12 +16,15 @@
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
 //! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
+//! | [`command`] | the command line |
 //!
 //! Everything left of `service` is pure: no clock, no network, no files, no state that changes. It compiles without
 //! any HTTP or async crate (`--no-default-features`).
 
 pub mod answers;
 pub mod checks;
+#[cfg(feature = "service")]
+pub mod command;
 pub mod comparison;
 pub mod derivation;
 pub mod quantity;

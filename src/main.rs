@@ -1,3 +1,8 @@
 //! The command line: parse arguments, call the library, nothing else.
 
-fn main() {}
+use elbowroom::command;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    command::main()
+}

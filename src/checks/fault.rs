@@ -18,6 +18,8 @@ pub enum FaultCode {
     DuplicateMember,
     /// A member that the request does not have.
     UnknownMember,
+    /// A query parameter that the operation does not have.
+    UnknownParameter,
     /// A member that the request must have.
     MissingMember,
     /// A value of another JSON type than asked for.
@@ -46,6 +48,54 @@ pub enum FaultCode {
     UnverifiedEdition,
     /// A value that no other code describes.
     NotAccepted,
+}
+
+impl FaultCode {
+    /// Every code, in the order in which they are documented.
+    pub const ALL: [Self; 18] = [
+        Self::MalformedJson,
+        Self::DuplicateMember,
+        Self::UnknownMember,
+        Self::UnknownParameter,
+        Self::MissingMember,
+        Self::WrongType,
+        Self::UnknownValue,
+        Self::UnknownConductorSize,
+        Self::UnknownTradeSize,
+        Self::UnknownStandardBox,
+        Self::OutOfBounds,
+        Self::TooManyDecimals,
+        Self::TooManyItems,
+        Self::DuplicateId,
+        Self::UnknownReference,
+        Self::Conflict,
+        Self::UnverifiedEdition,
+        Self::NotAccepted,
+    ];
+
+    /// The code as a problem writes it, never changed once published.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::MalformedJson => "malformed-json",
+            Self::DuplicateMember => "duplicate-member",
+            Self::UnknownMember => "unknown-member",
+            Self::UnknownParameter => "unknown-parameter",
+            Self::MissingMember => "missing-member",
+            Self::WrongType => "wrong-type",
+            Self::UnknownValue => "unknown-value",
+            Self::UnknownConductorSize => "unknown-conductor-size",
+            Self::UnknownTradeSize => "unknown-trade-size",
+            Self::UnknownStandardBox => "unknown-standard-box",
+            Self::OutOfBounds => "out-of-bounds",
+            Self::TooManyDecimals => "too-many-decimals",
+            Self::TooManyItems => "too-many-items",
+            Self::DuplicateId => "duplicate-id",
+            Self::UnknownReference => "unknown-reference",
+            Self::Conflict => "conflict",
+            Self::UnverifiedEdition => "unverified-edition",
+            Self::NotAccepted => "not-accepted",
+        }
+    }
 }
 
 /// One fault.

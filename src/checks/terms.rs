@@ -31,7 +31,7 @@ pub struct Amendment {
     /// The name of the figure, as the table `rule-figures` has it. `/v1/amendments` lists those that can be amended.
     pub figure: FigureName,
     /// What it becomes, in the request's units.
-    #[schema(value_type = f64, minimum = 0, example = 3.0)]
+    #[schema(value_type = f64, minimum = 0, maximum = 1_000_000, extensions(("x-decimals" = json!(6))), example = 3.0)]
     pub value: Decimal,
     /// Where the jurisdiction says so, in the caller's words.
     pub citation: Reference,
@@ -63,6 +63,12 @@ macro_rules! bounded_text {
             /// The most characters.
             pub const MOST: usize = $most;
 
+            /// The text, if it is not empty and not too long.
+            pub fn new(text: String) -> Option<Self> {
+                let fits = !text.is_empty() && (text.len() <= Self::MOST || text.chars().count() <= Self::MOST);
+                fits.then_some(Self(text))
+            }
+
             /// The text.
             pub fn as_str(&self) -> &str {
                 &self.0
@@ -72,8 +78,7 @@ macro_rules! bounded_text {
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
                 let text = String::deserialize(deserializer)?;
-                let fits = !text.is_empty() && (text.len() <= Self::MOST || text.chars().count() <= Self::MOST);
-                if fits { Ok(Self(text)) } else { Err(de::Error::custom("out of bounds")) }
+                Self::new(text).ok_or_else(|| de::Error::custom("out of bounds"))
             }
         }
 

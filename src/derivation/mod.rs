@@ -97,6 +97,13 @@ impl Derivation {
         }
     }
 
+    /// A number that a search chose: believed when the proof is replayed, so later steps must compare it with whatever is
+    /// asked of it.
+    pub fn chosen(&mut self, rule: &'static Rule, value: Decimal, measure: Measure) -> Figure {
+        let unit = self.units.of(measure);
+        self.compute(Operation::Chosen, rule, &[], value, unit, None)
+    }
+
     /// A figure of a published table.
     pub fn lookup(&mut self, rule: &'static Rule, cell: Cell, at: Option<Pointer>) -> Figure {
         let Cell { table, row, column, value, unit, basis } = cell;
@@ -183,6 +190,19 @@ impl Derivation {
         Some(self.compute(Operation::WholeQuotient, rule, &[of, by], value.into(), Unit::One, None))
     }
 
+    /// How many times the second goes into the first, raised to the next whole number when the fraction that is left is at
+    /// least `step`; `None` when the second is not above zero.
+    pub fn round_count(
+        &mut self,
+        rule: &'static Rule,
+        of: Figure,
+        by: Figure,
+        step: Figure,
+    ) -> Option<Figure> {
+        let value = round_count(of.value, by.value, step.value)?;
+        Some(self.compute(Operation::RoundCount, rule, &[of, by, step], value, Unit::One, None))
+    }
+
     /// The first in hundredths of the second, rounded up at the second decimal; `None` when the second is not above zero.
     pub fn percent(&mut self, rule: &'static Rule, part: Figure, whole: Figure) -> Option<Figure> {
         let value = percent(part.value, whole.value)?;
@@ -196,6 +216,26 @@ impl Derivation {
         }
         let greatest = *of.iter().max_by_key(|figure| figure.value)?;
         Some(self.compute(Operation::Largest, rule, of, greatest.value, greatest.unit, None))
+    }
+
+    /// The least of all; of one figure it is that figure, of none there is none.
+    pub fn smallest(&mut self, rule: &'static Rule, of: &[Figure]) -> Option<Figure> {
+        if let [only] = of {
+            return Some(*only);
+        }
+        let least = *of.iter().min_by_key(|figure| figure.value)?;
+        Some(self.compute(Operation::Smallest, rule, of, least.value, least.unit, None))
+    }
+
+    /// The straight-line distance over lengths at right angles to one another, rounded down at the ninth decimal; of one
+    /// length it is that length.
+    pub fn distance(&mut self, rule: &'static Rule, legs: &[Figure]) -> Figure {
+        if let [only] = legs {
+            return *only;
+        }
+        let unit = legs.first().map_or(Unit::One, |first| first.unit);
+        let values: Vec<Decimal> = legs.iter().map(|leg| leg.value).collect();
+        self.compute(Operation::Distance, rule, legs, Decimal::distance(&values), unit, None)
     }
 
     /// Whether a relation holds between two figures, with the step that says so.
@@ -338,6 +378,15 @@ pub struct BoxesAsked {
     pub square: Figure,
     /// The most gangs for which an octagonal box is offered.
     pub octagonal: Figure,
+}
+
+/// `of` divided by `by` as a whole number, and one more where the fraction, rounded down at the ninth decimal, is at least
+/// `step`.
+fn round_count(of: Decimal, by: Decimal, step: Decimal) -> Option<Decimal> {
+    let whole = of.whole_quotient(by)?;
+    let rest = of - by.times(whole.into());
+    let raised = rest > Decimal::ZERO && rest.over(by)? >= step;
+    Some(whole.saturating_add(u32::from(raised)).into())
 }
 
 /// `part` in hundredths of `whole`, rounded up at the second decimal.

@@ -1,6 +1,6 @@
 //! Recomputing a proof from its steps alone.
 
-use super::{Derivation, Operation, Outcome, Step, percent};
+use super::{Derivation, Operation, Outcome, Step, percent, round_count};
 use crate::quantity::Decimal;
 use crate::tables::{self, standard_boxes::Choice};
 use std::fmt;
@@ -57,7 +57,7 @@ impl Derivation {
 
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
-            (Operation::Given | Operation::Fact, []) => return Some(step.outcome),
+            (Operation::Given | Operation::Chosen | Operation::Fact, []) => return Some(step.outcome),
             (Operation::Nothing, []) => Decimal::ZERO,
             (Operation::Lookup { table, row, column }, []) => {
                 tables::all().find(table)?.number(row, column)?
@@ -74,8 +74,11 @@ impl Derivation {
             (Operation::Difference, [from, take]) => *from - *take,
             (Operation::Quotient, [of, by]) => of.over(*by)?,
             (Operation::WholeQuotient, [of, by]) => of.whole_quotient(*by)?.into(),
+            (Operation::RoundCount, [of, by, step]) => round_count(*of, *by, *step)?,
             (Operation::Percent, [part, whole]) => percent(*part, *whole)?,
             (Operation::Largest, several) => *several.iter().max()?,
+            (Operation::Smallest, several) => *several.iter().min()?,
+            (Operation::Distance, legs) => Decimal::distance(legs),
             (Operation::Compare(relation), [left, right]) => {
                 return Some(Outcome::Holds(relation.holds(*left, *right)));
             }
@@ -120,6 +123,23 @@ mod tests {
         let mut backwards = honest;
         backwards.operands[0] = crate::derivation::StepId(7);
         assert_eq!(backwards.replay().unwrap_err().step, 2);
+    }
+
+    #[test]
+    fn a_count_is_raised_from_the_step_on() {
+        let decimal = |text: &str| text.parse::<Decimal>().unwrap();
+        let count =
+            |of, by| round_count(decimal(of), decimal(by), decimal("0.8")).map(|count| count.to_string());
+        assert_eq!(count("2.799999999", "1").as_deref(), Some("2"));
+        assert_eq!(count("2.8", "1").as_deref(), Some("3"));
+        assert_eq!(count("2.800000001", "1").as_deref(), Some("3"));
+        assert_eq!(count("3", "1").as_deref(), Some("3"));
+        assert_eq!(count("0.8", "1").as_deref(), Some("1"));
+        assert_eq!(count("-5", "1").as_deref(), Some("0"));
+        // 0.0237 is 2.8 times 0.008464285714…: the fraction falls short only at the ninth decimal
+        assert_eq!(count("0.0237", "0.008464286").as_deref(), Some("2"));
+        assert_eq!(count("0.0237", "0.008464285").as_deref(), Some("3"));
+        assert_eq!(count("1", "0"), None);
     }
 
     #[test]

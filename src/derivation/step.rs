@@ -98,6 +98,8 @@ pub enum Operation {
     Given,
     /// Takes a yes or no from the request; the step holds or does not.
     Fact,
+    /// Takes a number that a search chose. The steps that follow compare it with everything that is asked of it.
+    Chosen,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
@@ -133,10 +135,18 @@ pub enum Operation {
     Quotient,
     /// How many whole times the second goes into the first; 0 at the least.
     WholeQuotient,
+    /// How many times the second goes into the first: the whole number, and one more where the fraction, rounded down
+    /// at the ninth decimal, is at least the third; 0 at the least.
+    RoundCount,
     /// The first in hundredths of the second, rounded up at the second decimal.
     Percent,
     /// The greatest of all.
     Largest,
+    /// The least of all.
+    Smallest,
+    /// The straight-line distance over two or three lengths at right angles: the root of the sum of their squares,
+    /// rounded down at the ninth decimal.
+    Distance,
     /// Compares two; the step holds or does not.
     Compare(Relation),
     /// Whether every one of several steps holds.
@@ -166,6 +176,7 @@ impl Operation {
         match self {
             Self::Given => "given",
             Self::Fact => "fact",
+            Self::Chosen => "chosen",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
             Self::Affirm { .. } => "affirm",
@@ -175,8 +186,11 @@ impl Operation {
             Self::Difference => "difference",
             Self::Quotient => "quotient",
             Self::WholeQuotient => "whole_quotient",
+            Self::RoundCount => "round_count",
             Self::Percent => "percent",
             Self::Largest => "largest",
+            Self::Smallest => "smallest",
+            Self::Distance => "distance",
             Self::Compare(_) => "compare",
             Self::Every => "every",
             Self::Any => "any",

@@ -5,9 +5,11 @@
 mod counted;
 mod decimal;
 mod measured;
+mod offset;
 mod unit;
 
 pub use counted::Count;
 pub use decimal::{Decimal, NotADecimal};
 pub use measured::{Area, DECIMALS, Length, Volume, Weight, has_at_most_decimals};
+pub use offset::Offset;
 pub use unit::{Measure, Unit, Units};

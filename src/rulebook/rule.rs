@@ -91,6 +91,11 @@ impl RuleFigure {
         Self { name, rule, measure, us: Decimal::ten_thousandths(us), si: Decimal::ten_thousandths(si) }
     }
 
+    /// A distance, given in ten-thousandths of an inch and of a millimetre.
+    pub const fn length(name: &'static str, rule: &'static Rule, us: i64, si: i64) -> Self {
+        Self::sized(name, rule, Measure::Length, us, si)
+    }
+
     /// The figure in one system.
     pub const fn value(&self, units: Units) -> Decimal {
         match units {

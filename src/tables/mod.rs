@@ -3,13 +3,19 @@
 //! The files under `data/` are what an auditor opens. They are read once, by a strict loader: an unknown column, a row
 //! without a basis or a source, a figure that is no decimal are errors that a test finds; [`all`] gives the tables read.
 
+pub mod bare_conductor_dimensions;
 mod basis;
+pub mod compact_conductor_dimensions;
+pub mod conductor_dimensions;
 pub mod conductor_volume;
 pub mod enclosure_types;
 mod loader;
+pub mod raceway_dimensions;
+pub mod raceway_fill_limits;
 pub mod standard_boxes;
 pub mod supporting_raceways;
 pub mod trade_sizes;
+pub mod wire_bending_space;
 
 pub use basis::Basis;
 pub use loader::{Column, LoadFault, Row, Table, Value};
@@ -68,6 +74,13 @@ impl Tables {
             loader::read(&conductor_volume::FILE, Some(&keys))?,
             loader::read(&standard_boxes::FILE, Some(&keys))?,
             loader::read(&trade_sizes::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::COMPACT_FILE, Some(&keys))?,
+            loader::read(&raceway_fill_limits::FILE, Some(&keys))?,
+            loader::read(&raceway_dimensions::FILE, Some(&keys))?,
+            loader::read(&conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&compact_conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&bare_conductor_dimensions::FILE, Some(&keys))?,
             loader::read(&supporting_raceways::FILE, Some(&keys))?,
             loader::read(&enclosure_types::FILE, Some(&keys))?,
             loader::read(&enclosure_types::WORDS_FILE, Some(&keys))?,

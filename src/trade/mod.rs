@@ -1,9 +1,13 @@
 //! The nouns of the trade: conductor sizes, trade sizes, cables, boxes.
 
 mod conductor_size;
+mod insulation;
+mod raceway_kind;
 mod trade_size;
 
 pub use conductor_size::ConductorSize;
+pub use insulation::{Covering, Insulation};
+pub use raceway_kind::RacewayKind;
 pub use trade_size::TradeSize;
 
 use utoipa::openapi::RefOr;

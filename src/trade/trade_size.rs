@@ -42,6 +42,9 @@ const SIZES: [(&str, i64, i32); 13] = [
 ];
 
 impl TradeSize {
+    /// How many sizes there are.
+    pub const COUNT: usize = SIZES.len();
+
     /// Every size, smallest first.
     pub fn all() -> impl DoubleEndedIterator<Item = Self> {
         (0..SIZES.len() as u8).map(Self)

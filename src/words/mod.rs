@@ -36,7 +36,34 @@ impl fmt::Debug for Catalogue {
     }
 }
 
-const ENGLISH: &str = include_str!("en.ftl");
+/// The English messages, one file a subject.
+const ENGLISH: &str = concat!(
+    include_str!("en/common.ftl"),
+    "\n",
+    include_str!("en/outlet-boxes.ftl"),
+    "\n",
+    include_str!("en/free-conductors.ftl"),
+    "\n",
+    include_str!("en/pull-boxes.ftl"),
+    "\n",
+    include_str!("en/conduit-bodies.ftl"),
+    "\n",
+    include_str!("en/raceways.ftl"),
+    "\n",
+    include_str!("en/box-depths.ftl"),
+    "\n",
+    include_str!("en/box-construction.ftl"),
+    "\n",
+    include_str!("en/box-mounting.ftl"),
+    "\n",
+    include_str!("en/box-supports.ftl"),
+    "\n",
+    include_str!("en/luminaire-and-fan-outlets.ftl"),
+    "\n",
+    include_str!("en/enclosure-types.ftl"),
+    "\n",
+    include_str!("en/service.ftl"),
+);
 
 impl Catalogue {
     /// Reads a catalogue.
@@ -75,6 +102,11 @@ impl Catalogue {
         &ALL
     }
 
+    /// Whether the English catalogue reads.
+    pub fn check_english() -> Result<(), CatalogueFault> {
+        Self::read("en-US", ENGLISH).map(|_| ())
+    }
+
     /// A sentence that names nothing; its key where the catalogue has none, which a test rules out.
     pub fn fixed<'a>(&'a self, key: &'a str) -> &'a str {
         self.fixed.get(key).map_or(key, String::as_str)
@@ -89,6 +121,13 @@ impl Catalogue {
         for (name, text) in arguments {
             named.set(name.to_owned(), text);
         }
+        self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
+    }
+
+    /// A sentence about a number of things, whose form depends on the number.
+    pub fn counted(&self, key: &str, name: &str, count: usize) -> String {
+        let mut named = FluentArgs::new();
+        named.set(name.to_owned(), count);
         self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
     }
 

@@ -43,7 +43,15 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
         Operation::Product => operands.join(" × "),
         Operation::Difference => operands.join(" − "),
         Operation::Quotient | Operation::WholeQuotient | Operation::Percent => operands.join(" ÷ "),
+        Operation::RoundCount => match &operands[..] {
+            [of, by, step] => format!("{of} ÷ {by} (≥ {step} ↑)"),
+            _ => return None,
+        },
         Operation::Largest => format!("max({})", operands.join(", ")),
+        Operation::Smallest => format!("min({})", operands.join(", ")),
+        Operation::Distance => {
+            format!("√({})", operands.iter().map(|leg| format!("({leg})²")).collect::<Vec<_>>().join(" + "))
+        }
         Operation::Compare(relation) => operands.join(match (relation, step.outcome) {
             (Relation::AtLeast, Outcome::Holds(true)) | (Relation::Below, Outcome::Holds(false)) => " ≥ ",
             (Relation::AtMost, Outcome::Holds(true)) | (Relation::Above, Outcome::Holds(false)) => " ≤ ",

@@ -96,7 +96,7 @@ impl Check for EnclosureTypes {
             inspection.findings.push(finding.with("type", given.name()).at(TYPE));
         }
         tell(&outcome.serves, &mut inspection);
-        let Inspection { proof, requirements, findings } = inspection;
+        let Inspection { proof, requirements, findings, .. } = inspection;
         outcome.requirements = requirements;
         let verdict = request.enclosure_type.map(|_| Verdict::of(&findings));
         Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
@@ -152,7 +152,7 @@ fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> 
                 matches!(condition, FallingLiquids | Hosedown | TemporarySubmersion | ProlongedSubmersion)
             };
             if !request.conditions.iter().any(is_water) {
-                let finding = Finding::new(&MOISTURE, Status::NotDetermined, "finding-moisture-open");
+                let finding = Finding::new(&MOISTURE, Status::NotDetermined, "finding-place-moisture-open");
                 inspection.findings.push(finding.at(MOISTURE_AT).supply(MOISTURE_AT));
             }
             return None;

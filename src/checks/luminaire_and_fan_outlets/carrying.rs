@@ -102,9 +102,9 @@ impl Outlet<'_> {
             self.outlet_box.identified,
             Pointer::to("/box/identified"),
             Sentences {
-                met: "finding-box-identified",
-                broken: "finding-box-not-identified",
-                open: "finding-box-identified-open",
+                met: "finding-luminaire-box-identified",
+                broken: "finding-luminaire-box-not-identified",
+                open: "finding-luminaire-box-identified-open",
             },
         );
         let ordinary = self.inspection.proof.stated(&self.figures.ordinary);

@@ -78,7 +78,7 @@ impl Check for LuminaireAndFanOutlets {
         if is_on_ceiling(&request.load) {
             outlet.ready_for_fan(&request.load, request.fan_location.as_ref());
         }
-        let Outlet { inspection: Inspection { proof, requirements, findings }, box_carries, .. } = outlet;
+        let Outlet { inspection: Inspection { proof, requirements, findings, .. }, box_carries, .. } = outlet;
         let verdict = request.outlet_box.as_ref().map(|_| Verdict::of(&findings));
         let carried = carried.into_iter().map(|(rule, Way { requirements, status, step, .. })| {
             WayOfCarrying { rule: rule.id, status, requirements, step }

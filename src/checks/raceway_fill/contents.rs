@@ -1,0 +1,178 @@
+//! What goes into the raceway: each conductor and cable with the cross-section that counts for it.
+//!
+//! Inputs of one kind and size become one line, so neither their order nor their grouping changes a figure.
+
+use super::outcome::{RacewayItem, RacewayTallyLine};
+use super::request::{BareConstruction, RacewayFillRequest, Wires};
+use super::sizing::{Load, Occupant, Sizer};
+use crate::derivation::{Derivation, Figure, Pointer};
+use crate::quantity::{Decimal, Measure};
+use crate::rulebook::Rule;
+use crate::rulebook::raceway_fill::{ACTUAL, BARE, CABLES, CONDUCTORS};
+use crate::tables::Cell;
+use crate::tables::conductor_dimensions::{self, Dimensions};
+use crate::tables::{bare_conductor_dimensions, compact_conductor_dimensions};
+
+/// Where the dimensions of a thing come from.
+#[derive(Clone, Copy)]
+enum Dimensioned {
+    /// A row of a table.
+    Row(Dimensions),
+    /// A diameter that the request gives.
+    Measured(Decimal, Pointer),
+}
+
+/// One input.
+struct Entry {
+    what: RacewayItem,
+    rule: &'static Rule,
+    dimensioned: Dimensioned,
+    count: Option<Wires>,
+    at: Pointer,
+}
+
+impl Entry {
+    /// What makes two inputs one line, and the order of the lines.
+    fn key(&self) -> (RacewayItem, &'static str, Decimal, &'static str) {
+        match self.dimensioned {
+            Dimensioned::Row(dimensions) => {
+                let cell = dimensions.diameter.or(dimensions.area);
+                let of = |cell: Cell| (self.what, cell.table, cell.value, cell.row);
+                cell.map_or((self.what, "", Decimal::ZERO, ""), of)
+            }
+            Dimensioned::Measured(diameter, _) => (self.what, "", diameter, ""),
+        }
+    }
+}
+
+/// Everything that goes in.
+pub(super) struct Contents {
+    pub lines: Vec<RacewayTallyLine>,
+    pub load: Load,
+    dimensioned: Vec<Dimensioned>,
+}
+
+impl Contents {
+    /// Counts what a request without faults puts in; `None` for nothing.
+    pub fn count(proof: &mut Derivation, sizer: &mut Sizer, request: &RacewayFillRequest) -> Option<Self> {
+        let mut entries = entries(proof, request);
+        entries.sort_by_key(Entry::key);
+        let (mut lines, mut dimensioned) = (Vec::new(), Vec::new());
+        for group in entries.chunk_by(|one, next| one.key() == next.key()) {
+            let first = group.first()?;
+            lines.push(line(proof, sizer, first, group)?);
+            dimensioned.push(first.dimensioned);
+        }
+        let occupants: Vec<Occupant> =
+            lines.iter().map(|line| Occupant { count: line.count, each: line.each }).collect();
+        let areas: Vec<Figure> = lines.iter().map(|line| line.area).collect();
+        let load = Load::of_areas(proof, &occupants, &areas)?;
+        Some(Self { lines, load, dimensioned })
+    }
+
+    /// The outside diameter, where it is the same for all.
+    pub fn common_diameter(&self, proof: &mut Derivation, rule: &'static Rule) -> Option<Figure> {
+        let value = |dimensioned: &Dimensioned| match dimensioned {
+            Dimensioned::Row(dimensions) => dimensions.diameter.map(|cell| cell.value),
+            Dimensioned::Measured(diameter, _) => Some(*diameter),
+        };
+        let first = self.dimensioned.first()?;
+        let same = self.dimensioned.iter().all(|other| value(other) == value(first));
+        match (same, first) {
+            (true, Dimensioned::Row(dimensions)) => {
+                dimensions.diameter.map(|cell| proof.lookup(rule, cell, None))
+            }
+            (true, Dimensioned::Measured(diameter, at)) => {
+                Some(proof.given(rule, *diameter, Measure::Length, *at))
+            }
+            (false, _) => None,
+        }
+    }
+}
+
+fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
+    let units = proof.units();
+    let mut entries = Vec::new();
+    for (index, conductor) in request.conductors.iter().enumerate() {
+        let at = Pointer::of("/conductors/#", index);
+        let row = if conductor.compact {
+            compact_conductor_dimensions::of(conductor.insulation, conductor.size, units)
+        } else {
+            conductor_dimensions::of(conductor.insulation, conductor.covering, conductor.size, units)
+        };
+        let (what, rule) = (RacewayItem::Conductors, &CONDUCTORS);
+        entries.extend(row.map(|row| {
+            let dimensioned = Dimensioned::Row(row);
+            Entry { what, rule, dimensioned, count: conductor.count, at }
+        }));
+    }
+    for (index, bare) in request.bare_conductors.iter().enumerate() {
+        let at = Pointer::of("/bare_conductors/#", index);
+        let row = match bare.construction {
+            BareConstruction::Solid => bare_conductor_dimensions::of(bare.size, false, units),
+            BareConstruction::Stranded => bare_conductor_dimensions::of(bare.size, true, units),
+            BareConstruction::Compact => compact_conductor_dimensions::bare(bare.size, units),
+        };
+        let (what, rule) = (RacewayItem::BareConductors, &BARE);
+        entries.extend(row.map(|row| {
+            let dimensioned = Dimensioned::Row(row);
+            Entry { what, rule, dimensioned, count: bare.count, at }
+        }));
+    }
+    for (index, cable) in request.cables.iter().enumerate() {
+        let at = Pointer::of("/cables/#", index);
+        let round = cable.diameter.map(|diameter| (diameter, "/diameter"));
+        let given = round.or(cable.major_diameter.map(|diameter| (diameter, "/major_diameter")));
+        let (what, rule) = (RacewayItem::Cables, &CABLES);
+        entries.extend(given.map(|(diameter, member)| {
+            let dimensioned = Dimensioned::Measured(diameter.value(), at.member(member));
+            Entry { what, rule, dimensioned, count: cable.count, at }
+        }));
+    }
+    for (index, measured) in request.measured_conductors.iter().enumerate() {
+        let at = Pointer::of("/measured_conductors/#", index);
+        let dimensioned = Dimensioned::Measured(measured.diameter.value(), at.member("/diameter"));
+        let (what, rule) = (RacewayItem::MeasuredConductors, &ACTUAL);
+        entries.push(Entry { what, rule, dimensioned, count: measured.count, at });
+    }
+    entries
+}
+
+/// One line of like inputs; `None` where the table has neither an area nor a diameter for them.
+fn line(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    first: &Entry,
+    group: &[Entry],
+) -> Option<RacewayTallyLine> {
+    let rule = first.rule;
+    let (each, place, diameter) = match first.dimensioned {
+        Dimensioned::Row(Dimensions { area: Some(area), .. }) => {
+            (proof.lookup(rule, area, Some(first.at)), Some((area.table, area.row)), None)
+        }
+        Dimensioned::Row(Dimensions { diameter, .. }) => {
+            let cell = diameter?;
+            let diameter = proof.lookup(rule, cell, Some(first.at));
+            (sizer.circle(proof, rule, diameter), Some((cell.table, cell.row)), None)
+        }
+        Dimensioned::Measured(diameter, at) => {
+            let diameter = proof.given(rule, diameter, Measure::Length, at);
+            (sizer.circle(proof, rule, diameter), None, Some(diameter))
+        }
+    };
+    let counts: Vec<Figure> =
+        group.iter().map(|entry| proof.count(rule, entry.count.map(Wires::get), entry.at)).collect();
+    let count = proof.sum(rule, &counts);
+    let area = proof.product(rule, count, each, None);
+    Some(RacewayTallyLine {
+        what: first.what,
+        table: place.map(|(table, _)| table),
+        row: place.map(|(_, row)| row),
+        diameter,
+        count,
+        each,
+        area,
+        rule: rule.id,
+        at: group.iter().map(|entry| entry.at).collect(),
+    })
+}

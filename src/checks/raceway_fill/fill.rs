@@ -1,0 +1,147 @@
+//! How full one raceway is.
+
+use super::contents::Contents;
+use super::outcome::{FillLimit, Fullness, RacewayRoom};
+use super::request::RacewayFillRequest;
+use super::sizing::{Load, Sizer};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::rulebook::raceway_fill::{AREA, JAMMING, LIMITS, SAME_SIZE};
+use crate::tables::raceway_dimensions::{self, Dimension};
+use crate::trade::{RacewayKind, TradeSize};
+
+/// Fills the raceway of a request; `None` where none is given with a trade size, or its figures are not available.
+pub(super) fn of(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &RacewayFillRequest,
+    contents: &Contents,
+    (limit, limit_percent): (FillLimit, Figure),
+    findings: &mut Vec<Finding>,
+) -> Option<Fullness> {
+    let raceway = request.raceway?;
+    let (kind, trade_size) = (raceway.kind, raceway.trade_size?);
+    let load = &contents.load;
+    let Some(inside_area) = sizer.inside_area(proof, kind, trade_size) else {
+        findings.push(
+            Finding::new(&AREA, Status::NotDetermined, "finding-raceway-without-figures")
+                .with("raceway", format!("{kind} {trade_size}").as_str())
+                .at(Pointer::to("/raceway/trade_size")),
+        );
+        return None;
+    };
+    let admission = sizer.admits(proof, &LIMITS, (kind, trade_size), load, limit)?;
+    let allowed_area = admission.allowed;
+    let margin = proof.difference(&LIMITS, allowed_area, load.total);
+    let fill_percent = proof.percent(&LIMITS, load.total, inside_area)?;
+    let maximum = match load.alike {
+        Some(each) => Some(sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?),
+        None => None,
+    };
+    let (rule, status, message) = match (admission.fits, admission.raised) {
+        (true, false) => (&LIMITS, Status::Satisfied, "finding-fill-within"),
+        (true, true) => (&SAME_SIZE, Status::Satisfied, "finding-fill-raised"),
+        (false, _) => (&LIMITS, Status::Violated, "finding-fill-over"),
+    };
+    findings.push(
+        Finding::new(rule, status, message)
+            .with("total", load.total)
+            .with("allowed", allowed_area)
+            .with("fill", fill_percent)
+            .with("limit", limit_percent)
+            .with("number", load.number)
+            .with("raceway", format!("{kind} {trade_size}").as_str())
+            .at(Pointer::to("/raceway"))
+            .step(admission.step),
+    );
+    let room_left = room(proof, sizer, (kind, trade_size), contents, limit, maximum)?;
+    let jam_ratio = jamming(proof, (kind, trade_size), contents, findings);
+    Some(Fullness {
+        kind,
+        trade_size,
+        limit,
+        limit_percent,
+        inside_area,
+        allowed_area,
+        margin,
+        fill_percent,
+        maximum,
+        room_left,
+        jam_ratio,
+    })
+}
+
+/// How many more of each line would fit, of that line alone.
+fn room(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    raceway: (RacewayKind, TradeSize),
+    contents: &Contents,
+    limit: FillLimit,
+    maximum: Option<Figure>,
+) -> Option<Vec<RacewayRoom>> {
+    let load = &contents.load;
+    let mut rooms = Vec::with_capacity(contents.lines.len());
+    let alike = maximum.map(|maximum| {
+        let left = proof.difference(&SAME_SIZE, maximum, load.number);
+        proof.at_least_zero(&SAME_SIZE, left)
+    });
+    for line in &contents.lines {
+        let more = match alike {
+            Some(more) => more,
+            None => more_of(proof, sizer, raceway, load, line.each, limit)?,
+        };
+        rooms.push(RacewayRoom { what: line.what, row: line.row, diameter: line.diameter, more });
+    }
+    Some(rooms)
+}
+
+/// How many more of one cross-section fit beside conductors of several. There are two at the least, so any more makes
+/// three: the limit for more than two decides, or that for a nipple.
+fn more_of(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    (kind, size): (RacewayKind, TradeSize),
+    load: &Load,
+    each: Figure,
+    limit: FillLimit,
+) -> Option<Figure> {
+    let limit = if limit == FillLimit::Nipple { FillLimit::Nipple } else { FillLimit::OverTwo };
+    let allowed = sizer.allowed(proof, kind, size, limit)?;
+    let left = proof.difference(&LIMITS, allowed, load.total);
+    proof.whole_quotient(&LIMITS, left, each)
+}
+
+/// The ratio of diameters at which three conductors may jam, where there are three of one diameter.
+fn jamming(
+    proof: &mut Derivation,
+    (kind, size): (RacewayKind, TradeSize),
+    contents: &Contents,
+    findings: &mut Vec<Finding>,
+) -> Option<Figure> {
+    let book = proof.rulebook().clone();
+    if contents.load.number.value != book.raceway_fill.jam_number.value(proof.units()) {
+        proof.does_not_apply(&JAMMING, "not-three", None);
+        return None;
+    }
+    let Some(conductor) = contents.common_diameter(proof, &JAMMING) else {
+        proof.does_not_apply(&JAMMING, "diameters-differ", None);
+        return None;
+    };
+    let inside = raceway_dimensions::of(kind, size, Dimension::Diameter, proof.units())?;
+    let inside = proof.lookup(&JAMMING, inside, None);
+    let ratio = proof.quotient(&JAMMING, inside, conductor)?;
+    let (from, to) = (proof.stated(&book.raceway_fill.jam_from), proof.stated(&book.raceway_fill.jam_to));
+    let (above, _) = proof.compare(&JAMMING, ratio, Relation::AtLeast, from);
+    let (below, step) = proof.compare(&JAMMING, ratio, Relation::AtMost, to);
+    if above && below {
+        findings.push(
+            Finding::new(&JAMMING, Status::Advisory, "finding-may-jam")
+                .with("ratio", ratio)
+                .with("from", from)
+                .with("to", to)
+                .step(step),
+        );
+    }
+    Some(ratio)
+}

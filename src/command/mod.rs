@@ -1,0 +1,84 @@
+//! The command line: `serve` (the default), `check FILE`, `openapi`.
+
+mod check;
+mod report;
+mod serve;
+
+use clap::{Parser, Subcommand};
+use std::io::{self, Write};
+use std::process::ExitCode;
+
+/// Exit statuses: those of a check, and those of `sysexits.h` for what could not be done.
+mod status {
+    /// It complies, or only a size was asked for.
+    pub const COMPLIES: u8 = 0;
+    /// It violates a rule.
+    pub const VIOLATES: u8 = 1;
+    /// A rule applies that could not be decided.
+    pub const NOT_DETERMINED: u8 = 2;
+    /// The arguments or the request are wrong (EX_USAGE).
+    pub const USAGE: u8 = 64;
+    /// A file cannot be read (EX_NOINPUT).
+    pub const NO_INPUT: u8 = 66;
+    /// The program itself has a fault (EX_SOFTWARE).
+    pub const SOFTWARE: u8 = 70;
+    /// The operating system refuses (EX_OSERR).
+    pub const SYSTEM: u8 = 71;
+}
+
+/// Audited box and enclosure calculations for the electrical trade, over HTTP.
+#[derive(Debug, Parser)]
+#[command(name = "elbowroom", version, args_conflicts_with_subcommands = true)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Option<Command>,
+    #[command(flatten)]
+    serve: serve::ServeArguments,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Serve over HTTP (the default).
+    Serve(serve::ServeArguments),
+    /// Evaluate a request file without a server.
+    ///
+    /// Exit status: 0 complies or only a size was asked for, 1 violates, 2 not determined, 64 the request or the
+    /// arguments are wrong, 66 the file cannot be read.
+    Check(check::CheckArguments),
+    /// Print the OpenAPI document.
+    Openapi,
+}
+
+/// Runs the command that the arguments name.
+pub fn main() -> ExitCode {
+    let arguments = match Arguments::try_parse() {
+        Ok(arguments) => arguments,
+        Err(error) => {
+            let asked_for = !error.use_stderr();
+            // a closed output leaves nobody to tell
+            let _ = error.print();
+            return if asked_for { ExitCode::SUCCESS } else { status::USAGE.into() };
+        }
+    };
+    match arguments.command.unwrap_or(Command::Serve(arguments.serve)) {
+        Command::Serve(arguments) => serve::run(&arguments),
+        Command::Check(arguments) => check::run(&arguments),
+        Command::Openapi => print(crate::service::openapi::text(), ExitCode::SUCCESS),
+    }
+}
+
+/// Prints to standard output; a reader that has gone away is no failure.
+fn print(text: &str, status: ExitCode) -> ExitCode {
+    let mut output = io::stdout().lock();
+    match output.write_all(text.as_bytes()).and_then(|()| output.flush()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => complain(&error, status::SYSTEM),
+        _ => status,
+    }
+}
+
+/// Says on standard error what went wrong.
+fn complain(what: &dyn std::fmt::Display, status: u8) -> ExitCode {
+    // a closed output leaves nobody to tell
+    let _ = writeln!(io::stderr().lock(), "elbowroom: {what}");
+    status.into()
+}

@@ -1,0 +1,272 @@
+//! An answer as a person reads it: the verdict first, then the figures, what was found, and what to know.
+//!
+//! Written from the answer alone and for any check: a figure is a value with its unit, a list of like things is a
+//! table, a rule is its title. The names of members are the labels.
+
+mod grid;
+mod wrap;
+
+use crate::service::problem::Problem;
+use crate::service::register::CheckEntry;
+use crate::words::Catalogue;
+use grid::Grid;
+use serde_json::{Map, Value};
+use std::fmt::Write as _;
+
+type Members = Map<String, Value>;
+
+/// How wide a line of sentences is; tables are as wide as they are.
+const WIDTH: usize = 110;
+
+/// The report of an answer.
+pub fn of_answer(check: &CheckEntry, answer: &Value) -> String {
+    let words = Catalogue::english();
+    let mut report = Report { text: String::new(), answer, words };
+    let text = |pointer: &str| answer.pointer(pointer).and_then(Value::as_str);
+    let edition = text("/ruleset/edition").unwrap_or_default();
+    report.line(0, &format!("{} · NFPA 70, {edition}", words.fixed(check.title)));
+    if let Some(reference) = text("/reference") {
+        report.line(0, &format!("{}: {reference}", label("reference")));
+    }
+    let verdict = text("/verdict").map_or_else(
+        || words.fixed("text-report-no-verdict").to_owned(),
+        |verdict| label(verdict).to_uppercase(),
+    );
+    report.line(0, &format!("{}: {verdict}", label("verdict")));
+    if let Some(Value::Object(outcome)) = answer.get("outcome") {
+        report.members(0, outcome);
+    }
+    report.findings();
+    report.interpretations();
+    report.proof();
+    report.sentences("cautions", answer.get("cautions"));
+    let digest = text("/ruleset/digest").unwrap_or_default();
+    let version = text("/ruleset/version").unwrap_or_default();
+    report.line(0, &format!("\n{}: {version}, {digest}", label("ruleset")));
+    report.text
+}
+
+/// The report of a request that was refused: every fault on its own lines.
+pub fn of_problem(problem: &Problem) -> String {
+    let mut text = format!("{}. {}", problem.kind.title(Catalogue::english()), problem.detail);
+    for fault in problem.faults.kept() {
+        let place = fault.pointer.as_deref().or(fault.parameter.as_deref()).unwrap_or_default();
+        let place = if place.is_empty() { "/" } else { place };
+        let _ = write!(text, "\n  {place}: {} ({})", fault.detail, fault.code.name());
+        if let Some(nearest) = &fault.nearest {
+            let _ = write!(text, "\n    ≈ {nearest}");
+        }
+        if !fault.accepted.is_empty() {
+            let _ = write!(text, "\n    ∈ {}", fault.accepted.join(", "));
+        }
+    }
+    if problem.faults.more() > 0 {
+        let _ = write!(text, "\n  + {}", problem.faults.more());
+    }
+    text
+}
+
+struct Report<'a> {
+    text: String,
+    answer: &'a Value,
+    words: &'a Catalogue,
+}
+
+impl Report<'_> {
+    fn line(&mut self, depth: usize, text: &str) {
+        for line in text.split('\n') {
+            let indent = if line.is_empty() { 0 } else { depth * 2 };
+            let _ = writeln!(self.text, "{:indent$}{line}", "");
+        }
+    }
+
+    /// A sentence or a list, broken into lines that a page can hold.
+    fn wrapped(&mut self, depth: usize, text: &str, hanging: usize) {
+        self.line(depth, &wrap::wrap(text, WIDTH - depth * 2, hanging));
+    }
+
+    /// The members of an object, one below the other. What is absent or empty is left out.
+    fn members(&mut self, depth: usize, object: &Members) {
+        let is_empty = |value: &Value| value.is_null() || value.as_array().is_some_and(Vec::is_empty);
+        let shown = object.iter().filter(|(name, value)| name.as_str() != "step" && !is_empty(value));
+        let plain: Vec<(String, String)> = shown
+            .clone()
+            .filter(|(_, value)| is_plain(value))
+            .map(|(name, value)| (label(name), self.plain(name, value)))
+            .collect();
+        let width = plain.iter().map(|(label, _)| label.chars().count()).max().unwrap_or_default();
+        for (label, value) in plain {
+            self.wrapped(depth, &format!("{label:width$}  {value}"), width + 2);
+        }
+        for (name, value) in shown.filter(|(_, value)| !is_plain(value)) {
+            match value {
+                Value::Array(items) => self.list(depth, name, items),
+                Value::Object(members) => {
+                    self.line(depth, &format!("\n{}", label(name)));
+                    self.members(depth + 1, members);
+                }
+                _ => {}
+            }
+        }
+    }
+
+    /// A list: a table when its things are plain, otherwise one thing below the other.
+    fn list(&mut self, depth: usize, name: &str, items: &[Value]) {
+        let objects: Vec<&Members> = items.iter().filter_map(Value::as_object).collect();
+        if objects.is_empty() {
+            return;
+        }
+        let is_table = objects.iter().all(|object| object.values().all(is_plain));
+        self.line(depth, &format!("\n{}", label(name)));
+        if !is_table {
+            for (index, object) in objects.into_iter().enumerate() {
+                if index > 0 {
+                    self.line(0, "");
+                }
+                self.members(depth + 1, object);
+            }
+            return;
+        }
+        let mut columns: Vec<&str> = Vec::new();
+        for member in objects.iter().flat_map(|object| object.keys()) {
+            if member != "step" && !columns.contains(&member.as_str()) {
+                columns.push(member);
+            }
+        }
+        let mut grid = Grid::new(columns.iter().map(|column| label(column)).collect());
+        for object in objects {
+            let field = |column: &&str| {
+                object.get(*column).map(|value| self.plain(column, value)).unwrap_or_default()
+            };
+            grid.add(columns.iter().map(field).collect());
+        }
+        self.line(depth + 1, &grid.to_string());
+    }
+
+    /// A value on one line.
+    fn plain(&self, name: &str, value: &Value) -> String {
+        match value {
+            Value::Null => "–".to_owned(),
+            Value::Bool(truth) => self.words.fixed(if *truth { "text-yes" } else { "text-no" }).to_owned(),
+            Value::Number(_) => plain_number(value),
+            Value::String(text) => match name {
+                "rule" => self.words.rule_title(text),
+                "because" => self.reason(text),
+                "what" | "kind" | "verdict" | "status" => label(text),
+                _ => text.clone(),
+            },
+            Value::Array(items) => {
+                items.iter().map(|item| self.plain(name, item)).collect::<Vec<_>>().join(", ")
+            }
+            Value::Object(members) => figure(members).unwrap_or_default(),
+        }
+    }
+
+    fn reason<'s>(&'s self, because: &'s str) -> String {
+        let reasons = self.answer.get("reasons").and_then(Value::as_array);
+        let told = reasons.into_iter().flatten().find(|reason| reason["because"] == because);
+        told.and_then(|reason| reason["message"].as_str()).unwrap_or(because).to_owned()
+    }
+
+    fn findings(&mut self) {
+        let Some(Value::Array(findings)) = self.answer.get("findings") else { return };
+        if findings.is_empty() {
+            return;
+        }
+        self.line(0, &format!("\n{}", label("findings")));
+        for finding in findings {
+            let text = |member: &str| finding[member].as_str().unwrap_or_default().to_owned();
+            let citation = finding["citation"].as_str().map(|at| format!(" [{at}]")).unwrap_or_default();
+            let told = format!("{}: {}{citation}", label(&text("status")), text("message"));
+            self.wrapped(1, &told, 2);
+            if let Some(Value::Array(supply)) = finding.get("supply") {
+                let places: Vec<&str> = supply.iter().filter_map(Value::as_str).collect();
+                let told = format!("{} {}", self.words.fixed("text-report-supply"), places.join(", "));
+                self.wrapped(2, &told, 2);
+            }
+        }
+    }
+
+    fn interpretations(&mut self) {
+        let Some(Value::Array(points)) = self.answer.get("interpretations") else { return };
+        if points.is_empty() {
+            return;
+        }
+        self.line(0, &format!("\n{}", label("interpretations")));
+        for point in points {
+            let text = |member: &str| point[member].as_str().unwrap_or_default();
+            self.wrapped(1, text("question"), 2);
+            let mut readings = format!("{} → {}", label(text("point")), label(text("reading")));
+            for other in point["alternatives"].as_array().into_iter().flatten() {
+                let verdict = other["verdict"].as_str().map_or_else(|| "–".to_owned(), label);
+                let reading = label(other["reading"].as_str().unwrap_or_default());
+                let _ = write!(readings, "; {reading}: {verdict}");
+            }
+            self.wrapped(2, &readings, 2);
+        }
+    }
+
+    /// The proof, when the answer carries it: sentences, or the steps by name.
+    fn proof(&mut self) {
+        self.sentences("summary", self.answer.pointer("/derivation/summary"));
+        let Some(Value::Array(steps)) = self.answer.pointer("/derivation/steps") else { return };
+        let told = ["id", "op", "of", "table", "row", "column", "equals", "unit", "holds", "rule", "at"];
+        let mut grid = Grid::new(told.map(label).into());
+        for step in steps.iter().filter_map(Value::as_object) {
+            let field =
+                |member: &str| step.get(member).map(|value| self.plain(member, value)).unwrap_or_default();
+            grid.add(told.map(field).into());
+        }
+        self.line(0, &format!("\n{}", label("steps")));
+        self.line(1, &grid.to_string());
+    }
+
+    fn sentences(&mut self, name: &str, list: Option<&Value>) {
+        let sentences: Vec<&str> =
+            list.and_then(Value::as_array).into_iter().flatten().filter_map(Value::as_str).collect();
+        if sentences.is_empty() {
+            return;
+        }
+        self.line(0, &format!("\n{}", label(name)));
+        for sentence in sentences {
+            self.wrapped(1, sentence, 2);
+        }
+    }
+}
+
+/// Whether a value fits on one line: no table and no group of members.
+fn is_plain(value: &Value) -> bool {
+    match value {
+        Value::Object(members) => figure(members).is_some(),
+        Value::Array(items) => items.iter().all(|item| !item.is_object() && !item.is_array()),
+        _ => true,
+    }
+}
+
+/// A figure: its value and its unit.
+fn figure(members: &Members) -> Option<String> {
+    let value = members.get("value")?;
+    let unit = match members.get("unit")?.as_str()? {
+        "1" => "",
+        "%" => "%",
+        "in2" => " in²",
+        "in3" => " in³",
+        "mm2" => " mm²",
+        "cm3" => " cm³",
+        "in" => " in",
+        other => return Some(format!("{} {other}", plain_number(value))),
+    };
+    Some(format!("{}{unit}", plain_number(value)))
+}
+
+fn plain_number(value: &Value) -> String {
+    let text = value.to_string();
+    text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
+}
+
+/// A member or a word as a label: `not_counted` is `Not counted`.
+fn label(name: &str) -> String {
+    let spaced = name.replace('_', " ");
+    let mut letters = spaced.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}

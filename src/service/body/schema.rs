@@ -1,0 +1,51 @@
+//! The published schemas, as the failure path reads them.
+
+use crate::checks::Check;
+use crate::service::openapi;
+use serde_json::{Map, Value};
+use std::sync::LazyLock;
+use utoipa::ToSchema;
+
+/// A schema, with the components that its references name.
+#[derive(Clone, Copy, Debug)]
+pub struct Schema<'a> {
+    /// The schema.
+    pub root: &'a Value,
+    /// The schemas by name.
+    pub components: &'a Map<String, Value>,
+}
+
+static NO_COMPONENTS: LazyLock<Map<String, Value>> = LazyLock::new(Map::new);
+
+impl<'a> Schema<'a> {
+    /// A schema that refers to no other.
+    pub fn alone(root: &'a Value) -> Self {
+        Self { root, components: &NO_COMPONENTS }
+    }
+
+    /// What a reference such as `#/components/schemas/Cable` names.
+    pub(super) fn named(&self, reference: &str) -> Option<&'a Value> {
+        self.components.get(reference.strip_prefix("#/components/schemas/")?)
+    }
+}
+
+/// The component schemas of the published document, read when the first faulty body needs them.
+static COMPONENTS: LazyLock<Map<String, Value>> = LazyLock::new(|| {
+    let document: Value = serde_json::from_str(openapi::text()).unwrap_or_default();
+    match document.pointer("/components/schemas") {
+        Some(Value::Object(schemas)) => schemas.clone(),
+        _ => Map::new(),
+    }
+});
+
+/// The schema that the operation of a check publishes for its request.
+pub fn of_request<C: Check>() -> Schema<'static> {
+    of::<C::Request>()
+}
+
+/// The schema that is published for a type.
+pub fn of<T: ToSchema>() -> Schema<'static> {
+    static ANYTHING: Value = Value::Bool(true);
+    let name = T::name();
+    Schema { root: COMPONENTS.get(name.as_ref()).unwrap_or(&ANYTHING), components: &COMPONENTS }
+}

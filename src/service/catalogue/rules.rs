@@ -1,0 +1,125 @@
+//! The rules: what each asks, where each edition has it, what it states, and where our knowledge of it comes from.
+
+use crate::quantity::{Decimal, Measure, Unit, Units};
+use crate::rulebook::{Basis, Edition, Rule, RuleFigure, Rulebook, rules};
+use crate::words::Catalogue;
+use serde::Serialize;
+use std::collections::BTreeMap;
+use utoipa::ToSchema;
+
+/// Every rule of every edition.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct Rules {
+    /// The rules.
+    rules: Vec<RuleSummary>,
+}
+
+/// A rule in one line; `/v1/rules/{id}` has the whole of it.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct RuleSummary {
+    /// The name, as findings and steps give it. It is never changed.
+    #[schema(value_type = String, example = "outlet-fill.devices")]
+    id: &'static str,
+    /// The title.
+    title: String,
+    /// How far the rule can be trusted.
+    basis: Basis,
+}
+
+/// A rule.
+#[derive(Debug, Serialize, ToSchema)]
+#[schema(as = Rule)]
+pub struct RuleView {
+    /// The name, as findings and steps give it. It is never changed.
+    #[schema(value_type = String, example = "outlet-fill.devices")]
+    id: &'static str,
+    /// The title.
+    title: String,
+    /// What the rule asks, in our own words: not the text of the code.
+    statement: String,
+    /// How far the rule can be trusted.
+    basis: Basis,
+    /// The published sources, or a plain statement that there is none.
+    source: &'static str,
+    /// Where each edition has the rule. An edition that is absent does not have it.
+    #[schema(value_type = BTreeMap<String, String>, example = json!({"2020": "314.16(B)(4)"}))]
+    citations: BTreeMap<&'static str, String>,
+    /// The figures that the rule states.
+    figures: Vec<RuleFigureView>,
+}
+
+/// A figure that a rule states, per edition.
+#[derive(Debug, Serialize, ToSchema)]
+#[schema(as = RuleFigure)]
+pub struct RuleFigureView {
+    /// The name: the row of the table `rule-figures`.
+    #[schema(value_type = String, example = "outlet-fill.devices.allowances-per-yoke")]
+    name: &'static str,
+    /// The unit of the figure in `us`; `1` for a plain number.
+    unit_us: Unit,
+    /// The unit of the figure in `si`.
+    unit_si: Unit,
+    /// The figure in each edition that states it.
+    #[schema(value_type = BTreeMap<String, EditionFigure>)]
+    editions: BTreeMap<&'static str, EditionFigure>,
+}
+
+/// A figure in one edition, in both columns of the code.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct EditionFigure {
+    /// The figure in inches and their powers, or the plain number.
+    #[schema(value_type = f64, example = 2)]
+    us: Decimal,
+    /// The figure in millimetres and their powers as the code prints it, or the plain number.
+    #[schema(value_type = f64, example = 2)]
+    si: Decimal,
+}
+
+/// All rules.
+pub fn list() -> Rules {
+    let words = Catalogue::english();
+    let summary =
+        |rule: &Rule| RuleSummary { id: rule.id, title: words.rule_title(rule.id), basis: rule.basis };
+    Rules { rules: rules().map(summary).collect() }
+}
+
+/// One rule.
+pub fn view(rule: &'static Rule) -> RuleView {
+    let words = Catalogue::english();
+    let citation = |edition: Edition| Some((edition.year(), rule.citation(edition)?.to_string()));
+    RuleView {
+        id: rule.id,
+        title: words.rule_title(rule.id),
+        statement: words.rule_statement(rule.id),
+        basis: rule.basis,
+        source: rule.source,
+        citations: Edition::ALL.into_iter().filter_map(citation).collect(),
+        figures: figures(rule),
+    }
+}
+
+fn figures(rule: &Rule) -> Vec<RuleFigureView> {
+    let mut views: Vec<RuleFigureView> = Vec::new();
+    for edition in Edition::ALL {
+        for figure in Rulebook::of(edition).figures().filter(|figure| figure.rule.id == rule.id) {
+            let RuleFigure { name, rule: _, measure, us, si } = figure;
+            let place = views.iter().position(|view| view.name == name).unwrap_or_else(|| {
+                views.push(empty(name, measure));
+                views.len() - 1
+            });
+            if let Some(view) = views.get_mut(place) {
+                view.editions.insert(edition.year(), EditionFigure { us, si });
+            }
+        }
+    }
+    views
+}
+
+const fn empty(name: &'static str, measure: Measure) -> RuleFigureView {
+    RuleFigureView {
+        name,
+        unit_us: Units::Us.of(measure),
+        unit_si: Units::Si.of(measure),
+        editions: BTreeMap::new(),
+    }
+}

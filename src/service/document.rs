@@ -1,0 +1,56 @@
+//! Documents that stay the same while the service runs: written once, tagged by their content, served with 304.
+
+use super::media;
+use super::problem::Problem;
+use axum::body::{Body, Bytes};
+use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
+use axum::response::{IntoResponse, Response};
+use serde::Serialize;
+use sha2::{Digest, Sha256};
+
+/// How long a copy may be used without asking again. A new ruleset comes with a new release, so an hour is no risk.
+const CACHE_CONTROL: HeaderValue = HeaderValue::from_static("public, max-age=3600");
+
+/// A JSON document with its strong entity tag: the SHA-256 of its bytes.
+#[derive(Clone, Debug)]
+pub struct Document {
+    body: Bytes,
+    tag: HeaderValue,
+}
+
+impl Document {
+    /// Writes a document.
+    pub fn new(content: &impl Serialize) -> Result<Self, serde_json::Error> {
+        Ok(Self::of(serde_json::to_vec(content)?))
+    }
+
+    /// A document that is already written.
+    pub fn of(body: impl Into<Bytes>) -> Self {
+        let body = body.into();
+        let digest: String = Sha256::digest(&body).iter().map(|byte| format!("{byte:02x}")).collect();
+        let tag = HeaderValue::try_from(format!("\"{digest}\""))
+            .unwrap_or_else(|_| HeaderValue::from_static("\"\""));
+        Self { body, tag }
+    }
+
+    /// Answers with the document, or with 304 when the caller has it.
+    pub fn respond(&self, headers: &HeaderMap) -> Result<Response, Problem> {
+        media::takes_json(headers)?;
+        let validators = [(header::ETAG, self.tag.clone()), (header::CACHE_CONTROL, CACHE_CONTROL)];
+        if self.is_known_to(headers) {
+            return Ok((StatusCode::NOT_MODIFIED, validators).into_response());
+        }
+        let json = HeaderValue::from_static("application/json");
+        Ok((validators, [(header::CONTENT_TYPE, json)], Body::from(self.body.clone())).into_response())
+    }
+
+    /// Whether If-None-Match names the tag. A weak tag matches too: the comparison is weak (RFC 9110, 13.1.2).
+    fn is_known_to(&self, headers: &HeaderMap) -> bool {
+        let tag = self.tag.to_str().unwrap_or_default();
+        let known = headers.get_all(header::IF_NONE_MATCH).iter().filter_map(|value| value.to_str().ok());
+        known
+            .flat_map(|tags| tags.split(','))
+            .map(str::trim)
+            .any(|known| known == "*" || known.strip_prefix("W/").unwrap_or(known) == tag)
+    }
+}

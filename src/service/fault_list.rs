@@ -1,0 +1,164 @@
+//! Faults as a problem lists them: each in words, so many at the most, the rest counted.
+
+use crate::checks::{Fault, FaultCode, Faults};
+use crate::words::Catalogue;
+use serde::Serialize;
+use utoipa::ToSchema;
+
+/// The most faults that one problem lists.
+pub const MOST_LISTED: usize = 100;
+
+/// One fault of a request: where it is, what kind it is, and what would be right.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[schema(as = Fault)]
+pub struct FaultView {
+    /// Where it is in the body, as a JSON Pointer (RFC 6901); empty for the whole body.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, format = "json-pointer", example = "/contents/cables/0/size")]
+    pub pointer: Option<String>,
+    /// The query parameter that it is in, where it is not in the body.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, example = "explain")]
+    pub parameter: Option<String>,
+    /// What kind it is. The codes are stable; `/v1/problems/invalid-request` says what each means.
+    pub code: FaultCode,
+    /// What would be right, in a sentence.
+    #[schema(example = "13 AWG is not a conductor size.")]
+    pub detail: String,
+    /// The values or names that are accepted, where there is a closed set of them.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub accepted: Vec<String>,
+    /// The accepted value or name that is most like what was given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, example = "devices")]
+    pub nearest: Option<String>,
+}
+
+impl FaultView {
+    /// A fault in the body, told by a message and what it names.
+    pub fn in_body<'a>(
+        pointer: String,
+        code: FaultCode,
+        key: &'static str,
+        named: impl IntoIterator<Item = (&'a str, String)>,
+    ) -> Self {
+        let detail = Catalogue::english().sentence(key, named.into_iter());
+        Self { pointer: Some(pointer), parameter: None, code, detail, accepted: Vec::new(), nearest: None }
+    }
+
+    /// A fault in the query, told by a message and what it names.
+    pub fn in_query<'a>(
+        parameter: &str,
+        code: FaultCode,
+        key: &'static str,
+        named: impl IntoIterator<Item = (&'a str, String)>,
+    ) -> Self {
+        let told = Self::in_body(String::new(), code, key, named);
+        Self { pointer: None, parameter: Some(parameter.to_owned()), ..told }
+    }
+
+    /// With the closed set of what is accepted, and the nearest of it to what was given.
+    pub fn accepting<'a>(mut self, accepted: impl IntoIterator<Item = &'a str>, given: Option<&str>) -> Self {
+        self.accepted = accepted.into_iter().map(str::to_owned).collect();
+        self.nearest = given.and_then(|given| nearest(given, self.accepted.iter().map(String::as_str)));
+        self
+    }
+}
+
+impl From<&Fault> for FaultView {
+    fn from(fault: &Fault) -> Self {
+        let Fault { at, code, message, arguments, accepted } = fault;
+        let named = arguments.iter().map(|(name, text)| (*name, text.clone()));
+        let told = Self::in_body(at.to_string(), *code, message, named);
+        Self { accepted: accepted.clone(), ..told }
+    }
+}
+
+/// The faults that a problem lists, and how many more there are.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct FaultList {
+    kept: Vec<FaultView>,
+    more: usize,
+}
+
+impl FaultList {
+    /// Adds a fault; past the most that are listed it is only counted.
+    pub fn push(&mut self, fault: FaultView) {
+        if self.is_full() {
+            self.more += 1;
+        } else {
+            self.kept.push(fault);
+        }
+    }
+
+    /// Says that every fault is below a place of the body.
+    pub fn move_below(&mut self, place: &str) {
+        for pointer in self.kept.iter_mut().filter_map(|fault| fault.pointer.as_mut()) {
+            pointer.insert_str(0, place);
+        }
+    }
+
+    /// Counts a fault that is not listed.
+    pub const fn count_one(&mut self) {
+        self.more += 1;
+    }
+
+    /// Whether a further fault would only be counted: there is no need to put it in words.
+    pub const fn is_full(&self) -> bool {
+        self.kept.len() >= MOST_LISTED
+    }
+
+    /// The faults that are listed.
+    pub fn kept(&self) -> &[FaultView] {
+        &self.kept
+    }
+
+    /// How many more there are.
+    pub const fn more(&self) -> usize {
+        self.more
+    }
+
+    /// How many there are, listed or not.
+    pub const fn len(&self) -> usize {
+        self.kept.len() + self.more
+    }
+
+    /// Whether there is none.
+    pub const fn is_empty(&self) -> bool {
+        self.len() == 0
+    }
+}
+
+impl From<&Faults> for FaultList {
+    fn from(faults: &Faults) -> Self {
+        let mut list = Self::default();
+        for fault in faults.iter() {
+            if list.is_full() {
+                list.count_one();
+            } else {
+                list.push(fault.into());
+            }
+        }
+        list
+    }
+}
+
+/// The known name that is most like the given one; `None` when none is much like it.
+///
+/// ```
+/// use elbowroom::service::fault_list::nearest;
+/// assert_eq!(nearest("devises", ["devices", "cables"].into_iter()), Some("devices".to_owned()));
+/// assert_eq!(nearest("xyz", ["devices", "cables"].into_iter()), None);
+/// ```
+pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<String> {
+    const MOST_CHARACTERS: usize = 80;
+    if given.chars().count() > MOST_CHARACTERS {
+        return None;
+    }
+    let given = given.to_lowercase();
+    known
+        .map(|name| (name, strsim::normalized_damerau_levenshtein(&given, &name.to_lowercase())))
+        .filter(|(_, likeness)| *likeness >= 0.5)
+        .max_by(|(_, left), (_, right)| left.total_cmp(right))
+        .map(|(name, _)| name.to_owned())
+}

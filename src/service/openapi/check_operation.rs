@@ -1,0 +1,54 @@
+//! The operation of one check, described from its types and its words.
+
+use super::super::query::EXPLAIN;
+use super::super::register::{CheckEntry, CheckSchemas, with_schema};
+use crate::answers::Explain;
+use crate::words::Catalogue;
+use utoipa::PartialSchema;
+use utoipa::openapi::path::{OperationBuilder, Parameter, ParameterBuilder, ParameterIn, Paths};
+use utoipa::openapi::request_body::RequestBodyBuilder;
+use utoipa::openapi::{ContentBuilder, HttpMethod, Ref, RefOr, Required, ResponseBuilder, Schema};
+
+/// The schemas and the path of a check.
+pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
+    let words = Catalogue::english();
+    let CheckSchemas { request, answer, mut all } = (check.schemas)();
+    with_schema::<Explain>(&mut all);
+    let json = |schema: String| ContentBuilder::new().schema(Some(Ref::from_schema_name(schema))).build();
+    let body = RequestBodyBuilder::new()
+        .description(Some("What is asked."))
+        .required(Some(Required::True))
+        .content("application/json", json(request))
+        .build();
+    let answered = ResponseBuilder::new()
+        .description("The answer, whatever the verdict.")
+        .content("application/json", json(answer))
+        .build();
+    let operation = OperationBuilder::new()
+        .operation_id(Some(check.name))
+        .tag("Checks")
+        .summary(Some(words.fixed(check.title)))
+        .description(Some(words.fixed(check.purpose)))
+        .parameter(explain())
+        .request_body(Some(body))
+        .response("200", answered)
+        .build();
+    let mut paths = Paths::new();
+    paths.add_path_operation(check.path, vec![HttpMethod::Post], operation);
+    (all, paths)
+}
+
+fn explain() -> Parameter {
+    ParameterBuilder::new()
+        .name(EXPLAIN)
+        .parameter_in(ParameterIn::Query)
+        .required(Required::False)
+        .description(Some(
+            "How much of the proof the answer carries: every step, sentences, or nothing. The figures are the same.",
+        ))
+        .schema(Some(match Explain::schema() {
+            RefOr::Ref(reference) => RefOr::Ref(reference),
+            RefOr::T(_) => RefOr::Ref(Ref::from_schema_name("Explain")),
+        }))
+        .build()
+}

@@ -1,0 +1,96 @@
+//! The named examples: files under `openapi/examples/{operation}/`, each executed by a test.
+//!
+//! | file | what it holds |
+//! |---|---|
+//! | `index.json` | for each example its `summary`; `target` and `accept` where the path or the Accept header are special |
+//! | `{name}.request.json` | the body, for an operation that takes one |
+//! | `{name}.answer.json` or `{name}.problem.json` | what comes back |
+
+use serde::Deserialize;
+use serde_json::{Map, Value};
+use std::collections::BTreeMap;
+
+/// Every file that is part of the binary: operation, name, text.
+const EMBEDDED: &[(&str, &str, &str)] = include!(concat!(env!("OUT_DIR"), "/examples.rs"));
+
+/// The examples of all operations.
+#[derive(Clone, Debug, Default)]
+pub struct ExampleSet(BTreeMap<String, Vec<Example>>);
+
+/// One example.
+#[derive(Clone, Debug)]
+pub struct Example {
+    /// Its name.
+    pub name: String,
+    /// What it shows.
+    pub summary: String,
+    /// The path that is asked, where the path of the operation has a parameter.
+    pub target: Option<String>,
+    /// The Accept header, where it is special.
+    pub accept: Option<String>,
+    /// The body that is sent.
+    pub request: Option<Value>,
+    /// What comes back, once it was recorded.
+    pub outcome: Option<Outcome>,
+}
+
+/// What comes back.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outcome {
+    /// An answer.
+    Answer(Value),
+    /// A problem.
+    Problem(Value),
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Entry {
+    summary: String,
+    target: Option<String>,
+    accept: Option<String>,
+}
+
+impl ExampleSet {
+    /// The examples that are part of the binary.
+    pub fn embedded() -> Self {
+        Self::of_files(EMBEDDED.iter().copied())
+    }
+
+    /// The examples in files: operation, name of the file, text. What does not read is left out, which a test finds.
+    pub fn of_files<'a>(files: impl Iterator<Item = (&'a str, &'a str, &'a str)>) -> Self {
+        let mut by_operation: BTreeMap<&str, BTreeMap<&str, &str>> = BTreeMap::new();
+        for (operation, name, text) in files {
+            by_operation.entry(operation).or_default().insert(name, text);
+        }
+        let set = by_operation.into_iter().map(|(operation, files)| (operation.to_owned(), read(&files)));
+        Self(set.collect())
+    }
+
+    /// The examples of one operation, in the order of its index.
+    pub fn of(&self, operation: &str) -> &[Example] {
+        self.0.get(operation).map_or(&[], Vec::as_slice)
+    }
+
+    /// The operations that have examples.
+    pub fn operations(&self) -> impl Iterator<Item = &str> {
+        self.0.keys().map(String::as_str)
+    }
+}
+
+fn read(files: &BTreeMap<&str, &str>) -> Vec<Example> {
+    let value = |name: &str| files.get(name).and_then(|text| serde_json::from_str::<Value>(text).ok());
+    let index: Map<String, Value> = match value("index.json") {
+        Some(Value::Object(index)) => index,
+        _ => return Vec::new(),
+    };
+    let example = |(name, entry): (String, Value)| {
+        let Entry { summary, target, accept } = serde_json::from_value(entry).ok()?;
+        let outcome = value(&format!("{name}.answer.json"))
+            .map(Outcome::Answer)
+            .or_else(|| value(&format!("{name}.problem.json")).map(Outcome::Problem));
+        let request = value(&format!("{name}.request.json"));
+        Some(Example { name, summary, target, accept, request, outcome })
+    };
+    index.into_iter().filter_map(example).collect()
+}

@@ -1,0 +1,143 @@
+//! What the document says beyond its routes: the service as a whole, the problems of every operation, the examples.
+
+use super::examples::{Example, ExampleSet, Outcome};
+use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
+use crate::service::register::with_schema;
+use crate::words::Catalogue;
+use serde_json::Value;
+use utoipa::openapi::example::ExampleBuilder;
+use utoipa::openapi::header::HeaderBuilder;
+use utoipa::openapi::path::{Operation, PathItem};
+use utoipa::openapi::schema::{ObjectBuilder, Type};
+use utoipa::openapi::tag::TagBuilder;
+use utoipa::openapi::{
+    ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr, Response,
+    ResponseBuilder, Server,
+};
+
+/// The whole document, from what the routes say of themselves.
+pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
+    let words = Catalogue::english();
+    let license = LicenseBuilder::new().name("MIT").identifier(Some("MIT")).build();
+    document.info = InfoBuilder::new()
+        .title("elbowroom")
+        .version(env!("CARGO_PKG_VERSION"))
+        .description(Some(words.fixed("text-api-description")))
+        .license(Some(license))
+        .contact(Some(ContactBuilder::new().name(Some("The maintainers of elbowroom")).build()))
+        .build();
+    document.servers = Some(vec![Server::new("/")]);
+    // an empty list says that no operation asks for credentials
+    document.security = Some(Vec::new());
+    let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
+    let tags =
+        [("Checks", "text-tag-checks"), ("Rulebook", "text-tag-rulebook"), ("Service", "text-tag-service")];
+    document.tags = Some(tags.map(tag).into());
+    let mut schemas = Vec::new();
+    with_schema::<ProblemDocument<'static>>(&mut schemas);
+    document.components.get_or_insert_default().schemas.extend(schemas);
+    for (path, item) in &mut document.paths.paths {
+        for operation in operations(item) {
+            complete(path, operation, examples);
+        }
+    }
+    document
+}
+
+fn operations(item: &mut PathItem) -> impl Iterator<Item = &mut Operation> {
+    item.get.iter_mut().chain(item.post.iter_mut())
+}
+
+fn complete(path: &str, operation: &mut Operation, examples: &ExampleSet) {
+    use ProblemKind as Kind;
+    let mut kinds = vec![Kind::NotAcceptable, Kind::InvalidRequest, Kind::InternalError];
+    if operation.request_body.is_some() {
+        kinds.extend([
+            Kind::MalformedJson,
+            Kind::RequestTimeout,
+            Kind::BodyTooLarge,
+            Kind::UnsupportedMediaType,
+        ]);
+    }
+    if path.contains('{') {
+        kinds.push(Kind::NotFound);
+    }
+    if operation.operation_id.as_deref() == Some("ready") {
+        kinds.push(Kind::NotReady);
+    }
+    for kind in kinds {
+        let status = kind.status().as_str().to_owned();
+        operation.responses.responses.insert(status, RefOr::T(problem_response(kind)));
+    }
+    let is_document = path.starts_with("/v1/") && operation.request_body.is_none();
+    if is_document {
+        say_cacheable(operation);
+    }
+    let id = operation.operation_id.clone().unwrap_or_default();
+    for example in examples.of(&id) {
+        add_example(operation, example);
+    }
+}
+
+fn problem_response(kind: ProblemKind) -> Response {
+    let schema = Ref::from_schema_name("Problem");
+    ResponseBuilder::new()
+        .description(kind.meaning(Catalogue::english()))
+        .content(MEDIA_TYPE, ContentBuilder::new().schema(Some(schema)).build())
+        .build()
+}
+
+/// Documents that stay the same carry an entity tag and are answered with 304 to a caller who has them.
+fn say_cacheable(operation: &mut Operation) {
+    let text =
+        ObjectBuilder::new().schema_type(Type::String).description(Some("A strong entity tag.")).build();
+    let tag = HeaderBuilder::new().schema(Some(text)).description(Some("The tag of the content.")).build();
+    let not_modified = ResponseBuilder::new()
+        .description("The caller has this document: If-None-Match names its tag.")
+        .header("ETag", tag.clone())
+        .build();
+    let responses = &mut operation.responses.responses;
+    if let Some(RefOr::T(answered)) = responses.get_mut("200") {
+        answered.headers.insert("ETag".to_owned(), RefOr::T(tag));
+    }
+    responses.insert("304".to_owned(), RefOr::T(not_modified));
+}
+
+fn add_example(operation: &mut Operation, example: &Example) {
+    let shown = |value: &Value, description: String| {
+        let shown = ExampleBuilder::new().summary(&example.summary).description(description);
+        RefOr::T(shown.value(Some(value.clone())).build())
+    };
+    let name = || example.name.clone();
+    let is_answered = matches!(example.outcome, Some(Outcome::Answer(_)));
+    let mut told = String::new();
+    if let (Some(request), Some(RefOr::T(body))) = (&example.request, &mut operation.request_body)
+        && let Some(RefOr::T(content)) = body.content.get_mut("application/json")
+    {
+        if is_answered {
+            content.examples.insert(name(), shown(request, String::new()));
+        } else {
+            // a body that is refused may not stand among the valid ones: it is told beside its problem
+            told = format!("```json\n{}\n```", serde_json::to_string_pretty(request).unwrap_or_default());
+        }
+    }
+    let (status, media_type, value) = match &example.outcome {
+        Some(Outcome::Answer(answer)) => ("200".to_owned(), "application/json", answer),
+        Some(Outcome::Problem(problem)) => {
+            (problem.get("status").map(Value::to_string).unwrap_or_default(), MEDIA_TYPE, problem)
+        }
+        None => return,
+    };
+    if let Some(RefOr::T(response)) = operation.responses.responses.get_mut(&status)
+        && let Some(content) = content_of(response, media_type)
+    {
+        content.examples.insert(name(), shown(value, told));
+    }
+}
+
+fn content_of<'a>(response: &'a mut Response, media_type: &str) -> Option<&'a mut Content> {
+    match response.content.get_mut(media_type) {
+        Some(RefOr::T(content)) => Some(content),
+        _ => None,
+    }
+}

@@ -1,0 +1,309 @@
+//! Problems (RFC 9457): one table from kind to slug, status and words, and the document that a caller receives.
+
+use crate::checks::FaultCode;
+use crate::words::Catalogue;
+use axum::http::{HeaderValue, StatusCode, header};
+use axum::response::{IntoResponse, Response};
+use serde::Serialize;
+use utoipa::ToSchema;
+
+use super::fault_list::{FaultList, FaultView};
+
+/// The media type of every problem.
+pub const MEDIA_TYPE: &str = "application/problem+json";
+
+/// The kinds of problem. Each has one status and one slug, and the slug is never renamed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ProblemKind {
+    /// The body is no JSON.
+    MalformedJson,
+    /// The path, or what it names, is not served.
+    NotFound,
+    /// The path is served with other methods.
+    MethodNotAllowed,
+    /// The caller takes no JSON.
+    NotAcceptable,
+    /// The body did not arrive in time.
+    RequestTimeout,
+    /// The body is over the limit.
+    BodyTooLarge,
+    /// The body is not said to be JSON.
+    UnsupportedMediaType,
+    /// The request has faults.
+    InvalidRequest,
+    /// The service failed.
+    InternalError,
+    /// The service is shutting down.
+    NotReady,
+}
+
+/// One line of the table of problems.
+struct Line {
+    slug: &'static str,
+    status: StatusCode,
+    title: &'static str,
+    meaning: &'static str,
+    codes: &'static [FaultCode],
+}
+
+impl ProblemKind {
+    /// Every kind, by status.
+    pub const ALL: [Self; 10] = [
+        Self::MalformedJson,
+        Self::NotFound,
+        Self::MethodNotAllowed,
+        Self::NotAcceptable,
+        Self::RequestTimeout,
+        Self::BodyTooLarge,
+        Self::UnsupportedMediaType,
+        Self::InvalidRequest,
+        Self::InternalError,
+        Self::NotReady,
+    ];
+
+    /// The table.
+    const fn line(self) -> Line {
+        const fn line(
+            slug: &'static str,
+            status: StatusCode,
+            title: &'static str,
+            meaning: &'static str,
+        ) -> Line {
+            Line { slug, status, title, meaning, codes: &[] }
+        }
+        match self {
+            Self::MalformedJson => Line {
+                slug: "malformed-json",
+                status: StatusCode::BAD_REQUEST,
+                title: "problem-title-malformed-json",
+                meaning: "problem-meaning-malformed-json",
+                codes: FaultCode::ALL.split_at(1).0,
+            },
+            Self::NotFound => line(
+                "not-found",
+                StatusCode::NOT_FOUND,
+                "problem-title-not-found",
+                "problem-meaning-not-found",
+            ),
+            Self::MethodNotAllowed => line(
+                "method-not-allowed",
+                StatusCode::METHOD_NOT_ALLOWED,
+                "problem-title-method-not-allowed",
+                "problem-meaning-method-not-allowed",
+            ),
+            Self::NotAcceptable => line(
+                "not-acceptable",
+                StatusCode::NOT_ACCEPTABLE,
+                "problem-title-not-acceptable",
+                "problem-meaning-not-acceptable",
+            ),
+            Self::RequestTimeout => line(
+                "request-timeout",
+                StatusCode::REQUEST_TIMEOUT,
+                "problem-title-request-timeout",
+                "problem-meaning-request-timeout",
+            ),
+            Self::BodyTooLarge => line(
+                "body-too-large",
+                StatusCode::PAYLOAD_TOO_LARGE,
+                "problem-title-body-too-large",
+                "problem-meaning-body-too-large",
+            ),
+            Self::UnsupportedMediaType => line(
+                "unsupported-media-type",
+                StatusCode::UNSUPPORTED_MEDIA_TYPE,
+                "problem-title-unsupported-media-type",
+                "problem-meaning-unsupported-media-type",
+            ),
+            Self::InvalidRequest => Line {
+                slug: "invalid-request",
+                status: StatusCode::UNPROCESSABLE_ENTITY,
+                title: "problem-title-invalid-request",
+                meaning: "problem-meaning-invalid-request",
+                codes: FaultCode::ALL.split_at(1).1,
+            },
+            Self::InternalError => line(
+                "internal-error",
+                StatusCode::INTERNAL_SERVER_ERROR,
+                "problem-title-internal-error",
+                "problem-meaning-internal-error",
+            ),
+            Self::NotReady => line(
+                "not-ready",
+                StatusCode::SERVICE_UNAVAILABLE,
+                "problem-title-not-ready",
+                "problem-meaning-not-ready",
+            ),
+        }
+    }
+
+    /// The last part of the `type` link: `/v1/problems/{slug}`.
+    pub const fn slug(self) -> &'static str {
+        self.line().slug
+    }
+
+    /// The HTTP status.
+    pub const fn status(self) -> StatusCode {
+        self.line().status
+    }
+
+    /// The title, as a person reads it.
+    pub fn title(self, words: &Catalogue) -> &str {
+        words.fixed(self.line().title)
+    }
+
+    /// What the problem means and what to do about it.
+    pub fn meaning(self, words: &Catalogue) -> &str {
+        words.fixed(self.line().meaning)
+    }
+
+    /// The fault codes that such a problem lists.
+    pub const fn codes(self) -> &'static [FaultCode] {
+        self.line().codes
+    }
+
+    /// The link that says what the problem is; the service answers it.
+    pub fn link(self) -> String {
+        format!("/v1/problems/{}", self.slug())
+    }
+}
+
+/// What a caller is told when a request is not answered.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Problem {
+    /// What kind of problem it is.
+    pub kind: ProblemKind,
+    /// What happened, in a sentence.
+    pub detail: String,
+    /// Every fault of the request.
+    pub faults: FaultList,
+    /// The nearest name that is known, where a name was not.
+    pub nearest: Option<String>,
+    /// The names that are known, where a name was not.
+    pub accepted: Vec<String>,
+}
+
+impl Problem {
+    /// A problem without faults, told by a message and what it names.
+    pub fn told<'a>(
+        kind: ProblemKind,
+        key: &'static str,
+        named: impl IntoIterator<Item = (&'a str, String)>,
+    ) -> Self {
+        let detail = Catalogue::english().sentence(key, named.into_iter());
+        Self { kind, detail, faults: FaultList::default(), nearest: None, accepted: Vec::new() }
+    }
+
+    /// The same problem of something that stands below a place of the body.
+    pub fn below(mut self, place: &str) -> Self {
+        self.faults.move_below(place);
+        self
+    }
+
+    /// The service failed; nothing more is told.
+    pub fn internal() -> Self {
+        Self::told(ProblemKind::InternalError, "problem-detail-internal-error", [])
+    }
+
+    /// The body is no JSON, for the reason that a fault gives.
+    pub fn malformed(fault: FaultView) -> Self {
+        let mut problem = Self::told(ProblemKind::MalformedJson, "problem-detail-malformed-json", []);
+        problem.faults.push(fault);
+        problem
+    }
+
+    /// The request has faults.
+    pub fn invalid(faults: FaultList) -> Self {
+        let count = faults.len();
+        let detail = Catalogue::english().counted("problem-detail-invalid-request", "count", count);
+        Self { kind: ProblemKind::InvalidRequest, detail, faults, nearest: None, accepted: Vec::new() }
+    }
+
+    /// The document.
+    pub fn document(&self) -> ProblemDocument<'_> {
+        ProblemDocument {
+            link: self.kind.link(),
+            title: self.kind.title(Catalogue::english()),
+            status: self.kind.status().as_u16(),
+            detail: &self.detail,
+            nearest: self.nearest.as_deref(),
+            accepted: &self.accepted,
+            errors: self.faults.kept(),
+            more_errors: self.faults.more(),
+        }
+    }
+
+    /// The document as JSON text.
+    pub fn to_json(&self) -> Vec<u8> {
+        serde_json::to_vec(&self.document()).unwrap_or_default()
+    }
+}
+
+impl IntoResponse for Problem {
+    fn into_response(self) -> Response {
+        let media_type = HeaderValue::from_static(MEDIA_TYPE);
+        (self.kind.status(), [(header::CONTENT_TYPE, media_type)], self.to_json()).into_response()
+    }
+}
+
+/// Why a request was not answered (RFC 9457). All faults are listed at once.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[schema(as = Problem)]
+pub struct ProblemDocument<'a> {
+    /// The kind of problem, as a link that this service answers with what it means.
+    #[serde(rename = "type")]
+    #[schema(format = "uri-reference", example = "/v1/problems/invalid-request")]
+    link: String,
+    /// The kind of problem in a few words: the same for every problem of the kind.
+    #[schema(example = "The request is not valid")]
+    title: &'a str,
+    /// The HTTP status.
+    #[schema(minimum = 400, maximum = 599, example = 422)]
+    status: u16,
+    /// What happened this time, in a sentence.
+    #[schema(example = "2 faults.")]
+    detail: &'a str,
+    /// The nearest known name, where a path or a name in it was not known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, example = "/v1/outlet-boxes/fill")]
+    nearest: Option<&'a str>,
+    /// The known names, where a name in the path was not one of them.
+    #[serde(skip_serializing_if = "<[String]>::is_empty")]
+    accepted: &'a [String],
+    /// Every fault of the request, up to a hundred of them.
+    #[serde(skip_serializing_if = "<[FaultView]>::is_empty")]
+    errors: &'a [FaultView],
+    /// How many faults there are beyond those listed; absent when there are none.
+    #[serde(skip_serializing_if = "is_zero")]
+    #[schema(minimum = 1, required = false)]
+    more_errors: usize,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde asks for")]
+fn is_zero(count: &usize) -> bool {
+    *count == 0
+}
+
+/// The key of the sentence that says what a fault code means.
+pub const fn meaning_of(code: FaultCode) -> &'static str {
+    match code {
+        FaultCode::MalformedJson => "text-code-malformed-json",
+        FaultCode::DuplicateMember => "text-code-duplicate-member",
+        FaultCode::UnknownMember => "text-code-unknown-member",
+        FaultCode::UnknownParameter => "text-code-unknown-parameter",
+        FaultCode::MissingMember => "text-code-missing-member",
+        FaultCode::WrongType => "text-code-wrong-type",
+        FaultCode::UnknownValue => "text-code-unknown-value",
+        FaultCode::UnknownConductorSize => "text-code-unknown-conductor-size",
+        FaultCode::UnknownTradeSize => "text-code-unknown-trade-size",
+        FaultCode::UnknownStandardBox => "text-code-unknown-standard-box",
+        FaultCode::OutOfBounds => "text-code-out-of-bounds",
+        FaultCode::TooManyDecimals => "text-code-too-many-decimals",
+        FaultCode::TooManyItems => "text-code-too-many-items",
+        FaultCode::DuplicateId => "text-code-duplicate-id",
+        FaultCode::UnknownReference => "text-code-unknown-reference",
+        FaultCode::Conflict => "text-code-conflict",
+        FaultCode::UnverifiedEdition => "text-code-unverified-edition",
+        FaultCode::NotAccepted => "text-code-not-accepted",
+    }
+}

@@ -1,0 +1,80 @@
+//! Query parameters: only those that an operation has, each once, with values of a closed set.
+
+use super::fault_list::{FaultList, FaultView};
+use super::problem::Problem;
+use crate::answers::Explain;
+use crate::checks::FaultCode;
+
+/// The only query parameter of a check.
+pub const EXPLAIN: &str = "explain";
+
+/// Each value of `explain`.
+pub const EXPLAIN_VALUES: [(&str, Explain); 3] =
+    [("full", Explain::Full), ("summary", Explain::Summary), ("none", Explain::None)];
+
+/// How much of the proof a query asks for; everything when it does not say.
+pub fn explain(query: Option<&str>) -> Result<Explain, Problem> {
+    let mut explain = None;
+    let mut faults = FaultList::default();
+    for (parameter, value) in pairs(query) {
+        if parameter != EXPLAIN {
+            faults.push(unknown(parameter, &[EXPLAIN]));
+        } else if explain.is_some() {
+            faults.push(twice(parameter));
+        } else if let Some((_, known)) = EXPLAIN_VALUES.iter().find(|(name, _)| *name == value) {
+            explain = Some(*known);
+        } else {
+            let named = [("parameter", parameter.to_owned()), ("given", value.to_owned())];
+            let fault =
+                FaultView::in_query(parameter, FaultCode::UnknownValue, "fault-query-unknown-value", named);
+            faults.push(fault.accepting(EXPLAIN_VALUES.map(|(name, _)| name), Some(value)));
+        }
+    }
+    if faults.is_empty() { Ok(explain.unwrap_or_default()) } else { Err(Problem::invalid(faults)) }
+}
+
+/// Asks that there is no query.
+pub fn none(query: Option<&str>) -> Result<(), Problem> {
+    let mut faults = FaultList::default();
+    for (parameter, _) in pairs(query) {
+        faults.push(unknown(parameter, &[]));
+    }
+    if faults.is_empty() { Ok(()) } else { Err(Problem::invalid(faults)) }
+}
+
+/// The parameters as written: those that exist need no percent-decoding.
+fn pairs(query: Option<&str>) -> impl Iterator<Item = (&str, &str)> {
+    let parts = query.unwrap_or_default().split('&').filter(|part| !part.is_empty());
+    parts.map(|part| part.split_once('=').unwrap_or((part, "")))
+}
+
+fn unknown(parameter: &str, known: &[&str]) -> FaultView {
+    let named = [("parameter", parameter.to_owned())];
+    FaultView::in_query(parameter, FaultCode::UnknownParameter, "fault-query-unknown-parameter", named)
+        .accepting(known.iter().copied(), Some(parameter))
+}
+
+fn twice(parameter: &str) -> FaultView {
+    let named = [("parameter", parameter.to_owned())];
+    FaultView::in_query(parameter, FaultCode::DuplicateMember, "fault-query-duplicate", named)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_value_is_read_and_every_fault_listed() {
+        assert_eq!(explain(None).unwrap(), Explain::Full);
+        for (name, value) in EXPLAIN_VALUES {
+            assert_eq!(explain(Some(&format!("explain={name}"))).unwrap(), value);
+        }
+        let faults = explain(Some("explain=ful&detail=1&explain=none&explain=full")).unwrap_err().faults;
+        let codes: Vec<FaultCode> = faults.kept().iter().map(|fault| fault.code).collect();
+        use FaultCode::{DuplicateMember, UnknownParameter, UnknownValue};
+        assert_eq!(codes, [UnknownValue, UnknownParameter, DuplicateMember]);
+        assert_eq!(faults.kept()[0].nearest.as_deref(), Some("full"));
+        assert!(none(None).is_ok() && none(Some("")).is_ok());
+        assert!(none(Some("x")).is_err());
+    }
+}

@@ -1,0 +1,196 @@
+//! Dimensions of insulated conductors and fixture wires: Chapter 9, Table 5.
+
+use super::{Cell, Column, Table, Value, all, loader};
+use crate::quantity::{Unit, Units};
+use crate::trade::{ConductorSize, Covering, Insulation};
+use std::sync::LazyLock;
+
+/// The id of the table.
+pub const TABLE: &str = "conductor-dimensions";
+
+/// The columns of Tables 5 and 5A alike. `types` holds the type letters of a row, set apart by spaces; a star
+/// marks a type without outer covering, as the code prints it.
+pub(super) const COLUMNS: &[Column] = &[
+    Column::text("types"),
+    Column::figures("diameter_in", Unit::Inch),
+    Column::figures("area_in2", Unit::SquareInch),
+    Column::figures("diameter_mm", Unit::Millimetre),
+    Column::figures("area_mm2", Unit::SquareMillimetre),
+];
+
+pub(super) const FILE: loader::File = loader::File {
+    id: TABLE,
+    section: "Chapter 9, Table 5",
+    columns: COLUMNS,
+    text: include_str!("data/conductor-dimensions.csv"),
+};
+
+/// The dimensions of one conductor. Either may be absent where the code prints none or no figure was available.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Dimensions {
+    /// The outside diameter.
+    pub diameter: Option<Cell>,
+    /// The cross-section with its insulation.
+    pub area: Option<Cell>,
+}
+
+impl Dimensions {
+    /// The dimensions that a row has in one system, in the columns that Tables 5, 5A and 8 share.
+    pub(super) fn of_row(table: &Table, key: &'static str, units: Units) -> Option<Self> {
+        let row = table.row(key)?;
+        let cell = |column: &'static str, unit| {
+            let value = table.number(key, column)?;
+            Some(Cell { table: table.id, row: key, column, value, unit, basis: row.basis })
+        };
+        Some(match units {
+            Units::Us => {
+                Self { diameter: cell("diameter_in", Unit::Inch), area: cell("area_in2", Unit::SquareInch) }
+            }
+            Units::Si => Self {
+                diameter: cell("diameter_mm", Unit::Millimetre),
+                area: cell("area_mm2", Unit::SquareMillimetre),
+            },
+        })
+    }
+}
+
+/// Each type without outer covering, and each with: two lines of sizes for every type.
+pub(super) type BySize = [Option<[Dimensions; 2]>; ConductorSize::COUNT];
+
+/// Reads a table of the columns above into one line for each type: those that the letters name, then those with a star.
+pub(super) fn by_type(id: &str) -> Vec<BySize> {
+    let mut lines = vec![[None; ConductorSize::COUNT]; 2 * Insulation::COUNT];
+    let Some(table) = all().find(id) else { return lines };
+    for row in &table.rows {
+        let Some(Value::Text(types)) = row.values.first() else { continue };
+        let size = row.key.split_once(' ').and_then(|(_, size)| ConductorSize::read(size));
+        let us = Dimensions::of_row(table, row.key, Units::Us);
+        let si = Dimensions::of_row(table, row.key, Units::Si);
+        let (Some(size), Some(us), Some(si)) = (size, us, si) else { continue };
+        for letters in types.split(' ') {
+            let (letters, starred) = match letters.strip_suffix('*') {
+                Some(bare) => (bare, Insulation::COUNT),
+                None => (letters, 0),
+            };
+            let known = Insulation::ALL.iter().find(|known| known.letters() == letters);
+            if let Some(line) = known.and_then(|known| lines.get_mut(known.index() + starred)) {
+                line[size.index()] = Some([us, si]);
+            }
+        }
+    }
+    lines
+}
+
+static BY_TYPE: LazyLock<Vec<BySize>> = LazyLock::new(|| by_type(TABLE));
+
+/// The dimensions of an insulated conductor or fixture wire; `None` for a size that the table does not have.
+///
+/// A type that is made with and without an outer covering needs `covering` to say which; for any other it is ignored.
+///
+/// ```
+/// use elbowroom::{quantity::Units, tables::conductor_dimensions, trade::{ConductorSize, Covering, Insulation}};
+/// let twelve = ConductorSize::read("12").unwrap();
+/// let area = |insulation, covering| {
+///     let found = conductor_dimensions::of(insulation, covering, twelve, Units::Us)?;
+///     found.area.map(|cell| cell.value.to_string())
+/// };
+/// assert_eq!(area(Insulation::Thwn2, None).as_deref(), Some("0.0133"));
+/// assert_eq!(area(Insulation::Rhw, Some(Covering::Without)).as_deref(), Some("0.026"));
+/// assert_eq!(area(Insulation::Rhw, None), None);
+/// ```
+pub fn of(
+    insulation: Insulation,
+    covering: Option<Covering>,
+    size: ConductorSize,
+    units: Units,
+) -> Option<Dimensions> {
+    let starred = match (insulation.is_made_with_and_without_covering(), covering) {
+        (false, _) | (true, Some(Covering::With)) => 0,
+        (true, Some(Covering::Without)) => Insulation::COUNT,
+        (true, None) => return None,
+    };
+    BY_TYPE.get(insulation.index() + starred)?[size.index()].map(|both| both[units as usize])
+}
+
+/// The sizes that the table has for a type, smallest first, with and without outer covering alike.
+pub fn sizes(insulation: Insulation) -> impl Iterator<Item = ConductorSize> {
+    ConductorSize::all().filter(move |size| {
+        [Covering::With, Covering::Without]
+            .into_iter()
+            .any(|covering| of(insulation, Some(covering), *size, Units::Us).is_some())
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Decimal;
+    use crate::tables::Basis;
+
+    /// Every type letter of the file is a known type, and no type has two rows of one size.
+    #[test]
+    fn every_type_of_every_row_is_known_and_unambiguous() {
+        for id in [TABLE, super::super::compact_conductor_dimensions::TABLE] {
+            let table = all().find(id).unwrap();
+            let mut seen = std::collections::HashSet::new();
+            for row in &table.rows {
+                let Value::Text(types) = row.values[0] else { panic!("{}", row.key) };
+                let (first, size) = row.key.split_once(' ').unwrap();
+                assert_eq!(types.split(' ').next(), Some(first), "{}", row.key);
+                assert!(ConductorSize::read(size).is_some_and(|read| read.name() == size), "{}", row.key);
+                for letters in types.split(' ').filter(|letters| *letters != "bare") {
+                    let bare = letters.trim_end_matches('*');
+                    let known = Insulation::ALL.iter().find(|known| known.letters() == bare);
+                    let known = known.unwrap_or_else(|| panic!("{}: {letters}", row.key));
+                    assert!(bare == letters || known.is_made_with_and_without_covering(), "{letters}");
+                    assert!(seen.insert((letters, size)), "{letters} {size} stands twice");
+                }
+            }
+        }
+        assert_eq!(all().find(TABLE).unwrap().rows.len(), 161);
+    }
+
+    #[test]
+    fn every_type_has_some_size_and_a_covering_decides_between_two_rows() {
+        for insulation in Insulation::ALL {
+            assert!(sizes(*insulation).count() > 0, "{insulation}");
+        }
+        for insulation in [Insulation::Rhh, Insulation::Rhw, Insulation::Rhw2] {
+            for size in sizes(insulation) {
+                let area = |covering| of(insulation, Some(covering), size, Units::Us).unwrap().area.unwrap();
+                assert!(area(Covering::Without).value < area(Covering::With).value, "{insulation} {size}");
+            }
+        }
+    }
+
+    /// The printed area is that of the printed diameter, to the last digit that is printed.
+    #[test]
+    fn areas_are_those_of_the_diameters() {
+        let table = all().find(TABLE).unwrap();
+        let quarter_pi: Decimal = "0.785398163".parse().unwrap();
+        for row in &table.rows {
+            let figure = |column| table.number(row.key, column);
+            let diameter = figure("diameter_in").unwrap();
+            let off = diameter.times(diameter).times(quarter_pi) - figure("area_in2").unwrap();
+            let off = if off < Decimal::ZERO { off.negated() } else { off };
+            assert!(off <= Decimal::ten_thousandths(1) + "0.00002".parse().unwrap(), "{}: {off}", row.key);
+        }
+    }
+
+    /// The one area that is not available in square millimetres is left out, and its row is marked.
+    #[test]
+    fn what_is_missing_is_absent() {
+        let missing: Vec<&str> = all()
+            .find(TABLE)
+            .unwrap()
+            .rows
+            .iter()
+            .filter(|row| row.values.contains(&Value::Absent))
+            .map(|row| {
+                assert_eq!(row.basis, Basis::Unconfirmed);
+                row.key
+            })
+            .collect();
+        assert_eq!(missing, ["RFH-1 18 AWG"]);
+    }
+}
