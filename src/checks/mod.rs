@@ -13,12 +13,14 @@ mod finding;
 pub mod free_conductors;
 pub mod inspection;
 pub mod outlet_fill;
+pub mod pull_box;
 pub mod raceway_fill;
 mod terms;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{Argument, Finding, Status, Taking, Verdict};
+pub use pull_box::conduit_body;
 pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;

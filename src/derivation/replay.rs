@@ -48,7 +48,7 @@ impl Derivation {
 
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
-            (Operation::Given | Operation::Fact, []) => return Some(step.outcome),
+            (Operation::Given | Operation::Chosen | Operation::Fact, []) => return Some(step.outcome),
             (Operation::Nothing, []) => Decimal::ZERO,
             (Operation::Lookup { table, row, column }, []) => {
                 tables::all().find(table)?.number(row, column)?
@@ -65,6 +65,8 @@ impl Derivation {
             (Operation::RoundCount, [of, by, step]) => round_count(*of, *by, *step)?,
             (Operation::Percent, [part, whole]) => percent(*part, *whole)?,
             (Operation::Largest, several) => *several.iter().max()?,
+            (Operation::Smallest, several) => *several.iter().min()?,
+            (Operation::Distance, legs) => Decimal::distance(legs),
             (Operation::Compare(relation), [left, right]) => {
                 return Some(Outcome::Holds(relation.holds(*left, *right)));
             }

@@ -98,6 +98,8 @@ pub enum Operation {
     Given,
     /// Takes a yes or no from the request; the step holds or does not.
     Fact,
+    /// Takes a number that a search chose. The steps that follow compare it with everything that is asked of it.
+    Chosen,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
@@ -131,6 +133,11 @@ pub enum Operation {
     Percent,
     /// The greatest of all.
     Largest,
+    /// The least of all.
+    Smallest,
+    /// The straight-line distance over two or three lengths at right angles: the root of the sum of their squares,
+    /// rounded down at the ninth decimal.
+    Distance,
     /// Compares two; the step holds or does not.
     Compare(Relation),
     /// Picks the standard boxes of a table whose volume serves: of the volume needed, the volume
@@ -156,6 +163,7 @@ impl Operation {
         match self {
             Self::Given => "given",
             Self::Fact => "fact",
+            Self::Chosen => "chosen",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
             Self::Stated { .. } => "stated",
@@ -167,6 +175,8 @@ impl Operation {
             Self::RoundCount => "round_count",
             Self::Percent => "percent",
             Self::Largest => "largest",
+            Self::Smallest => "smallest",
+            Self::Distance => "distance",
             Self::Compare(_) => "compare",
             Self::SelectBoxes => "select_boxes",
             Self::Read { .. } => "read",

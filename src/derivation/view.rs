@@ -36,11 +36,13 @@ fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::O
 pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
-    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `nothing` takes
+    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `chosen` a number that a search chose and later steps check, `nothing` takes
     /// 0, `lookup` a figure from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
     /// `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at the least),
     /// `round_count` (as `whole_quotient` of the first by the second, and one more where the fraction, rounded down at the
-    /// ninth decimal, is at least the third), `percent` (rounded up at the second decimal) and `largest` compute; `compare` says whether a relation holds;
+    /// ninth decimal, is at least the third), `percent` (rounded up at the second decimal), `largest`, `smallest` and
+    /// `distance` (the root of the sum of squares, rounded down at the ninth decimal) compute; `compare` says whether a
+    /// relation holds;
     /// `select_boxes` picks standard boxes; `read` says how a disputed point is read; `does_not_apply` names a rule
     /// that was considered and left out.
     #[schema(value_type = String, example = "product")]

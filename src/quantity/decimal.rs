@@ -88,6 +88,20 @@ impl Decimal {
         (divisor.0 > 0).then(|| u32::try_from(self.0.max(0) / divisor.0).unwrap_or(u32::MAX))
     }
 
+    /// The root of the sum of the squares, rounded down at the ninth decimal: the straight-line distance over lengths at
+    /// right angles. The squares are exact, so a distance that is a decimal of at most nine places is exact too.
+    ///
+    /// ```
+    /// # use elbowroom::quantity::Decimal;
+    /// let legs = [Decimal::whole(3), Decimal::whole(4)];
+    /// assert_eq!(Decimal::distance(&legs), Decimal::whole(5));
+    /// ```
+    pub fn distance(legs: &[Self]) -> Self {
+        let square = |leg: &Self| i128::from(leg.0) * i128::from(leg.0);
+        let sum = legs.iter().map(square).fold(0_i128, i128::saturating_add);
+        Self(narrow(sum.isqrt()))
+    }
+
     /// The same size with the other sign.
     pub fn negated(self) -> Self {
         Self(self.0.saturating_neg())

@@ -12,11 +12,13 @@ pub mod box_depth;
 pub mod box_entry;
 pub mod box_protection;
 pub mod box_surface;
+pub mod conduit_body;
 mod edition;
 pub mod figures_table;
 pub mod free_conductor;
 pub mod outlet_fill;
 pub mod outlet_volume;
+pub mod over_1000_volts;
 pub mod pull;
 pub mod raceway_fill;
 pub mod reading;
@@ -43,6 +45,12 @@ pub struct Rules {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// What a conduit body with small conductors must have.
+    pub conduit_body: conduit_body::ConduitBody,
+    /// How long a box with large conductors must be.
+    pub pull: pull::Pull,
+    /// How long a box over 1000 V must be.
+    pub over_1000_volts: over_1000_volts::Over1000Volts,
     /// How deep a box must be.
     pub box_depth: box_depth::BoxDepth,
     /// What metal boxes are made of.
@@ -75,6 +83,9 @@ static EDITIONS: [Rules; 4] = {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
+            conduit_body: conduit_body::ConduitBody::ALL_EDITIONS,
+            pull: pull::Pull::ALL_EDITIONS,
+            over_1000_volts: over_1000_volts::Over1000Volts::ALL_EDITIONS,
             free_conductor: free_conductor::FreeConductor::of(edition),
             box_depth: box_depth::BoxDepth::of(edition),
             box_construction: box_construction::BoxConstruction::ALL_EDITIONS,
@@ -190,6 +201,9 @@ impl Rules {
             .figures()
             .chain(self.outlet_fill.figures())
             .chain(self.free_conductor.figures())
+            .chain(self.conduit_body.figures())
+            .chain(self.pull.figures())
+            .chain(self.over_1000_volts.figures())
             .chain(self.box_depth.figures())
             .chain(self.box_construction.figures())
             .chain(self.box_surface.figures())
@@ -206,6 +220,7 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .into_iter()
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
+        .chain(conduit_body::RULES)
         .chain(box_depth::RULES)
         .chain(box_construction::RULES)
         .chain(box_surface::RULES)
@@ -213,6 +228,7 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(box_access::RULES)
         .chain(box_protection::RULES)
         .chain(pull::RULES)
+        .chain(over_1000_volts::RULES)
         .chain(raceway_fill::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

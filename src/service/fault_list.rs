@@ -91,6 +91,13 @@ impl FaultList {
         }
     }
 
+    /// Says that every fault is below a place of the body.
+    pub fn move_below(&mut self, place: &str) {
+        for pointer in self.kept.iter_mut().filter_map(|fault| fault.pointer.as_mut()) {
+            pointer.insert_str(0, place);
+        }
+    }
+
     /// Counts a fault that is not listed.
     pub const fn count_one(&mut self) {
         self.more += 1;

@@ -194,6 +194,12 @@ impl Problem {
         Self { kind, detail, faults: FaultList::default(), nearest: None, accepted: Vec::new() }
     }
 
+    /// The same problem of something that stands below a place of the body.
+    pub fn below(mut self, place: &str) -> Self {
+        self.faults.move_below(place);
+        self
+    }
+
     /// The service failed; nothing more is told.
     pub fn internal() -> Self {
         Self::told(ProblemKind::InternalError, "problem-detail-internal-error", [])

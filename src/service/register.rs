@@ -4,7 +4,10 @@ use super::body;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
 use crate::checks::{self, Check, Verdict, outlet_fill::OutletFill, raceway_fill::RacewayFill};
+use crate::comparison;
+use crate::rulebook::Edition;
 use crate::words::Catalogue;
+use serde_json::{Map, Value};
 use utoipa::openapi::{RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
@@ -13,6 +16,9 @@ pub static CHECKS: &[CheckEntry] = &[
     CheckEntry::of::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
     CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
 ];
+
+/// Answers a request, given as members, under several editions: the comparison as JSON text.
+pub type Compare = fn(&Map<String, Value>, &[Edition]) -> Result<Vec<u8>, Problem>;
 
 /// A check as the service knows it.
 #[derive(Clone, Copy, Debug)]
@@ -27,6 +33,8 @@ pub struct CheckEntry {
     pub purpose: &'static str,
     /// Reads a body and answers it.
     pub evaluate: fn(&[u8], Explain) -> Result<Answered, Problem>,
+    /// Answers a body under several editions, and says what changes.
+    pub compare: Compare,
     /// The schemas of its request and its answer.
     pub schemas: fn() -> CheckSchemas,
 }
@@ -53,7 +61,15 @@ pub struct CheckSchemas {
 impl CheckEntry {
     /// The entry of a check, with the keys of its title and of what it is for.
     const fn of<C: Check>(title: &'static str, purpose: &'static str) -> Self {
-        Self { name: C::NAME, path: C::PATH, title, purpose, evaluate: evaluate::<C>, schemas: schemas::<C> }
+        Self {
+            name: C::NAME,
+            path: C::PATH,
+            title,
+            purpose,
+            evaluate: evaluate::<C>,
+            compare: compare::<C>,
+            schemas: schemas::<C>,
+        }
     }
 
     /// The check with a name.
@@ -77,6 +93,18 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let mut json = Vec::with_capacity(usual_size(explain));
     serde_json::to_writer(&mut json, &answer).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict })
+}
+
+fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Result<Vec<u8>, Problem> {
+    let mut evaluations = Vec::with_capacity(editions.len());
+    for edition in editions {
+        let mut request = request.clone();
+        request.insert("edition".to_owned(), edition.year().into());
+        let request = body::read::<C>(Value::Object(request).to_string().as_bytes())?;
+        evaluations.push((*edition, checks::evaluate::<C>(&request)));
+    }
+    let compared = comparison::compare::<C>(&evaluations).ok_or_else(Problem::internal)?;
+    serde_json::to_vec(&compared).map_err(|_| Problem::internal())
 }
 
 fn schemas<C: Check>() -> CheckSchemas {

@@ -12,6 +12,8 @@ mod loader;
 pub mod raceway_dimensions;
 pub mod raceway_fill_limits;
 pub mod standard_boxes;
+pub mod trade_sizes;
+pub mod wire_bending_space;
 
 pub use basis::Basis;
 pub use loader::{Column, LoadFault, Row, Table, Value};
@@ -54,6 +56,9 @@ impl Tables {
         let mut tables = vec![
             loader::read(&conductor_volume::FILE, Some(&keys))?,
             loader::read(&standard_boxes::FILE, Some(&keys))?,
+            loader::read(&trade_sizes::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::COMPACT_FILE, Some(&keys))?,
             loader::read(&raceway_fill_limits::FILE, Some(&keys))?,
             loader::read(&raceway_dimensions::FILE, Some(&keys))?,
             loader::read(&conductor_dimensions::FILE, Some(&keys))?,

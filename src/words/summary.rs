@@ -45,6 +45,10 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
             _ => return None,
         },
         Operation::Largest => format!("max({})", operands.join(", ")),
+        Operation::Smallest => format!("min({})", operands.join(", ")),
+        Operation::Distance => {
+            format!("√({})", operands.iter().map(|leg| format!("({leg})²")).collect::<Vec<_>>().join(" + "))
+        }
         Operation::Compare(relation) => operands.join(match (relation, step.outcome) {
             (Relation::AtLeast, Outcome::Holds(true)) | (Relation::Below, Outcome::Holds(false)) => " ≥ ",
             (Relation::AtMost, Outcome::Holds(true)) | (Relation::Above, Outcome::Holds(false)) => " ≤ ",

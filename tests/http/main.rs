@@ -4,6 +4,7 @@
 
 mod catalogue;
 mod check;
+mod combined;
 mod documentation;
 mod examples;
 mod faults;
