@@ -549,7 +549,7 @@ finding-openings-left-open = Unused openings are left open, or are closed with l
 finding-openings-closed-open = Unused openings must be closed. Say whether all are.
 
 because-metal-box-before-the-merger = This edition says it of nonmetallic boxes only, and the box is metal.
-because-smaller-than-4-awg = No insulated conductor of 4 AWG or larger comes in here.
+because-no-large-conductor-enters = No insulated conductor of 4 AWG or larger comes in here.
 
 fault-loose-cover-in-building = Only a box underground may lie under loose cover.
 fault-short-side-longer = The shorter side is longer than the longer one.
