@@ -27,6 +27,11 @@ fn sources(folder: &str) -> Vec<(PathBuf, String)> {
 }
 
 #[test]
+fn the_catalogue_reads_whole_with_no_key_twice() {
+    assert_eq!(Catalogue::check_english(), Ok(()));
+}
+
+#[test]
 fn every_table_reads() {
     let tables = Tables::load().expect("every table reads");
     for table in tables.iter().chain([figures_table::table()]) {

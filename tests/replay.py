@@ -81,6 +81,17 @@ def given(step, request):
     return Decimal(str(value)) if isinstance(value, (int, float)) and not isinstance(value, bool) else Decimal(1)
 
 
+def affirm(service, step, request):
+    """A yes or no of a table; where the step points at a word, the row is that word's."""
+    says = service.cell(step["table"], step["row"], step["column"])
+    if says not in ("yes", "no") or step["holds"] is not (says == "yes"):
+        raise Wrong(f"{step['id']}: the table says {says!r}, not {step['holds']}")
+    word = resolve(request, step["at"]) if "at" in step else None
+    named = step.get("at", "").rsplit("/", 1)[-1]
+    if (named.isdigit() or named in ("kind", "conduit")) and not step["row"].endswith(word):
+        raise Wrong(f"{step['id']}: row {step['row']!r} is not that of {word!r}")
+
+
 def whole_quotient(of, by):
     return max(Decimal(0), (of / by).to_integral_value(ROUND_FLOOR))
 
@@ -108,6 +119,8 @@ COMPUTE = {
     "distance": distance,
     "nothing": lambda values: Decimal(0),
 }
+
+COMBINE = {"every": all, "any": any}
 
 RELATIONS = {
     ">=": lambda left, right: left >= right,
@@ -145,10 +158,10 @@ def replay(service, request, answer):
         name = step["id"]
         if any(operand not in steps for operand in step.get("of", [])):
             raise Wrong(f"{name} computes with a step that is not before it")
-        values = [steps[operand].get("equals") for operand in step.get("of", [])]
+        operation = step["op"]
+        values = [steps[operand].get("holds" if operation in COMBINE else "equals") for operand in step.get("of", [])]
         if None in values:
             raise Wrong(f"{name} computes with a step that has no value")
-        operation = step["op"]
         if operation == "given":
             expected = given(step, request)
         elif operation == "chosen":
@@ -162,6 +175,13 @@ def replay(service, request, answer):
             expected = Decimal(str(amended[step["row"]]))
         elif operation in ("lookup", "stated"):
             expected = service.cell(step["table"], step["row"], step["column"])
+        elif operation == "affirm":
+            affirm(service, step, request)
+            expected = None
+        elif operation in COMBINE:
+            if not values or step["holds"] is not COMBINE[operation](values):
+                raise Wrong(f"{name}: {operation} of {values} is not {step['holds']}")
+            expected = None
         elif operation in COMPUTE:
             expected = COMPUTE[operation](values)
         elif operation == "compare":

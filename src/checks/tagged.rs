@@ -43,7 +43,10 @@ pub(crate) fn schema<const KINDS: usize>(
     let mut either = OneOfBuilder::new().description(Some(description));
     for (kind, schema) in kinds {
         let RefOr::T(Schema::Object(members)) = schema else { continue };
-        let name = ObjectBuilder::new().schema_type(Type::String).enum_values(Some([kind]));
+        let name = ObjectBuilder::new()
+            .schema_type(Type::String)
+            .enum_values(Some([kind]))
+            .description(Some("What kind of thing it is: the other members follow from it."));
         either = either.item(ObjectBuilder::from(members).property(tag, name).required(tag));
     }
     RefOr::T(Schema::OneOf(either.build()))

@@ -2,9 +2,9 @@
 //!
 //! Each way is inspected on its own. When one is complete the rule is satisfied, and what the others lack is only worth
 //! knowing; when none is, a way that could still be completed leaves the rule open. A requirement that stands whatever
-//! else holds, such as one that protects conductors, stays a violation in any case.
+//! else holds, such as one that protects conductors, counts in any case: broken it is a violation, open it is to be decided.
 
-use super::inspection::{Inspection, Requirement};
+use super::inspection::{Inspection, Requirement, Sentences};
 use super::{Argument, Finding, Status};
 use crate::derivation::{Figure, Pointer, Relation, StepId};
 use crate::rulebook::Rule;
@@ -57,8 +57,8 @@ impl Inspection {
         Way { findings: begun.findings..self.findings.len(), requirements, status, step }
     }
 
-    /// Says what several ways come to, and lets the findings about those that do not decide it be advisory. What breaks
-    /// one of the rules that `stand` stays broken.
+    /// Says what several ways come to, and lets the findings about those that do not decide it be advisory. What is found
+    /// about the rules that `stand` stays as it is.
     pub fn settle(&mut self, rule: &'static Rule, ways: &[Way], stand: &[&'static Rule]) -> Settled {
         let is = |status| ways.iter().any(|way| way.status == status);
         let status = match (is(Status::Satisfied), is(Status::NotDetermined) || ways.is_empty()) {
@@ -68,8 +68,7 @@ impl Inspection {
         };
         for way in ways.iter().filter(|way| way.status != status) {
             for finding in self.findings.get_mut(way.findings.clone()).unwrap_or_default() {
-                let stands = finding.status == Status::Violated
-                    && stand.iter().any(|rule| std::ptr::eq(finding.rule, *rule));
+                let stands = stand.iter().any(|rule| std::ptr::eq(finding.rule, *rule));
                 if finding.status != Status::Satisfied && !stands {
                     finding.status = Status::Advisory;
                     finding.supply.clear();
@@ -80,6 +79,21 @@ impl Inspection {
             ways.iter().filter(|way| way.status == status).filter_map(|way| way.step).collect();
         let step = if status == Status::NotDetermined { None } else { self.proof.any(rule, &steps) };
         Settled { status, step }
+    }
+
+    /// Says in a finding of its own what several ways come to; of a single way its own findings say it.
+    pub fn conclude(&mut self, rule: &'static Rule, ways: usize, settled: Settled, told: Sentences) {
+        if ways < 2 {
+            return;
+        }
+        let message = match settled.status {
+            Status::Satisfied => told.met,
+            Status::Violated => told.broken,
+            Status::NotDetermined | Status::Advisory => told.open,
+        };
+        let mut finding = Finding::new(rule, settled.status, message);
+        finding.step = settled.step;
+        self.findings.push(finding);
     }
 
     /// Compares a figure that the proof has made of an input with a limit.

@@ -48,9 +48,10 @@ pub(super) const WORDS_FILE: loader::File = loader::File {
     text: include_str!("data/enclosure-words.csv"),
 };
 
-/// Declares a closed set of names, each written in one way.
+/// Declares a closed set of names, each written in one way. Names are taken as `tt`: behind `literal` the schema derive
+/// does not see what serde renames to.
 macro_rules! names {
-    ($(#[doc = $doc:literal])+ $name:ident { $($(#[doc = $one_doc:literal])+ $one:ident $text:literal),+ $(,)? }) => {
+    ($(#[doc = $doc:literal])+ $name:ident { $($(#[doc = $one_doc:literal])+ $one:ident $text:tt),+ $(,)? }) => {
         $(#[doc = $doc])+
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
         pub enum $name { $($(#[doc = $one_doc])+ #[serde(rename = $text)] $one),+ }
@@ -229,6 +230,26 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn the_published_schemas_name_what_is_read() {
+        fn published<T: utoipa::PartialSchema>() -> Vec<String> {
+            let schema = serde_json::to_value(T::schema()).unwrap();
+            serde_json::from_value(schema["enum"].clone()).unwrap()
+        }
+        assert_eq!(
+            published::<EnclosureType>(),
+            EnclosureType::ALL.iter().map(|one| one.name()).collect::<Vec<_>>()
+        );
+        let conditions: Vec<&str> = EnclosureCondition::ALL.iter().map(|one| one.name()).collect();
+        assert_eq!(published::<EnclosureCondition>(), conditions);
+        let locations: Vec<&str> = EnclosureLocation::ALL.iter().map(|one| one.name()).collect();
+        assert_eq!(published::<EnclosureLocation>(), locations);
+        assert_eq!(
+            published::<EnclosureWord>(),
+            EnclosureWord::ALL.iter().map(|one| one.name()).collect::<Vec<_>>()
+        );
     }
 
     #[test]

@@ -27,6 +27,11 @@ const CLEARANCE: Sentences = Sentences {
     broken: "finding-wall-clearance-short",
     open: "finding-wall-clearance-short",
 };
+const REAR: Sentences = Sentences {
+    met: "finding-rear-center-enough",
+    broken: "finding-rear-center-short",
+    open: "finding-depth-open",
+};
 const SHALLOW: Sentences = Sentences {
     met: "finding-shallow-clearance-enough",
     broken: "finding-shallow-clearance-short",
@@ -159,7 +164,7 @@ impl Depths {
             let deep_enough =
                 self.internal.is_some_and(|internal| relation.holds(internal.value, depth.value));
             if deep_enough {
-                self.ask(rule, depth, DEPTH);
+                self.ask(rule, depth, REAR);
             } else {
                 self.inspection.open(rule, Some((relation, depth)), at, "finding-rear-center-open");
             }
@@ -167,7 +172,7 @@ impl Depths {
         } else if projects {
             self.inspection.proof.fact(rule, true, at);
             asked.depths.push((rule, depth));
-            self.ask(rule, depth, DEPTH);
+            self.ask(rule, depth, REAR);
         } else if self.internal.is_some() {
             self.ask(rule, depth, SHALLOW);
         }

@@ -8,7 +8,7 @@
 //! * every one lacks something: the enclosure violates the rule, and each finding says what is lacking.
 //!
 //! One requirement stands by itself: screws with bare threads among the conductors are a violation whatever else holds
-//! the box.
+//! the box, and while it is not known whether threads are bare nothing is settled.
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, box_supports::BoxSupports, evaluate};

@@ -142,10 +142,10 @@ fn asked(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Vec<As
 /// What the words dry, damp and wet bring in. Outdoors every type stands the weather, whatever the word.
 fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Option<(Condition, Pointer)> {
     let condition = match (request.location, request.moisture) {
-        (Location::Outdoor, Some(Moisture::Damp | Moisture::Wet)) => Condition::RainSnowSleet,
-        (Location::Indoor, Some(Moisture::Damp)) => Condition::FallingLiquids,
-        (Location::Indoor, Some(Moisture::Wet)) => Condition::Hosedown,
-        (_, Some(Moisture::Dry)) | (Location::Outdoor, None) => return None,
+        (Location::Outdoor, Some(PlaceMoisture::Damp | PlaceMoisture::Wet)) => Condition::RainSnowSleet,
+        (Location::Indoor, Some(PlaceMoisture::Damp)) => Condition::FallingLiquids,
+        (Location::Indoor, Some(PlaceMoisture::Wet)) => Condition::Hosedown,
+        (_, Some(PlaceMoisture::Dry)) | (Location::Outdoor, None) => return None,
         (Location::Indoor, None) => {
             let is_water = |condition: &Condition| {
                 use Condition::{FallingLiquids, Hosedown, ProlongedSubmersion, TemporarySubmersion};

@@ -38,7 +38,7 @@ pub struct EnclosureTypesRequest {
     /// Whether the place is dry, damp or wet. Indoors it decides what water the enclosure must stand.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
-    pub moisture: Option<Moisture>,
+    pub moisture: Option<PlaceMoisture>,
     /// What else the enclosure must stand there. The order decides nothing.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
@@ -59,7 +59,7 @@ fn is_false(flag: &bool) -> bool {
 /// The word for how wet a place is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
-pub enum Moisture {
+pub enum PlaceMoisture {
     /// Not normally damp or wet.
     Dry,
     /// Moderately moist, as under a roof without walls or in some basements.

@@ -46,7 +46,17 @@ impl Outlet<'_> {
             OutletLoad::Nothing(_) => return Vec::new(),
         };
         let found: Vec<Way> = ways.iter().map(|(_, way)| way.clone()).collect();
-        self.inspection.settle(rule, &found, &[]);
+        let settled = self.inspection.settle(rule, &found, &[]);
+        self.inspection.conclude(
+            rule,
+            found.len(),
+            settled,
+            Sentences {
+                met: "finding-load-carried",
+                broken: "finding-load-not-carried",
+                open: "finding-load-carried-open",
+            },
+        );
         if let Some(separable) = separable {
             self.separable(load, separable);
         }

@@ -115,7 +115,17 @@ impl Outlet<'_> {
         let (_, framing) = self.way(&FAN_READY, |outlet| {
             outlet.inspection.fact(&FAN_READY, given, place, sentences);
         });
-        self.inspection.settle(&FAN_READY, &[listed.clone(), framing.clone()], &[]);
+        let settled = self.inspection.settle(&FAN_READY, &[listed.clone(), framing.clone()], &[]);
+        self.inspection.conclude(
+            &FAN_READY,
+            2,
+            settled,
+            Sentences {
+                met: "finding-ready-for-fan",
+                broken: "finding-not-ready-for-fan",
+                open: "finding-ready-for-fan-open",
+            },
+        );
         for way in [listed, framing] {
             self.inspection.requirements.extend(way.requirements);
         }

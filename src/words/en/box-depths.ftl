@@ -51,3 +51,5 @@ finding-equipment-deeper = Equipment { $subject } projects { $given }, no less t
 because-equipment-enclosed = The box encloses a device or equipment.
 because-listed-for-one-another = Box and equipment are listed for one another.
 because-no-rear-center-entry = No conductor enters through the center of the back.
+finding-rear-center-enough = With room for an entry at the center of the back, equipment { $subject } asks for a box at least { $limit } deep; this one is { $given }.
+finding-rear-center-short = Conductors enter at the center of the back, so equipment { $subject } asks for a box at least { $limit } deep; this one is only { $given }.
