@@ -6,7 +6,7 @@ use super::marked::Marking;
 use crate::checks::{Amendment, Name, Reference, present};
 use crate::quantity::{Count, Length, Units};
 use crate::rulebook::Edition;
-use crate::trade::{ConductorSize, TradeSize};
+use crate::trade::{ConductorSize, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -167,6 +167,10 @@ pub struct Entry {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RacewayEntry {
+    /// The kind. It changes no figure: every raceway counts with its trade size.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub kind: Option<RacewayKind>,
     /// The trade size.
     pub trade_size: TradeSize,
     /// Its outside diameter, where entries are to be measured from its edge and not from that of the trade size.

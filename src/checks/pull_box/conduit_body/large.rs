@@ -88,7 +88,11 @@ fn as_pull_box(request: &ConduitBodyRequest) -> PullBoxRequest {
             },
             row: None,
             section: None,
-            raceway: Some(RacewayEntry { trade_size: hub.raceway.trade_size, outside_diameter: None }),
+            raceway: Some(RacewayEntry {
+                kind: Some(hub.raceway.kind),
+                trade_size: hub.raceway.trade_size,
+                outside_diameter: None,
+            }),
             cable: None,
             cables_over_1000_volts: Vec::new(),
             position: None,
