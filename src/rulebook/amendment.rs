@@ -33,7 +33,7 @@ const fn size(figure: &'static str, most_us: i32, most_si: i32) -> Amendable {
 }
 
 /// Every figure that can be amended.
-pub static AMENDABLE: [Amendable; 35] = [
+pub static AMENDABLE: [Amendable; 36] = [
     number("conduit-body.area.multiple", 10),
     size("free-conductor.length", 36, 900),
     size("free-conductor.outside", 36, 900),
@@ -64,6 +64,7 @@ pub static AMENDABLE: [Amendable; 35] = [
     number("pull.entry-distance.multiple", 50),
     size("pull.racking.side", 1000, 25_000),
     number("pull.straight.multiple", 50),
+    number("pull.straight.others-multiple", 10),
     number("raceway-fill.nipple", 100),
     size("raceway-fill.nipple-length", 48, 1200),
     number("raceway-fill.one", 100),

@@ -144,6 +144,8 @@ pub static RULES: [&Rule; 16] = [
 pub struct Pull {
     /// How many times the largest raceway a straight pull asks for.
     pub straight: RuleFigure,
+    /// How many times the other raceways of its row are added to a straight pull: none, unless a local amendment says so.
+    pub straight_others: RuleFigure,
     /// How many times the largest raceway of a row an angle pull, a U pull or a splice asks for.
     pub angle: RuleFigure,
     /// How many times the larger raceway two entries with the same conductors stand apart.
@@ -160,6 +162,7 @@ impl Pull {
     /// The figures that 2017, 2020 and 2023 share.
     pub(super) const ALL_EDITIONS: Self = Self {
         straight: RuleFigure::number("pull.straight.multiple", &STRAIGHT, 80_000),
+        straight_others: RuleFigure::number("pull.straight.others-multiple", &STRAIGHT, 0),
         angle: RuleFigure::number("pull.angle.multiple", &ANGLE, 60_000),
         entry_distance: RuleFigure::number("pull.entry-distance.multiple", &ENTRY_DISTANCE, 60_000),
         racking: RuleFigure::sized("pull.racking.side", &RACKING, Measure::Length, 720_000, 18_000_000),
@@ -174,7 +177,7 @@ impl Pull {
     };
 
     pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self { straight, angle, entry_distance, racking, blocks, half } = self.clone();
-        [straight, angle, entry_distance, racking, blocks, half].into_iter()
+        let Self { straight, straight_others, angle, entry_distance, racking, blocks, half } = self.clone();
+        [straight, straight_others, angle, entry_distance, racking, blocks, half].into_iter()
     }
 }

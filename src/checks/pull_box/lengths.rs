@@ -9,6 +9,7 @@ use super::request::{Cover, Wall};
 use super::rows::{self, Row};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
+use crate::quantity::Decimal;
 use crate::rulebook::Rule;
 use crate::rulebook::pull::{ANGLE, CABLES, REMOVABLE_COVER, STRAIGHT};
 use crate::rulebook::reading::{AngleSum, HingedCover};
@@ -57,8 +58,43 @@ fn straight(
     let largest = proof.largest(&STRAIGHT, &sizes)?;
     let multiple = proof.rulebook().pull.straight;
     let multiple = proof.stated(&multiple);
-    let length = proof.product(&STRAIGHT, multiple, largest, None);
+    let mut length = proof.product(&STRAIGHT, multiple, largest, None);
+    if let Some(others) = others_in_row(proof, entered, &places) {
+        length = proof.sum(&STRAIGHT, &[length, others]);
+    }
     Some(requirement(&STRAIGHT, None, None, length, entered, &places))
+}
+
+/// What a local amendment adds to a straight pull: so many times the other raceways of the row that has most of them.
+/// The code itself adds nothing.
+fn others_in_row(proof: &mut Derivation, entered: &[Entered<'_>], straight: &[usize]) -> Option<Figure> {
+    let figure = proof.rulebook().pull.straight_others;
+    if proof.rulebook().value(&figure, proof.units()).0 == Decimal::ZERO {
+        return None;
+    }
+    let mut sums = Vec::new();
+    let mut walls: Vec<Wall> =
+        straight.iter().filter_map(|place| Some(entered.get(*place)?.wall())).collect();
+    walls.dedup();
+    for wall in walls {
+        for row in rows::of_wall(proof, entered, wall) {
+            if !row.entries.iter().any(|place| straight.contains(place)) {
+                continue;
+            }
+            let mut sizes = sizes_of(entered, &row.entries);
+            if let Some(largest) = sizes.iter().map(|size| size.value).max()
+                && let Some(place) = sizes.iter().position(|size| size.value == largest)
+            {
+                sizes.remove(place);
+            }
+            if !sizes.is_empty() {
+                sums.push(proof.sum(&STRAIGHT, &sizes));
+            }
+        }
+    }
+    let most = proof.largest(&STRAIGHT, &sums)?;
+    let times = proof.stated(&figure);
+    Some(proof.product(&STRAIGHT, times, most, None))
 }
 
 /// The angle rule for each row of a wall that has an angle pull, a U pull or a splice.
