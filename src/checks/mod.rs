@@ -7,15 +7,20 @@
 pub mod box_construction;
 pub mod box_depths;
 pub mod box_mounting;
+pub mod box_supports;
 mod caution;
+pub mod enclosure_types;
 mod fault;
 mod finding;
 pub mod free_conductors;
 pub mod inspection;
+pub mod luminaire_and_fan_outlets;
 pub mod outlet_fill;
 pub mod pull_box;
 pub mod raceway_fill;
+mod tagged;
 mod terms;
+pub mod ways;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};

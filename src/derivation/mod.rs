@@ -8,6 +8,7 @@
 mod pointer;
 mod replay;
 mod step;
+mod truth;
 mod view;
 mod write;
 

@@ -130,6 +130,15 @@ pub enum Operation {
         /// The column.
         column: &'static str,
     },
+    /// Takes a yes or no from a published table; the step holds or does not.
+    Affirm {
+        /// The table, as `/v1/tables/{id}` serves it.
+        table: &'static str,
+        /// The key of the row.
+        row: &'static str,
+        /// The column.
+        column: &'static str,
+    },
     /// Takes a figure that a rule states.
     Stated {
         /// Its name among the rule figures.
@@ -159,6 +168,10 @@ pub enum Operation {
     Distance,
     /// Compares two; the step holds or does not.
     Compare(Relation),
+    /// Whether every one of several steps holds.
+    Every,
+    /// Whether at least one of several steps holds.
+    Any,
     /// Picks the standard boxes of a table whose volume serves: of the volume needed, the volume
     /// added, the gangs, and the most gangs for which a square and an octagonal box are offered.
     SelectBoxes,
@@ -185,6 +198,7 @@ impl Operation {
             Self::Chosen => "chosen",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
+            Self::Affirm { .. } => "affirm",
             Self::Stated { .. } => "stated",
             Self::Sum => "sum",
             Self::Product => "product",
@@ -197,6 +211,8 @@ impl Operation {
             Self::Smallest => "smallest",
             Self::Distance => "distance",
             Self::Compare(_) => "compare",
+            Self::Every => "every",
+            Self::Any => "any",
             Self::SelectBoxes => "select_boxes",
             Self::Read { .. } => "read",
             Self::DoesNotApply { .. } => "does_not_apply",

@@ -11,11 +11,14 @@ pub mod box_construction;
 pub mod box_depth;
 pub mod box_entry;
 pub mod box_protection;
+pub mod box_support;
 pub mod box_surface;
 pub mod conduit_body;
 mod edition;
+pub mod enclosure_type;
 pub mod figures_table;
 pub mod free_conductor;
+pub mod luminaire_outlet;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod over_1000_volts;
@@ -65,6 +68,10 @@ pub struct Rules {
     pub box_protection: box_protection::BoxProtection,
     /// How full a raceway may be.
     pub raceway_fill: raceway_fill::RacewayFill,
+    /// How enclosures are held in place.
+    pub box_support: box_support::BoxSupport,
+    /// What a box may carry.
+    pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -78,7 +85,7 @@ pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
 );
 
 static EDITIONS: [Rules; 4] = {
-    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rules {
+    const fn of(edition: Edition, outlet_fill: OutletFill, luminaire_outlet: LuminaireOutlet) -> Rules {
         Rules {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
@@ -94,15 +101,18 @@ static EDITIONS: [Rules; 4] = {
             box_access: box_access::BoxAccess::of(edition),
             box_protection: box_protection::BoxProtection::of(edition),
             raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
+            box_support: box_support::BoxSupport::ALL_EDITIONS,
+            luminaire_outlet,
             readings: Readings::DEFAULT,
         }
     }
+    use luminaire_outlet::LuminaireOutlet;
     use outlet_fill::OutletFill;
     [
-        of(Edition::E2017, OutletFill::E2017),
-        of(Edition::E2020, OutletFill::E2020),
-        of(Edition::E2023, OutletFill::E2023),
-        of(Edition::E2026, OutletFill::E2023),
+        of(Edition::E2017, OutletFill::E2017, LuminaireOutlet::E2017),
+        of(Edition::E2020, OutletFill::E2020, LuminaireOutlet::E2020),
+        of(Edition::E2023, OutletFill::E2023, LuminaireOutlet::E2023),
+        of(Edition::E2026, OutletFill::E2023, LuminaireOutlet::E2023),
     ]
 };
 
@@ -211,6 +221,8 @@ impl Rules {
             .chain(self.box_access.figures())
             .chain(self.box_protection.figures())
             .chain(self.raceway_fill.figures())
+            .chain(self.box_support.figures())
+            .chain(self.luminaire_outlet.figures())
     }
 }
 
@@ -230,5 +242,8 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .chain(pull::RULES)
         .chain(over_1000_volts::RULES)
         .chain(raceway_fill::RULES)
+        .chain(box_support::RULES)
+        .chain(luminaire_outlet::RULES)
+        .chain(enclosure_type::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

@@ -3,7 +3,18 @@
 use super::body;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
-use crate::checks::{self, Check, Verdict, outlet_fill::OutletFill, raceway_fill::RacewayFill};
+use crate::checks::box_construction::BoxConstruction;
+use crate::checks::box_depths::BoxDepths;
+use crate::checks::box_mounting::BoxMounting;
+use crate::checks::box_supports::BoxSupports;
+use crate::checks::conduit_body::ConduitBodyCheck;
+use crate::checks::enclosure_types::EnclosureTypes;
+use crate::checks::free_conductors::FreeConductors;
+use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use crate::checks::outlet_fill::OutletFill;
+use crate::checks::pull_box::PullBox;
+use crate::checks::raceway_fill::RacewayFill;
+use crate::checks::{self, Check, Verdict};
 use crate::comparison;
 use crate::rulebook::Edition;
 use crate::words::Catalogue;
@@ -14,7 +25,16 @@ use utoipa::{PartialSchema, ToSchema};
 /// Every check, in the order in which it is documented.
 pub static CHECKS: &[CheckEntry] = &[
     CheckEntry::of::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
+    CheckEntry::of::<PullBox>("text-pull-box-title", "text-pull-box"),
+    CheckEntry::of::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
     CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
+    CheckEntry::of::<FreeConductors>("text-free-conductors-title", "text-free-conductors"),
+    CheckEntry::of::<BoxDepths>("text-box-depths-title", "text-box-depths"),
+    CheckEntry::of::<BoxSupports>("text-box-supports-title", "text-box-supports"),
+    CheckEntry::of::<BoxMounting>("text-box-mounting-title", "text-box-mounting"),
+    CheckEntry::of::<BoxConstruction>("text-box-construction-title", "text-box-construction"),
+    CheckEntry::of::<LuminaireAndFanOutlets>("text-luminaire-outlets-title", "text-luminaire-outlets"),
+    CheckEntry::of::<EnclosureTypes>("text-enclosure-types-title", "text-enclosure-types"),
 ];
 
 /// Answers a request, given as members, under several editions: the comparison as JSON text.

@@ -41,7 +41,34 @@ impl fmt::Debug for Catalogue {
     }
 }
 
-const ENGLISH: &str = include_str!("en.ftl");
+/// The English messages, one file a subject.
+const ENGLISH: &str = concat!(
+    include_str!("en/common.ftl"),
+    "\n",
+    include_str!("en/outlet-boxes.ftl"),
+    "\n",
+    include_str!("en/free-conductors.ftl"),
+    "\n",
+    include_str!("en/pull-boxes.ftl"),
+    "\n",
+    include_str!("en/conduit-bodies.ftl"),
+    "\n",
+    include_str!("en/raceways.ftl"),
+    "\n",
+    include_str!("en/box-depths.ftl"),
+    "\n",
+    include_str!("en/box-construction.ftl"),
+    "\n",
+    include_str!("en/box-mounting.ftl"),
+    "\n",
+    include_str!("en/box-supports.ftl"),
+    "\n",
+    include_str!("en/luminaire-and-fan-outlets.ftl"),
+    "\n",
+    include_str!("en/enclosure-types.ftl"),
+    "\n",
+    include_str!("en/service.ftl"),
+);
 
 impl Catalogue {
     /// Reads a catalogue.

@@ -16,6 +16,9 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         | Operation::Fact
         | Operation::Nothing
         | Operation::Lookup { .. }
+        | Operation::Affirm { .. }
+        | Operation::Every
+        | Operation::Any
         | Operation::Stated { .. } => {
             return None;
         }

@@ -152,7 +152,7 @@ impl Mounting {
             self.inspection.fact(&INSULATING_FITTING, entry.insulating_fitting, at, FITTING);
         } else {
             let at = item.member("/largest_insulated_conductor");
-            self.inspection.proof.does_not_apply(&INSULATING_FITTING, "smaller-than-4-awg", Some(at));
+            self.inspection.proof.does_not_apply(&INSULATING_FITTING, "no-large-conductor-enters", Some(at));
         }
     }
 }
