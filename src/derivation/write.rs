@@ -90,7 +90,9 @@ impl Derivation {
 
     fn write_operation(&self, operation: Operation, out: &mut Vec<u8>) {
         match operation {
-            Operation::Lookup { table, row, column } => write_cell(table, row, column, out),
+            Operation::Lookup { table, row, column } | Operation::Affirm { table, row, column } => {
+                write_cell(table, row, column, out)
+            }
             Operation::Stated { figure } => {
                 let column = figures_table::column(self.rulebook.edition, self.units);
                 write_cell(figures_table::TABLE, figure, column, out);

@@ -78,24 +78,27 @@ impl Catalogue {
         let resource = FluentResource::try_new(text.to_owned()).map_err(|(_, errors)| {
             fault(format!("{language}: {}", errors.first().map(ToString::to_string).unwrap_or_default()))
         })?;
-        let (keys, messages) = message::all(&resource).into_iter().unzip();
-        let (keys, messages): (Vec<String>, Vec<Message>) = (keys, messages);
+        let prepared = message::all(&resource);
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         bundle.set_use_isolating(false);
         bundle
             .add_resource(resource)
             .map_err(|errors| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
-        let messages: FxHashMap<String, Message> = keys.iter().cloned().zip(messages).collect();
-        let mut catalogue = Self { bundle, messages, reasons: FxHashMap::default(), keys };
-        for key in &catalogue.keys {
+        let (messages, reasons) = (FxHashMap::default(), FxHashMap::default());
+        let mut catalogue = Self { bundle, messages, reasons, keys: Vec::new() };
+        for (key, message) in prepared {
             let mut errors = Vec::new();
-            let text = catalogue.format(key, None, &mut errors);
-            if let (Some(text), true) = (text, errors.is_empty()) {
-                if let Some(reason) = key.strip_prefix("because-") {
-                    catalogue.reasons.insert(reason.to_owned(), text.clone());
+            let message = match catalogue.format(&key, None, &mut errors) {
+                Some(text) if errors.is_empty() => {
+                    if let Some(reason) = key.strip_prefix("because-") {
+                        catalogue.reasons.insert(reason.to_owned(), text.clone());
+                    }
+                    Message::Fixed(text)
                 }
-                catalogue.messages.insert(key.clone(), Message::Fixed(text));
-            }
+                _ => message,
+            };
+            catalogue.keys.push(key.clone());
+            catalogue.messages.insert(key, message);
         }
         Ok(catalogue)
     }
