@@ -103,6 +103,14 @@ fn differences<C: Check>(case: &Case, edition: &str) -> Vec<String> {
     let evaluation = evaluate::<C>(&request);
     let mut differences: Vec<String> =
         evaluation.proof.replay().err().iter().map(ToString::to_string).collect();
+    for explain in [Explain::Full, Explain::Summary, Explain::None] {
+        let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
+        let mut written = Vec::new();
+        answer.write_json(&mut written).expect("an answer is written");
+        if written != serde_json::to_vec(&answer).expect("an answer is JSON") {
+            differences.push(format!("{explain:?}: the text of the answer is not what serde_json writes"));
+        }
+    }
     let answer = answer::<C>(&request, &evaluation, Explain::Full, Catalogue::english());
     let answer = serde_json::to_value(&answer).expect("an answer is JSON");
     for (pointer, expected) in &case.expect {

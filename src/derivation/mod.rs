@@ -10,10 +10,12 @@ mod replay;
 mod step;
 mod truth;
 mod view;
+mod write;
 
 pub use pointer::Pointer;
 pub use replay::ReplayFault;
 pub use step::{Figure, Operation, Outcome, Relation, Step, StepId};
+pub(crate) use view::write_citation;
 pub use view::{DerivationView, StepView};
 
 use crate::quantity::{Decimal, Measure, Unit, Units};

@@ -5,7 +5,6 @@ use crate::quantity::{Decimal, Unit};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
 use serde::{Serialize, Serializer};
-use smallvec::SmallVec;
 use std::fmt;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
@@ -28,11 +27,21 @@ impl fmt::Display for StepId {
     }
 }
 
+impl StepId {
+    /// Hands out the name piece by piece.
+    pub(super) fn put(self, mut piece: impl FnMut(&str)) {
+        piece("s");
+        piece(itoa::Buffer::new().format(self.0 + 1));
+    }
+}
+
 impl Serialize for StepId {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut text = SmallVec::<[u8; 12]>::from_slice(b"s");
-        text.extend_from_slice(itoa::Buffer::new().format(self.0 + 1).as_bytes());
-        serializer.serialize_str(std::str::from_utf8(&text).unwrap_or_default())
+        let mut digits = itoa::Buffer::new();
+        let digits = digits.format(self.0 + 1).as_bytes();
+        let mut text = [b's'; 11];
+        text[1..=digits.len()].copy_from_slice(digits);
+        serializer.serialize_str(str::from_utf8(&text[..=digits.len()]).unwrap_or_default())
     }
 }
 
@@ -80,6 +89,16 @@ pub enum Relation {
 }
 
 impl Relation {
+    /// The relation as a proof writes it.
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::AtLeast => ">=",
+            Self::AtMost => "<=",
+            Self::Below => "<",
+            Self::Above => ">",
+        }
+    }
+
     /// Whether the relation holds between two values.
     pub fn holds(self, left: Decimal, right: Decimal) -> bool {
         match self {

@@ -23,6 +23,13 @@ impl<'a> From<&'a Derivation> for DerivationView<'a> {
     }
 }
 
+impl DerivationView<'_> {
+    /// Writes the proof, as [`Derivation::write_json`].
+    pub fn write_json(&self, out: &mut Vec<u8>) {
+        self.steps.write_json(out);
+    }
+}
+
 fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::Ok, S::Error> {
     let mut list = serializer.serialize_seq(Some(proof.steps.len()))?;
     for (index, step) in proof.steps.iter().enumerate() {
@@ -115,7 +122,10 @@ pub struct StepView<'a> {
     at: Option<Pointer>,
 }
 
-fn write_citation<S: Serializer>(citation: &Option<Citation>, serializer: S) -> Result<S::Ok, S::Error> {
+pub(crate) fn write_citation<S: Serializer>(
+    citation: &Option<Citation>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     match citation {
         Some(citation) => serializer.collect_str(citation),
         None => serializer.serialize_none(),

@@ -1,6 +1,7 @@
 //! Exact decimals with units.
 //!
-//! **Invariant:** binary floating point is named in this module only, where JSON numbers are read and written.
+//! **Invariant:** binary floating point is named only here and in [`json`](crate::json), where JSON numbers are read and
+//! written.
 
 mod counted;
 mod decimal;

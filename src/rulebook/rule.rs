@@ -57,10 +57,16 @@ pub struct Citation {
     verified: bool,
 }
 
+impl Citation {
+    /// The two parts of its text: the section, and what must be said of it, which is mostly nothing.
+    pub const fn parts(self) -> [&'static str; 2] {
+        [self.section, if self.verified { "" } else { " (2023; location in 2026 unverified)" }]
+    }
+}
+
 impl fmt::Display for Citation {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.section)?;
-        if self.verified { Ok(()) } else { f.write_str(" (2023; location in 2026 unverified)") }
+        self.parts().into_iter().try_for_each(|part| f.write_str(part))
     }
 }
 

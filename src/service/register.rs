@@ -111,7 +111,7 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let verdict = evaluation.verdict;
     let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
     let mut json = Vec::with_capacity(usual_size(explain));
-    serde_json::to_writer(&mut json, &answer).map_err(|_| Problem::internal())?;
+    answer.write_json(&mut json).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict })
 }
 
