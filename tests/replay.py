@@ -102,6 +102,10 @@ def round_count(of, by, step):
     return whole + (1 if rest > 0 and (rest / by).quantize(NINTH, ROUND_FLOOR) >= step else 0)
 
 
+def distance(legs):
+    return sum((leg * leg for leg in legs), Decimal(0)).sqrt().quantize(NINTH, ROUND_FLOOR)
+
+
 COMPUTE = {
     "sum": lambda values: sum(values, Decimal(0)),
     "product": lambda values: (values[0] * values[1]).quantize(NINTH, ROUND_HALF_UP),
@@ -111,6 +115,8 @@ COMPUTE = {
     "round_count": lambda values: round_count(*values),
     "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
     "largest": max,
+    "smallest": min,
+    "distance": distance,
     "nothing": lambda values: Decimal(0),
 }
 
@@ -158,6 +164,8 @@ def replay(service, request, answer):
             raise Wrong(f"{name} computes with a step that has no value")
         if operation == "given":
             expected = given(step, request)
+        elif operation == "chosen":
+            expected = step["equals"]
         elif operation == "fact":
             if resolve(request, step["at"]) is not step["holds"]:
                 raise Wrong(f"{name}: the request says otherwise at {step['at']}")

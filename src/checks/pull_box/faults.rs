@@ -1,6 +1,8 @@
 //! What can be wrong with a request that decoded.
 
-use super::request::{Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_PULLS, PullBoxRequest, Wall};
+use super::request::{
+    Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, PullBoxRequest, Wall,
+};
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Length};
@@ -193,7 +195,7 @@ fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
     );
     for (index, pull) in request.pulls.iter().enumerate() {
         let list = at(index).member("/entries");
-        faults.at_most(list, pull.entries.len(), MOST_ITEMS);
+        faults.at_most(list, pull.entries.len(), MOST_JOINED);
         if pull.entries.len() < 2 {
             faults.add(list, OutOfBounds, "fault-pull-of-one-entry");
         }

@@ -104,7 +104,7 @@ pub(super) fn compare_distances(
         }
         let message = match (holds, settled) {
             (true, true) => {
-                let new = || Finding::new(apart.rule, Status::Satisfied, "finding-entries-apart");
+                let new = || Finding::new(apart.rule, Status::Satisfied, "finding-entries-apart").step(step);
                 enough.get_or_insert_with(new).at.push(apart.at);
                 continue;
             }

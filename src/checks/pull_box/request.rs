@@ -14,6 +14,8 @@ use utoipa::ToSchema;
 pub const MOST_ENTRIES: usize = 100;
 /// The most pulls of one request.
 pub const MOST_PULLS: usize = 200;
+/// The most entries that one pull joins.
+pub const MOST_JOINED: usize = 10;
 /// The most items of any other list.
 pub const MOST_ITEMS: usize = 50;
 
@@ -244,7 +246,7 @@ pub struct Pull {
     pub id: Option<Name>,
     /// The entries that it joins: two; or more where the conductors split, the first then being the one that holds all
     /// of them.
-    #[schema(min_items = 2, max_items = 50)]
+    #[schema(min_items = 2, max_items = 10)]
     pub entries: Vec<Name>,
     /// The largest of the conductors. May be left out where an entry is a cable that says it, and over 1000 V.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
@@ -334,6 +336,10 @@ pub struct DistributionBlock {
 }
 
 /// What is asked of the placement of entries.
+///
+/// The box that is looked for has the least depth that the rules and the rows of its walls allow; at that depth the least
+/// sum of width and height; of several such boxes it is the narrowest. Entries of a row are in line; entries on the
+/// back without a row may stand anywhere, and count as one row.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct LayoutQuestion {

@@ -3,9 +3,9 @@
 //! What counts as a place is written here a second time, directly from the geometry and without the machinery of the
 //! search: every centre is tried in every grid point.
 
+use super::narrowing::Box3;
 use super::problem::{Pair, Placeable, Problem, Room};
 use super::smallest::{Smallest, smallest};
-use super::solver::Box3;
 use crate::checks::pull_box::chamber::Axis;
 use crate::checks::pull_box::request::Wall;
 use proptest::prelude::*;
@@ -185,11 +185,15 @@ fn depth(asked: &Asked) -> i64 {
 }
 
 fn search(asked: &Asked) -> Smallest {
+    within(asked, 1_000_000_000).expect("a large box has places")
+}
+
+fn within(asked: &Asked, work: u64) -> Option<Smallest> {
     let problem = Problem::new(&asked.entries, &asked.pairs, asked.room);
     let least = Box3 { width: asked.least.0, height: asked.least.1, depth: depth(asked) };
     let reach = 2 * asked.entries.iter().map(|entry| 2 * entry.radius + 3).sum::<i64>()
         + asked.pairs.iter().map(|pair| 2 * pair.required).sum::<i64>();
-    smallest(&problem, least, reach, 1, 1_000_000_000).expect("a large box has places")
+    smallest(&problem, least, reach, 1, work)
 }
 
 proptest! {
@@ -212,6 +216,28 @@ proptest! {
             if below >= least.1 {
                 prop_assert!(!case(other, below), "{other} × {below} serves, {width} × {height} was found");
             }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, cases: 300, ..ProptestConfig::default() })]
+
+    #[test]
+    fn what_is_found_with_little_work_serves_and_is_called_smallest_only_if_it_is(asked in asked(), work in 8..2_000_u64) {
+        let Some(found) = within(&asked, work) else { return Ok(()) };
+        let Box3 { width, height, depth } = found.sides;
+        let problem = Problem::new(&asked.entries, &asked.pairs, asked.room);
+        let placed: Vec<(i64, i64)> =
+            problem.of_entry.iter().map(|[along, across]| (found.places[*along], found.places[*across])).collect();
+        let case = Case { entries: &asked.entries, pairs: &asked.pairs, room: asked.room, sides: found.sides };
+        for count in 0..placed.len() {
+            prop_assert!(case.fits(&placed[..count], placed[count]));
+        }
+        let best = search(&asked).sides;
+        prop_assert!((width + height, width) >= (best.width + best.height, best.width));
+        if found.proven {
+            prop_assert_eq!(found.sides, Box3 { depth, ..best });
         }
     }
 }

@@ -6,7 +6,7 @@
 //! - each entry lies within its wall, with the clearance asked to the walls beside;
 //! - entries of a wall are clear of one another, with the clearance asked between them;
 //! - entries of one row are in line, and the rows of a wall lie clear beside one another; declared rows on the back are
-//!   level, and entries there without a row may stand anywhere;
+//!   level, and entries there without a row may stand anywhere, though the sums count them as one row;
 //! - entries with the same conductors are as far apart as is asked, measured as in a given box.
 //!
 //! **Smallest** means: first the least depth that the rules and the rows allow; at that depth the least sum of width and
@@ -19,6 +19,7 @@
 mod bounds;
 #[cfg(test)]
 mod exhaustive;
+mod narrowing;
 mod problem;
 mod smallest;
 mod solver;
@@ -34,10 +35,10 @@ use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure, Units};
 use crate::rulebook::pull::PLACEMENT;
 use crate::rulebook::reading::EntryDistance;
+use narrowing::Box3;
 use problem::{Pair, Placeable, Problem, Room};
 use serde::Serialize;
 use smallest::smallest;
-use solver::Box3;
 use utoipa::ToSchema;
 
 /// How many conditions one layout may look at. That takes some hundredths of a second.
@@ -146,12 +147,10 @@ pub(super) fn find(
         .collect();
     let pairs: Vec<Pair> = apart.iter().map(Pair::of).collect();
     let problem = Problem::new(&placeables, &pairs, room);
-    let least = Box3 {
-        width: zero(bounds.of(Axis::Width)),
-        height: zero(bounds.of(Axis::Height)),
-        depth: zero(bounds.of(Axis::Depth)),
-    };
     let step = asked.step.billionths().max(1);
+    // a direction of which nothing is asked still has to be one step long
+    let least = |axis| zero(bounds.of(axis)).max(step);
+    let least = Box3 { width: least(Axis::Width), height: least(Axis::Height), depth: least(Axis::Depth) };
     let found = smallest(&problem, least, reach(&placeables, &pairs, room), step, WORK);
     let layout =
         found.and_then(|found| verified::layout(proof, entered, apart, &bounds, &asked, &problem, &found));

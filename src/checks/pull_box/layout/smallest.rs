@@ -4,8 +4,9 @@
 //! and height. Its corner with the least sum is found by halving: between two widths with known heights, no box has
 //! less than the lesser width and the lesser height.
 
+use super::narrowing::{Box3, Conditions};
 use super::problem::Problem;
-use super::solver::{Box3, Conditions, Found, solve};
+use super::solver::{Found, solve};
 
 /// A box with places for everything.
 #[derive(Clone, Debug)]
