@@ -6,7 +6,7 @@
 
 use super::inspection::{Inspection, Requirement, Sentences};
 use super::{Argument, Finding, Status};
-use crate::derivation::{Figure, Pointer, Relation, StepId};
+use crate::derivation::{Pointer, StepId};
 use crate::rulebook::Rule;
 use crate::tables::Affirmation;
 use std::ops::Range;
@@ -96,24 +96,6 @@ impl Inspection {
         self.findings.push(finding);
     }
 
-    /// Compares a figure that the proof has made of an input with a limit.
-    pub fn compared(
-        &mut self,
-        rule: &'static Rule,
-        (given, at): (Figure, Pointer),
-        relation: Relation,
-        limit: Figure,
-        (met, broken): (&'static str, &'static str),
-    ) -> Status {
-        let (holds, step) = self.proof.compare(rule, given, relation, limit);
-        let (status, message) = if holds { (Status::Satisfied, met) } else { (Status::Violated, broken) };
-        let finding = Finding::new(rule, status, message).with("given", given).with("limit", limit);
-        self.findings.push(finding.at(at).step(step));
-        let (relation, limit, given, step) = (Some(relation), Some(limit), Some(given), Some(step));
-        self.requirements.push(Requirement { rule: rule.id, status, relation, limit, given, at, step });
-        status
-    }
-
     /// Asks that a table says yes. The sentences may name `row` and `column`.
     pub fn affirm(
         &mut self,
@@ -130,20 +112,9 @@ impl Inspection {
             .with("row", Argument::Name(row))
             .with("column", Argument::Name(column));
         self.findings.push(finding.at(at).step(step));
-        self.require(rule, status, at, Some(step));
-        (status, step)
-    }
-
-    /// Notes that something which decides a rule was not given.
-    pub fn missing(&mut self, rule: &'static Rule, at: Pointer, message: &'static str) -> Status {
-        let status = Status::NotDetermined;
-        self.findings.push(Finding::new(rule, status, message).at(at).supply(at));
-        self.require(rule, status, at, None);
-        status
-    }
-
-    fn require(&mut self, rule: &'static Rule, status: Status, at: Pointer, step: Option<StepId>) {
         let (relation, limit, given) = (None, None, None);
-        self.requirements.push(Requirement { rule: rule.id, status, relation, limit, given, at, step });
+        let requirement = Requirement { rule: rule.id, status, relation, limit, given, at, step: Some(step) };
+        self.requirements.push(requirement);
+        (status, step)
     }
 }

@@ -47,7 +47,7 @@ impl Holding<'_> {
                 self.inspection.proof.does_not_apply(&FASTENERS, "no-fasteners", Some(at));
             }
             None => {
-                self.inspection.missing(&STRUCTURE, at.member("/fasteners"), "finding-structure-how-open");
+                self.inspection.open(&STRUCTURE, None, at.member("/fasteners"), "finding-structure-how-open");
             }
         }
         match brace {
@@ -178,7 +178,7 @@ impl Holding<'_> {
                 self.inspection.proof.does_not_apply(&BRACE, "not-wet", Some(wet));
             }
             (None, None | Some(false)) => {
-                self.inspection.missing(&BRACE, wet, "finding-wood-brace-location-open");
+                self.inspection.open(&BRACE, None, wet, "finding-wood-brace-location-open");
             }
             (Some(true), given) | (None, given @ Some(true)) => {
                 self.inspection.fact(

@@ -32,7 +32,7 @@ impl Holding<'_> {
         let rule = &LUMINAIRE_ON_CONDUIT;
         let at = Pointer::of("/means/#", index);
         if luminaire.conduits.is_empty() {
-            self.inspection.missing(rule, at.member("/conduits"), "finding-conduits-open");
+            self.inspection.open(rule, None, at.member("/conduits"), "finding-conduits-open");
         }
         for (place, conduit) in luminaire.conduits.iter().enumerate() {
             self.unbroken(conduit, Pointer::of("/conduits/#", place).under("/means/#", index));
@@ -46,7 +46,7 @@ impl Holding<'_> {
             }
             None if !place.is_clear(self, clearance) => {
                 let at = at.member("/accessible_to_unqualified");
-                self.inspection.missing(rule, at, "finding-accessible-open");
+                self.inspection.open(rule, None, at, "finding-accessible-open");
             }
             Some(true) | None => self.clear(rule, &place, clearance, at),
         }
@@ -133,7 +133,7 @@ impl Holding<'_> {
                 self.inspection.proof.does_not_apply(rule, "secured-directly", Some(directly));
             }
             (None, None) => {
-                self.inspection.missing(rule, directly, "finding-secured-directly-open");
+                self.inspection.open(rule, None, directly, "finding-secured-directly-open");
             }
             (_, given) => {
                 let limit = self.inspection.proof.stated(&self.figures.nipple);
@@ -164,20 +164,9 @@ impl Holding<'_> {
         let place = Place { height: pendant.height, horizontal: pendant.horizontal_clearance };
         let joints = at.member("/joints_secured");
         match pendant.joints_secured {
-            Some(true) => {
-                self.inspection.fact(
-                    &STEM,
-                    Some(true),
-                    joints,
-                    Sentences {
-                        met: "finding-stem-joints-secured",
-                        broken: "finding-stem-joints-open",
-                        open: "finding-stem-joints-open",
-                    },
-                );
-            }
+            Some(true) => self.inspection.granted(&STEM, joints, "finding-stem-joints-secured"),
             None if !place.is_clear(self, clearance) => {
-                self.inspection.missing(&STEM, joints, "finding-stem-joints-open");
+                self.inspection.open(&STEM, None, joints, "finding-stem-joints-open");
             }
             Some(false) | None => self.clear(&STEM, &place, clearance, at),
         }
@@ -196,7 +185,7 @@ impl Holding<'_> {
         let Some(given) = pendant.length else {
             match pendant.flexible_fitting {
                 Some(true) => self.inspection.fact(&STEM, Some(true), fitting, sentences),
-                Some(false) | None => self.inspection.missing(&STEM, stem, "finding-stem-length-open"),
+                Some(false) | None => self.inspection.open(&STEM, None, stem, "finding-stem-length-open"),
             };
             return;
         };

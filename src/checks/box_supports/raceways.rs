@@ -75,7 +75,7 @@ impl Holding<'_> {
             },
         );
         if raceways.conduits.is_empty() {
-            self.inspection.missing(rule, at.member("/conduits"), "finding-conduits-open");
+            self.inspection.open(rule, None, at.member("/conduits"), "finding-conduits-open");
             return;
         }
         let conduits = raceways.conduits.iter().enumerate();
@@ -85,8 +85,12 @@ impl Holding<'_> {
             .collect();
         let number = self.inspection.proof.sum(rule, &each);
         let least = self.inspection.proof.stated(&figures.conduits);
-        let told = ("finding-conduits-enough", "finding-conduits-too-few");
-        self.inspection.compared(rule, (number, at.member("/conduits")), AtLeast, least, told);
+        let told = Sentences {
+            met: "finding-conduits-enough",
+            broken: "finding-conduits-too-few",
+            open: "finding-conduits-open",
+        };
+        self.inspection.compare(rule, (number, at.member("/conduits")), AtLeast, least, told);
         for (place, conduit) in conduits {
             self.threaded_conduit(rule, conduit, conduit_at(index, place));
             let sides = (raceways.entries_on_one_side, at.member("/entries_on_one_side"));
@@ -132,7 +136,7 @@ impl Holding<'_> {
             (true, _) => smallest,
             (false, true) => {
                 let missing = if self.enclosure.devices_or_luminaires.is_none() { LOAD } else { sides_at };
-                self.inspection.missing(rule, missing, "finding-conduit-limit-open");
+                self.inspection.open(rule, None, missing, "finding-conduit-limit-open");
                 return;
             }
             (false, false) => largest,
@@ -163,7 +167,7 @@ impl Holding<'_> {
     fn conduit_body(&mut self, rule: &'static Rule, raceways: &RacewaySupport, index: usize) {
         let at = Pointer::of("/means/#", index);
         if raceways.conduits.is_empty() {
-            self.inspection.missing(rule, at.member("/conduits"), "finding-conduits-open");
+            self.inspection.open(rule, None, at.member("/conduits"), "finding-conduits-open");
             return;
         }
         for (place, conduit) in raceways.conduits.iter().enumerate() {
@@ -171,7 +175,7 @@ impl Holding<'_> {
         }
         let body_at = Pointer::to("/enclosure/trade_size");
         let Some(body) = self.trade_size(rule, self.enclosure.trade_size, body_at) else {
-            self.inspection.missing(rule, body_at, "finding-body-size-open");
+            self.inspection.open(rule, None, body_at, "finding-body-size-open");
             return;
         };
         let mut sizes = Vec::with_capacity(raceways.conduits.len());
@@ -186,14 +190,18 @@ impl Holding<'_> {
         let largest = self.inspection.proof.largest(rule, &sizes);
         match (largest, unknown) {
             (None, at) => {
-                self.inspection.missing(rule, at.unwrap_or(body_at), "finding-conduit-size-open");
+                self.inspection.open(rule, None, at.unwrap_or(body_at), "finding-conduit-size-open");
             }
             (Some(largest), Some(at)) if body.value > largest.value => {
-                self.inspection.missing(rule, at, "finding-conduit-size-open");
+                self.inspection.open(rule, None, at, "finding-conduit-size-open");
             }
             (Some(largest), _) => {
-                let told = ("finding-body-not-larger", "finding-body-larger");
-                self.inspection.compared(rule, (body, body_at), AtMost, largest, told);
+                let told = Sentences {
+                    met: "finding-body-not-larger",
+                    broken: "finding-body-larger",
+                    open: "finding-body-size-open",
+                };
+                self.inspection.compare(rule, (body, body_at), AtMost, largest, told);
             }
         }
     }
@@ -210,7 +218,7 @@ impl Holding<'_> {
             Some(false) => empty,
             None if empty.holds == loaded.holds => empty,
             None => {
-                self.inspection.missing(rule, LOAD, "finding-body-load-open");
+                self.inspection.open(rule, None, LOAD, "finding-body-load-open");
                 return;
             }
         };

@@ -113,8 +113,9 @@ impl Outlet<'_> {
             Some(marked) => {
                 let marked = self.inspection.proof.given(&MARK, marked, Measure::Weight, MARKED_WEIGHT);
                 if hung.position == OutletPosition::Ceiling {
-                    let told = ("finding-ceiling-box-strong-enough", "finding-ceiling-box-too-weak");
-                    self.inspection.compared(rule, (marked, MARKED_WEIGHT), AtLeast, ordinary, told);
+                    let (met, broken) = ("finding-ceiling-box-strong-enough", "finding-ceiling-box-too-weak");
+                    let told = Sentences { met, broken, open: broken };
+                    self.inspection.compare(rule, (marked, MARKED_WEIGHT), AtLeast, ordinary, told);
                 }
                 if marked.value == ordinary.value {
                     let at = Some(MARKED_WEIGHT);
@@ -244,9 +245,7 @@ impl Outlet<'_> {
     fn by_structure(&mut self, given: Option<bool>, ways: &mut Ways) {
         if given == Some(true) {
             ways.push(self.way(&INDEPENDENT, |outlet| {
-                let (met, broken, open) =
-                    ("finding-carried-by-structure", "finding-box-overloaded", "finding-load-weight-open");
-                outlet.inspection.fact(&INDEPENDENT, given, STRUCTURE, Sentences { met, broken, open });
+                outlet.inspection.granted(&INDEPENDENT, STRUCTURE, "finding-carried-by-structure");
             }));
         } else {
             self.inspection.proof.does_not_apply(&INDEPENDENT, "the-box-carries-it", Some(STRUCTURE));
@@ -330,7 +329,7 @@ impl Outlet<'_> {
                 self.inspection.limit(&SEPARABLE, weight(hung, LOAD_WEIGHT), AtMost, rated, sentences);
             }
             None => {
-                self.inspection.missing(&SEPARABLE, at("/rated_weight"), "finding-mounting-weight-open");
+                self.inspection.open(&SEPARABLE, None, at("/rated_weight"), "finding-mounting-weight-open");
             }
         }
         let room = Finding::new(&SEPARABLE, Status::Advisory, "finding-mounting-receptacle-takes-room");

@@ -75,7 +75,7 @@ impl Outlet<'_> {
         let unknown = conditions.iter().find(|condition| condition.given.is_none());
         match unknown {
             Some(unknown) if self.outlet_box.listed_for_fan != Some(true) => {
-                self.inspection.missing(rule, unknown.at, "finding-fan-location-open");
+                self.inspection.open(rule, None, unknown.at, "finding-fan-location-open");
                 false
             }
             _ => true,
