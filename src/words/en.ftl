@@ -262,6 +262,7 @@ text-code-duplicate-id = Two things carry the same id.
 text-code-unknown-reference = A reference to something that is not in the request.
 text-code-conflict = Members that cannot stand together, or one that needs another.
 text-code-unverified-edition = An edition whose text could not be verified, without the word that this is accepted.
+text-code-ambiguous = A text that can be read in more than one way. What it could mean is given.
 text-code-not-accepted = A value that is not accepted for a reason that no other code describes.
 
 fault-json-empty = The body is empty. Send a JSON object.
@@ -317,3 +318,11 @@ text-report-no-verdict = none: only a size was asked for
 text-report-supply = To decide it, give
 text-yes = yes
 text-no = no
+
+fault-table-not-understood = { $given } is not understood here.
+fault-table-ambiguous = { $given } can be read in more than one way. Write which is meant.
+fault-table-unit = { $given } is in another unit than the row, which has { $unit }.
+fault-table-quote = A quote is opened in this line and not closed, or something stands behind a closed one. A line break cannot stand in a cell.
+fault-table-columns = The line has { $cells } cells, the header { $columns } columns.
+fault-table-other-check = { $column } does not belong to a row for { $check }.
+fault-table-raceway = The kind of raceway is missing.
