@@ -5,11 +5,13 @@
 //! | [`register`] | the checks: one line each, and everything else follows |
 //! | [`check_route`] | body and query in, answer or problem out |
 //! | [`body`] | from bytes to a request without faults, or every fault |
+//! | [`takeoff`] | many checks at once, answered line by line |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
 //! | [`docs`] | the reference pages |
 //! | [`frame`] | request id, headers, log line, guard against panics |
+//! | [`stall`] | connections of callers who do not read |
 //! | [`run`] | listening, and shutting down without dropping anyone |
 
 pub mod body;
@@ -26,7 +28,9 @@ pub mod problem;
 pub mod query;
 pub mod register;
 pub mod run;
+pub mod stall;
 pub mod state;
+pub mod takeoff;
 pub mod unknown;
 
 pub use state::{Limits, Service, StartFault};
@@ -40,6 +44,7 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
     let checks = register::CHECKS
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
+    let checks = checks.routes(takeoff::route::route());
     checks.merge(catalogue::routes()).merge(health::routes())
 }
 

@@ -3,7 +3,7 @@
 use super::body;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
-use crate::checks::{self, Check, Verdict, outlet_fill::OutletFill, raceway_fill::RacewayFill};
+use crate::checks::{self, Check, Gist, Status, Verdict, outlet_fill::OutletFill, raceway_fill::RacewayFill};
 use crate::words::Catalogue;
 use utoipa::openapi::{RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
@@ -38,6 +38,12 @@ pub struct Answered {
     pub json: Vec<u8>,
     /// Its verdict; `None` when only a size was asked for.
     pub verdict: Option<Verdict>,
+    /// The caller's own mark.
+    pub reference: Option<String>,
+    /// The rules that are violated, each once.
+    pub violated: Vec<&'static str>,
+    /// What a takeoff takes from the answer.
+    pub gist: Gist,
 }
 
 /// The schemas of a check.
@@ -73,10 +79,18 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let request = body::read::<C>(body)?;
     let evaluation = checks::evaluate::<C>(&request);
     let verdict = evaluation.verdict;
+    let reference = C::terms(&request).reference.map(str::to_owned);
+    let mut violated: Vec<&'static str> = Vec::new();
+    for finding in evaluation.findings.iter().filter(|finding| finding.status == Status::Violated) {
+        if !violated.contains(&finding.rule.id) {
+            violated.push(finding.rule.id);
+        }
+    }
+    let gist = C::gist(&request, &evaluation);
     let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
     let mut json = Vec::with_capacity(usual_size(explain));
     serde_json::to_writer(&mut json, &answer).map_err(|_| Problem::internal())?;
-    Ok(Answered { json, verdict })
+    Ok(Answered { json, verdict, reference, violated, gist })
 }
 
 fn schemas<C: Check>() -> CheckSchemas {

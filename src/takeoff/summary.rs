@@ -25,11 +25,11 @@ pub enum Entry {
         /// The caller's own mark.
         reference: Option<String>,
         /// The check.
-        check: &'static str,
+        check: Cow<'static, str>,
         /// The verdict; `None` when only a size was asked for.
         verdict: Option<Verdict>,
         /// The rules that are violated, each once.
-        violated: Vec<&'static str>,
+        violated: Vec<Cow<'static, str>>,
         /// What the job needs.
         billed: Option<Billed>,
     },
@@ -244,11 +244,11 @@ impl Summary {
             Entry::Answered { reference, check, verdict, violated, billed } => {
                 self.lines.answered += 1;
                 self.place(reference.as_deref().map(prefix)).0.count(*verdict);
-                if let Some(counts) = self.check(&Cow::Borrowed(check)) {
+                if let Some(counts) = self.check(check) {
                     counts.verdicts.count(*verdict);
                 }
                 for rule in violated {
-                    self.violation(&Cow::Borrowed(rule), 1);
+                    self.violation(rule, 1);
                 }
                 if let Some(billed) = billed {
                     self.bill.add(*billed, 1);
@@ -399,9 +399,13 @@ mod tests {
                 let verdict = verdicts[usize::from(place % 4)];
                 Entry::Answered {
                     reference,
-                    check: if kind % 2 == 0 { "one" } else { "another" },
+                    check: Cow::Borrowed(if kind % 2 == 0 { "one" } else { "another" }),
                     verdict,
-                    violated: if verdict == Some(Verdict::Violates) { vec!["a.rule"] } else { Vec::new() },
+                    violated: if verdict == Some(Verdict::Violates) {
+                        vec![Cow::Borrowed("a.rule")]
+                    } else {
+                        Vec::new()
+                    },
                     billed: [
                         None,
                         Some(Billed::Open),
@@ -453,7 +457,7 @@ mod tests {
         for number in 0..3_000_u32 {
             summary.add(&Entry::Answered {
                 reference: Some(format!("p{number:04}")),
-                check: "one",
+                check: Cow::Borrowed("one"),
                 verdict: None,
                 violated: Vec::new(),
                 billed: Some(Billed::MarkedBox {

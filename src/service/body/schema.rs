@@ -40,7 +40,11 @@ static COMPONENTS: LazyLock<Map<String, Value>> = LazyLock::new(|| {
 
 /// The schema that the operation of a check publishes for its request.
 pub fn of_request<C: Check>() -> Schema<'static> {
+    published(&<C::Request as ToSchema>::name())
+}
+
+/// A schema that the document publishes under a name.
+pub fn published(name: &str) -> Schema<'static> {
     static ANYTHING: Value = Value::Bool(true);
-    let name = <C::Request as ToSchema>::name();
-    Schema { root: COMPONENTS.get(name.as_ref()).unwrap_or(&ANYTHING), components: &COMPONENTS }
+    Schema { root: COMPONENTS.get(name).unwrap_or(&ANYTHING), components: &COMPONENTS }
 }

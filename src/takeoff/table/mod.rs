@@ -72,6 +72,8 @@ pub struct Row {
     pub check: &'static str,
     /// Its request, as JSON text.
     pub request: Vec<u8>,
+    /// The caller's own mark.
+    pub reference: Option<String>,
     /// Where the request has what, and the column that it came from.
     places: Vec<(String, Column)>,
 }
@@ -103,6 +105,12 @@ impl Columns {
         if faults.is_empty() { Ok(Self(columns)) } else { Err(faults) }
     }
 
+    /// The header that names these columns.
+    pub fn header(&self) -> String {
+        let names: Vec<&str> = self.0.iter().map(|column| column.name()).collect();
+        names.join(",")
+    }
+
     /// Reads a row.
     pub fn row(&self, line: &str) -> Result<Row, RowFaults> {
         let mut faults = Faults::default();
@@ -127,7 +135,7 @@ impl Columns {
         }
         let Draft { request, places, faults, .. } = draft;
         match (check, serde_json::to_vec(&request)) {
-            (Some(check), Ok(request)) if faults.is_empty() => Ok(Row { check, request, places }),
+            (Some(check), Ok(request)) if faults.is_empty() => Ok(Row { check, request, reference, places }),
             _ => Err(RowFaults { faults, reference }),
         }
     }
