@@ -121,7 +121,7 @@ mod tests {
         (Connection { connection, patience: Duration::from_millis(patience), stalled: None }, other)
     }
 
-    #[tokio::test(start_paused = true)]
+    #[tokio::test]
     async fn a_write_that_nobody_takes_fails_and_one_that_is_taken_slowly_does_not() {
         let (mut connection, _other) = connection(100);
         let error = connection.write_all(b"more than there is room for").await.unwrap_err();

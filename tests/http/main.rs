@@ -13,3 +13,5 @@ mod problems;
 mod process;
 mod schema_agreement;
 mod support;
+mod takeoff_command;
+mod takeoffs;

@@ -18,7 +18,6 @@ use crate::service::takeoff::scribe::{self, Scribe};
 use crate::service::takeoff::source::Source;
 use crate::service::takeoff::stream::Answers;
 use crate::takeoff::summary::Summary;
-use axum::body::Bytes;
 use clap::{Args, ValueEnum};
 use input::Input;
 use progress::Progress;
@@ -27,7 +26,6 @@ use std::io;
 use std::path::PathBuf;
 use std::process::ExitCode;
 use text::Text;
-use tokio::io::{AsyncWriteExt, Stdout};
 
 /// What is evaluated, where, and how the answers are written.
 #[derive(Clone, Debug, Args)]
@@ -201,18 +199,9 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
         longest_line,
     };
     let mut answers = Answers::to(source, job, &Crew::of_this_machine());
-    let mut output = tokio::io::stdout();
     while let Some(piece) = answers.next().await {
-        write(&mut output, &progress, &piece).await?;
+        progress.write(&piece).map_err(Fault::Output)?;
     }
-    output.flush().await.map_err(Fault::Output)?;
     progress.finish();
     Ok(answers.summary().clone())
-}
-
-/// Writes a piece of the answers, out of the way of the progress bar.
-async fn write(output: &mut Stdout, progress: &Progress, piece: &Bytes) -> Result<(), Fault> {
-    progress.set_lines_aside();
-    output.write_all(piece).await.map_err(Fault::Output)?;
-    Ok(())
 }

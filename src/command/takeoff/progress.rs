@@ -1,7 +1,7 @@
 //! A progress bar on a terminal, and none anywhere else.
 
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
-use std::io::{self, IsTerminal};
+use std::io::{self, IsTerminal, Write};
 
 /// How far the reading of a takeoff is.
 #[derive(Clone, Debug)]
@@ -35,11 +35,15 @@ impl Progress {
         self.bar.inc(bytes);
     }
 
-    /// Takes the bar off the terminal before answers are written to it; it comes back with the next progress.
-    pub fn set_lines_aside(&self) {
-        if self.shared {
-            self.bar.suspend(|| {});
-        }
+    /// Writes to standard output, with the bar out of the way where both are on one terminal.
+    ///
+    /// A reader that is slow holds up everything before it: that is what keeps memory bounded.
+    pub fn write(&self, text: &[u8]) -> io::Result<()> {
+        let write = || {
+            let mut output = io::stdout().lock();
+            output.write_all(text).and_then(|()| output.flush())
+        };
+        if self.shared { self.bar.suspend(write) } else { write() }
     }
 
     /// Takes the bar away.

@@ -2,6 +2,7 @@
 
 use super::super::report;
 use crate::checks::Verdict;
+use crate::service::register::CheckEntry;
 use crate::service::takeoff::scribe::{Scribe, Spoken, SpokenProblem, faults, findings};
 use crate::takeoff::row::{name_of, verdict_name};
 use crate::takeoff::summary::{Summary, Verdicts};
@@ -51,7 +52,7 @@ fn plain(summary: &Summary) -> Map<String, Value> {
     let checks: Vec<Value> = summary
         .checks
         .iter()
-        .map(|counts| with_verdicts(json!({"check": report::label_of(&counts.check)}), counts.verdicts))
+        .map(|counts| with_verdicts(json!({"check": CheckEntry::named(&counts.check).map_or(&*counts.check, |check| words.fixed(check.title))}), counts.verdicts))
         .collect();
     let rules: Vec<Value> = summary
         .rules_violated

@@ -67,7 +67,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
     let Some(text) = text else {
         let most = [("most", job.longest_line.to_string())];
         let problem = Problem::told(ProblemKind::BodyTooLarge, "problem-detail-line-too-long", most);
-        return refuse(place, Refusal { problem, reference: None }, job, out);
+        return refuse(place, Refusal { problem: Box::new(problem), reference: None }, job, out);
     };
     if !job.reading.is_of_list() && is_blank(text) {
         return Entry::Blank;
@@ -76,7 +76,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
     // a fault of the service on one line is told in its place, and the others go on
     let answered = catch_unwind(AssertUnwindSafe(|| answer(text, place, job)));
     let answered =
-        answered.unwrap_or_else(|_| Err(Refusal { problem: Problem::internal(), reference: None }));
+        answered.unwrap_or_else(|_| Err(Refusal { problem: Box::new(Problem::internal()), reference: None }));
     match answered {
         Ok((check, answered)) => {
             job.scribe.answer(

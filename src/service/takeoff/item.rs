@@ -18,8 +18,8 @@ pub type Answer = (&'static CheckEntry, Answered);
 /// An item that is refused.
 #[derive(Clone, Debug)]
 pub struct Refusal {
-    /// What is wrong.
-    pub problem: Problem,
+    /// What is wrong. Boxed: most items are not refused.
+    pub problem: Box<Problem>,
     /// The caller's own mark, where it could be read.
     pub reference: Option<String>,
 }
@@ -38,7 +38,7 @@ pub fn answer(text: &[u8], above: &str, explain: Explain) -> Result<Answer, Refu
     let refusal = |problem: Problem, within: &str| {
         let place = |pointer: &str| format!("{above}{within}{pointer}");
         let problem = Problem { faults: problem.faults.with_places(place), ..problem };
-        Refusal { problem, reference: reference_of(text) }
+        Refusal { problem: Box::new(problem), reference: reference_of(text) }
     };
     let (check, request) = match named(text) {
         Ok(named) => named,
@@ -81,7 +81,7 @@ fn is_short(reference: &str) -> bool {
 /// Answers a row of a table.
 pub fn answer_row(columns: &Columns, text: &[u8], explain: Explain) -> Result<Answer, Refusal> {
     let refusal = |problem, reference: Option<String>| Refusal {
-        problem,
+        problem: Box::new(problem),
         reference: reference.filter(|reference| is_short(reference)),
     };
     let text = match std::str::from_utf8(text) {

@@ -11,7 +11,9 @@ use crate::takeoff::summary::Summary;
 use crate::words::Catalogue;
 use utoipa::openapi::path::{OperationBuilder, Paths};
 use utoipa::openapi::request_body::RequestBodyBuilder;
-use utoipa::openapi::schema::{AdditionalProperties, ArrayBuilder, ObjectBuilder, OneOfBuilder, Type};
+use utoipa::openapi::schema::{
+    AdditionalProperties, AnyOfBuilder, ArrayBuilder, ObjectBuilder, OneOfBuilder, Type,
+};
 use utoipa::openapi::{ContentBuilder, HttpMethod, Ref, RefOr, Required, ResponseBuilder, Schema};
 
 /// The name of the schema of one item.
@@ -24,7 +26,7 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
     with_schema::<Explain>(&mut all);
     let problem = with_schema::<TakeoffProblem<'static>>(&mut all);
     let summary = with_schema::<Summary>(&mut all);
-    let (mut items, mut records) = (OneOfBuilder::new(), OneOfBuilder::new());
+    let (mut items, mut records) = (OneOfBuilder::new(), AnyOfBuilder::new());
     for check in CHECKS {
         let CheckSchemas { request, answer, all: schemas } = (check.schemas)();
         all.extend(schemas);

@@ -83,10 +83,7 @@ impl Column {
         let plain = super::cells::plain;
         let given = plain(name);
         let is = |known: &&str| plain(known) == given;
-        Self::ALL
-            .iter()
-            .copied()
-            .find(|column| is(&column.name()) || column.others().iter().any(|other| is(other)))
+        Self::ALL.iter().copied().find(|column| is(&column.name()) || column.others().iter().any(is))
     }
 
     /// The column as a place of a fault.

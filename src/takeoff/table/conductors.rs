@@ -138,7 +138,7 @@ fn size_of(words: &[&str], text: &str, column: Column, faults: &mut Faults) -> O
 }
 
 /// Splits the words of a thing into those that a reader knows, and the rest.
-fn split<'w, T>(words: &'w str, known: impl Fn(&str) -> Option<T>) -> (Vec<T>, Vec<&'w str>) {
+fn split<T>(words: &str, known: impl Fn(&str) -> Option<T>) -> (Vec<T>, Vec<&str>) {
     let (mut found, mut rest) = (Vec::new(), Vec::new());
     for word in words.split_whitespace() {
         match known(word) {

@@ -25,7 +25,6 @@ use heard::Heard;
 use reqwest::header::{ACCEPT, CONTENT_TYPE, HeaderMap, RETRY_AFTER};
 use reqwest::{Body, Client, Response, StatusCode};
 use std::time::Duration;
-use tokio::io::{AsyncWriteExt, Stdout};
 use tokio::time::sleep;
 use window::Window;
 
@@ -57,7 +56,6 @@ pub(super) async fn evaluate(arguments: &TakeoffArguments, url: &str) -> Result<
         window,
         scribe: arguments.scribe(),
         summary: Summary::default(),
-        output: tokio::io::stdout(),
         progress,
         written: false,
     };
@@ -96,7 +94,6 @@ struct Post {
     window: Window,
     scribe: &'static dyn Scribe,
     summary: Summary,
-    output: Stdout,
     progress: Progress,
     written: bool,
 }
@@ -113,7 +110,7 @@ impl Post {
     async fn run(&mut self) -> Result<Summary, Fault> {
         let mut opening = Vec::new();
         self.scribe.open(&mut opening);
-        self.write(&opening).await?;
+        self.write(&opening)?;
         let mut failures = 0;
         loop {
             let answered = self.summary.lines.answered + self.summary.lines.refused;
@@ -139,8 +136,7 @@ impl Post {
         self.summary.complete = true;
         let mut closing = Vec::new();
         self.scribe.close(&self.summary, &mut closing);
-        self.write(&closing).await?;
-        self.output.flush().await.map_err(Fault::Output)?;
+        self.write(&closing)?;
         self.progress.finish();
         Ok(self.summary.clone())
     }
@@ -184,7 +180,7 @@ impl Post {
                     match self.hear(heard, record.unwrap_or_default(), &mut partial, &mut records) {
                         Ok(None) => {}
                         Ok(Some(mut summary)) => {
-                            self.write_records(records).await?;
+                            self.write_records(records)?;
                             // the header of a table is counted here, once
                             summary.lines.received -= summary.lines.header.min(summary.lines.received);
                             summary.lines.header = 0;
@@ -192,14 +188,14 @@ impl Post {
                             return Ok(Came::Whole);
                         }
                         Err(why) => {
-                            self.write_records(records).await?;
+                            self.write_records(records)?;
                             self.summary.absorb(&partial);
                             return failed(why);
                         }
                     }
                 }
             }
-            self.write_records(records).await?;
+            self.write_records(records)?;
         };
         self.summary.absorb(&partial);
         failed(why)
@@ -230,16 +226,15 @@ impl Post {
         Ok(None)
     }
 
-    async fn write_records(&mut self, mut records: Vec<u8>) -> Result<(), Fault> {
+    fn write_records(&mut self, mut records: Vec<u8>) -> Result<(), Fault> {
         if !records.is_empty() && !std::mem::replace(&mut self.written, true) {
             records.drain(..self.scribe.separator().min(records.len()));
         }
-        self.write(&records).await
+        self.write(&records)
     }
 
-    async fn write(&mut self, text: &[u8]) -> Result<(), Fault> {
-        self.progress.set_lines_aside();
-        self.output.write_all(text).await.map_err(Fault::Output)
+    fn write(&self, text: &[u8]) -> Result<(), Fault> {
+        self.progress.write(text).map_err(Fault::Output)
     }
 }
 
