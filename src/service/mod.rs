@@ -6,11 +6,13 @@
 //! | [`check_route`] | body and query in, answer or problem out |
 //! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
+//! | [`takeoff`] | many checks at once, answered line by line |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
 //! | [`docs`] | the reference pages |
 //! | [`frame`] | request id, headers, log line, guard against panics |
+//! | [`stall`] | connections of callers who do not read |
 //! | [`run`] | listening, and shutting down without dropping anyone |
 
 pub mod body;
@@ -28,7 +30,9 @@ pub mod problem;
 pub mod query;
 pub mod register;
 pub mod run;
+pub mod stall;
 pub mod state;
+pub mod takeoff;
 pub mod unknown;
 
 pub use state::{Limits, Service, StartFault};
@@ -42,7 +46,8 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
     let checks = register::CHECKS
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
-    checks.merge(combined::routes()).merge(catalogue::routes()).merge(health::routes())
+    let checks = checks.routes(takeoff::route::route()).merge(combined::routes());
+    checks.merge(catalogue::routes()).merge(health::routes())
 }
 
 /// Every route, with everything that surrounds it.

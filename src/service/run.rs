@@ -1,5 +1,6 @@
 //! Listening, and shutting down without dropping anyone.
 
+use super::stall::Patient;
 use super::{Service, app, docs};
 use std::fmt;
 use std::io;
@@ -50,6 +51,7 @@ pub fn serve(
         let mut terminate = signal(SignalKind::terminate()).map_err(RunFault::System)?;
         listening(listener.local_addr().map_err(RunFault::System)?);
         let service = Arc::new(service);
+        let listener = Patient::new(listener, service.limits().longest_wait);
         let told = Arc::new(Notify::new());
         let shutdown = {
             let (service, told) = (Arc::clone(&service), Arc::clone(&told));

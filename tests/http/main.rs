@@ -15,3 +15,5 @@ mod process;
 mod readme;
 mod schema_agreement;
 mod support;
+mod takeoff_command;
+mod takeoffs;

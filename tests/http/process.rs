@@ -7,14 +7,14 @@ use std::io::{BufRead, BufReader, Read, Write};
 use std::net::{SocketAddr, TcpStream};
 use std::process::{Child, Command, Output, Stdio};
 
-fn program(arguments: &[&str]) -> Command {
+pub fn program(arguments: &[&str]) -> Command {
     let mut program = Command::new(env!("CARGO_BIN_EXE_elbowroom"));
     program.args(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
     program.env_remove("ELBOWROOM_BIND").env_remove("ELBOWROOM_LOG");
     program
 }
 
-fn run(arguments: &[&str], input: &str) -> Output {
+pub fn run(arguments: &[&str], input: &str) -> Output {
     let mut child = program(arguments).spawn().unwrap();
     // a program that refuses its arguments does not read its input
     let _ = child.stdin.take().unwrap().write_all(input.as_bytes());
@@ -22,14 +22,14 @@ fn run(arguments: &[&str], input: &str) -> Output {
 }
 
 /// A served program, ended when it is dropped.
-struct Served {
+pub struct Served {
     child: Child,
-    address: SocketAddr,
+    pub address: SocketAddr,
     line: String,
 }
 
 impl Served {
-    fn start(arguments: &[&str]) -> Self {
+    pub fn start(arguments: &[&str]) -> Self {
         let mut child = program(arguments).spawn().unwrap();
         let mut line = String::new();
         BufReader::new(child.stdout.as_mut().unwrap()).read_line(&mut line).unwrap();
