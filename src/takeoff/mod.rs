@@ -4,10 +4,12 @@
 //! |---|---|
 //! | [`lines`] | from pieces of text to batches of lines, in bounded memory |
 //! | [`table`] | a line of a CSV in trade words as the request of a check |
-//! | [`summary`] | every line accounted for, and the bill of what the job needs |
+//! | [`summary`] | every line accounted for |
+//! | [`bill`] | what the job needs |
 //! | [`row`] | an answer, a refusal or a summary as rows of a CSV |
 //! | [`demo`] | an invented job of any size |
 
+pub mod bill;
 pub mod demo;
 pub mod lines;
 pub mod row;

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | [`form`] | the forms in which a takeoff is sent and answered |
 //! | [`source`] | from a body or a file to batches of lines |
+//! | [`list`] | the items of one JSON document |
 //! | [`item`] | one item: which check it names, and its answer or what is wrong with it |
 //! | [`batch`] | the answers to a batch, and what the summary takes from them |
 //! | [`scribe`] | answers, problems and the summary, written in one of the forms |
@@ -13,6 +14,7 @@
 pub mod batch;
 pub mod form;
 pub mod item;
+pub mod list;
 pub mod operation;
 pub mod route;
 pub mod scribe;

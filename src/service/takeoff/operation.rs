@@ -2,8 +2,8 @@
 
 use super::PATH;
 use super::form::Form;
+use super::list::MOST_ITEMS;
 use super::scribe::TakeoffProblem;
-use super::source::MOST_ITEMS;
 use crate::answers::Explain;
 use crate::service::openapi::check_operation::explain;
 use crate::service::register::{CHECKS, CheckSchemas, with_schema};
