@@ -190,7 +190,7 @@ impl Problem {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = Catalogue::english().sentence(key, named.into_iter());
+        let detail = Catalogue::english().sentence(key, named);
         Self { kind, detail, faults: FaultList::default(), nearest: None, accepted: Vec::new() }
     }
 

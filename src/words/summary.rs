@@ -33,7 +33,7 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         Some(citation) => format!("{title}, {citation}"),
         None => title,
     };
-    Some(words.sentence(key, [("told", told), ("rule", place)].into_iter()))
+    Some(words.sentence(key, [("told", told), ("rule", place)]))
 }
 
 fn expression(proof: &Derivation, step: &Step) -> Option<String> {
