@@ -11,6 +11,7 @@
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
 //! | [`docs`] | the reference pages |
+//! | [`language`] | in which language a caller is told |
 //! | [`frame`] | request id, headers, log line, guard against panics |
 //! | [`stall`] | connections of callers who do not read |
 //! | [`run`] | listening, and shutting down without dropping anyone |
@@ -24,6 +25,7 @@ pub mod document;
 pub mod fault_list;
 pub mod frame;
 pub mod health;
+pub mod language;
 pub mod media;
 pub mod openapi;
 pub mod problem;

@@ -3,7 +3,7 @@
 use crate::checks::FaultCode;
 use crate::tables::standard_boxes::StandardBox;
 use crate::trade::{ConductorSize, TradeSize};
-use crate::words::Catalogue;
+use crate::service::language;
 use serde_json::{Map, Value};
 
 /// A JSON object.
@@ -134,7 +134,7 @@ pub(super) fn type_fits(schema: &Members, value: &Value) -> bool {
 
 /// A type as a sentence writes it.
 pub(super) fn type_in_words(name: &str) -> &'static str {
-    let words = Catalogue::english();
+    let words = language::words();
     words.fixed(match name {
         "object" => "text-type-object",
         "array" => "text-type-array",

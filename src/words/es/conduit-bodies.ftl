@@ -8,3 +8,9 @@ rule-conduit-body-splices = Los empalmes, las derivaciones y los dispositivos va
     .title = Empalmes en cuerpos de tubo conduit
 rule-conduit-body-short-radius = Los cuerpos de tubo conduit de radio corto no contienen empalmes, derivaciones ni dispositivos.
     .title = Cuerpos de tubo conduit de radio corto
+
+word-opening-end = extremo
+word-opening-opposite-end = extremo opuesto
+word-opening-side = costado
+word-opening-opposite-side = costado opuesto
+word-opening-back = fondo
