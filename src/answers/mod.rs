@@ -229,7 +229,8 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> Fin
         rule: rule.id,
         citation: rule.citation(edition),
         status: *status,
-        message: words.sentence(message, arguments.iter().map(|(name, argument)| (*name, Told { argument, words }))),
+        message: words
+            .sentence(message, arguments.iter().map(|(name, argument)| (*name, Told { argument, words }))),
         at,
         supply,
         step: *step,

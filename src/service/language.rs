@@ -59,7 +59,8 @@ fn best<'a>(ranges: impl Iterator<Item = &'a str>) -> Language {
     /// More ranges than any browser sends are not looked at.
     const MOST_RANGES: usize = 64;
     let spoken = Language::ALL.map(identifier);
-    let (mut wanted, mut refused): (Vec<(LanguageIdentifier, u16)>, Vec<LanguageIdentifier>) = (vec![], vec![]);
+    let (mut wanted, mut refused): (Vec<(LanguageIdentifier, u16)>, Vec<LanguageIdentifier>) =
+        (vec![], vec![]);
     let mut any = 0;
     for (range, weight) in ranges.take(MOST_RANGES).map(media::range) {
         match (range.as_str(), weight) {

@@ -1,7 +1,7 @@
 //! Problems (RFC 9457): one table from kind to slug, status and words, and the document that a caller receives.
 
-use crate::checks::FaultCode;
 use super::language;
+use crate::checks::FaultCode;
 use crate::words::Catalogue;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};

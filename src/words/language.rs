@@ -46,10 +46,11 @@ impl Language {
 
     /// The messages as they are written, one file a subject.
     pub(super) const fn texts(self) -> &'static [&'static str] {
-        /// The files of one language; every language has the same ones.
+        /// The files that every language has, and those that only this one needs.
         macro_rules! files {
-            ($folder:literal) => {
+            ($folder:literal $(, $own:literal)*) => {
                 &[
+                    $(include_str!(concat!($folder, "/", $own)),)*
                     include_str!(concat!($folder, "/common.ftl")),
                     include_str!(concat!($folder, "/outlet-boxes.ftl")),
                     include_str!(concat!($folder, "/free-conductors.ftl")),
@@ -69,7 +70,8 @@ impl Language {
         }
         match self {
             Self::English => files!("en"),
-            Self::Spanish => files!("es"),
+            // a name is its own label in English
+            Self::Spanish => files!("es", "labels.ftl"),
         }
     }
 }

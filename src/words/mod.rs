@@ -16,6 +16,7 @@ use fluent_bundle::{FluentArgs, FluentResource};
 use message::Message;
 use rustc_hash::FxHashMap;
 use smallvec::SmallVec;
+use std::borrow::Cow;
 use std::fmt;
 use std::sync::LazyLock;
 
@@ -53,9 +54,8 @@ impl Catalogue {
     pub fn read(language: Language, texts: &[&str]) -> Result<Self, CatalogueFault> {
         let fault = |what: String| CatalogueFault(format!("{}: {what}", language.tag()));
         let tag = language.tag().parse().map_err(|error| fault(format!("{error}")))?;
-        let resource = FluentResource::try_new(texts.join("\n")).map_err(|(_, errors)| {
-            fault(errors.first().map(ToString::to_string).unwrap_or_default())
-        })?;
+        let resource = FluentResource::try_new(texts.join("\n"))
+            .map_err(|(_, errors)| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
         let prepared = message::all(&resource);
         let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
@@ -153,6 +153,18 @@ impl Catalogue {
         let mut named = FluentArgs::new();
         named.set(name.to_owned(), count);
         self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| self.fixed(key).to_owned())
+    }
+
+    /// The label of a name, such as that of a member of an answer: `not_counted` is `Not counted`. In English the name says
+    /// it; another language has a message for it.
+    pub fn label<'a>(&'a self, name: &str) -> Cow<'a, str> {
+        if let Some(Message::Fixed(label)) = self.messages.get(&format!("label-{name}")) {
+            return Cow::Borrowed(label);
+        }
+        let spaced = name.replace('_', " ");
+        let mut letters = spaced.chars();
+        let label = letters.next().map(|first| first.to_uppercase().chain(letters).collect());
+        Cow::Owned(label.unwrap_or_default())
     }
 
     /// Why a rule was left out.
@@ -256,7 +268,9 @@ mod tests {
                     let arguments: Vec<(&str, &str)> =
                         names.iter().copied().zip(named.into_iter().cycle()).take(given).collect();
                     let mut fluent = FluentArgs::new();
-                    arguments.iter().for_each(|(name, text)| fluent.set((*name).to_owned(), (*text).to_owned()));
+                    arguments
+                        .iter()
+                        .for_each(|(name, text)| fluent.set((*name).to_owned(), (*text).to_owned()));
                     let formatted = words.format(key, Some(&fluent), &mut Vec::new()).unwrap();
                     assert_eq!(words.sentence(key, arguments), formatted, "{key}");
                 }

@@ -1,9 +1,9 @@
 //! What the keywords of a published schema say: types, closed sets, limits, formats of our own.
 
 use crate::checks::FaultCode;
+use crate::service::language;
 use crate::tables::standard_boxes::StandardBox;
 use crate::trade::{ConductorSize, TradeSize};
-use crate::service::language;
 use serde_json::{Map, Value};
 
 /// A JSON object.

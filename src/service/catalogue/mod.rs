@@ -104,9 +104,8 @@ impl Library {
 
 impl InWords {
     fn write(words: &'static Catalogue) -> Result<Self, serde_json::Error> {
-        let rule = |rule: &'static Rule| {
-            Ok((rule.id.to_owned(), Document::in_words(&rules::view(rule, words))?))
-        };
+        let rule =
+            |rule: &'static Rule| Ok((rule.id.to_owned(), Document::in_words(&rules::view(rule, words))?));
         let problem = |kind: ProblemKind| {
             Ok((kind.slug().to_owned(), Document::in_words(&problems::view(kind, words))?))
         };
@@ -119,7 +118,10 @@ impl InWords {
             interpretations: Document::in_words(&interpretations::all(words))?,
             problems: Shelf {
                 list: Document::in_words(&problems::list(words))?,
-                by_name: ProblemKind::ALL.into_iter().map(problem).collect::<Result<_, serde_json::Error>>()?,
+                by_name: ProblemKind::ALL
+                    .into_iter()
+                    .map(problem)
+                    .collect::<Result<_, serde_json::Error>>()?,
             },
         })
     }

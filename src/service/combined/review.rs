@@ -1,7 +1,7 @@
 //! `POST /v1/boxes/review`: one installed box, by every check that something is known for.
 
-use super::super::language;
 use super::super::fault_list::{FaultList, FaultView};
+use super::super::language;
 use super::super::problem::Problem;
 use super::super::query;
 use super::super::register::{CHECKS, CheckEntry};
