@@ -9,6 +9,7 @@ mod documentation;
 mod examples;
 mod faults;
 mod health;
+mod language;
 mod openapi;
 mod problems;
 mod process;
