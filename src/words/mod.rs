@@ -5,6 +5,7 @@
 
 pub mod summary;
 
+mod citation;
 mod language;
 mod message;
 

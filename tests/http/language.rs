@@ -224,7 +224,7 @@ fn the_command_line_speaks_the_language_that_is_asked_for() {
 #[test]
 fn every_name_of_an_answer_has_a_label_and_every_label_a_name() {
     /// What the summary of a takeoff shows beside the names of answers.
-    const OF_TAKEOFFS: [&str; 15] = [
+    const OF_TAKEOFFS: [&str; 18] = [
         "answered",
         "answers",
         "bill",
@@ -234,6 +234,9 @@ fn every_name_of_an_answer_has_a_label_and_every_label_a_name() {
         "complete",
         "count",
         "lines",
+        "metal",
+        "nonmetallic",
+        "open",
         "needed",
         "place",
         "places",

@@ -189,7 +189,8 @@ impl Report<'_> {
         self.line(0, &format!("\n{}", label("findings")));
         for finding in findings {
             let text = |member: &str| finding[member].as_str().unwrap_or_default().to_owned();
-            let citation = finding["citation"].as_str().map(|at| format!(" [{at}]")).unwrap_or_default();
+            let citation = finding["citation"].as_str().map(|at| format!(" [{}]", self.words.citation(at)));
+            let citation = citation.unwrap_or_default();
             let told = format!("{}: {}{citation}", label(&text("status")), text("message"));
             self.wrapped(1, &told, 2);
             if let Some(Value::Array(supply)) = finding.get("supply") {

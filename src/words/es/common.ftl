@@ -61,6 +61,18 @@ step-left-out = Omitido: { $told } ({ $rule })
 step-read = Leído como { $told } ({ $rule })
 step-boxes = Cajas que servirían: { $told } ({ $rule })
 
+## Dónde está una regla
+
+word-citation-unverified = ubicación en 2026 sin verificar
+word-citation-informational-note = nota informativa
+word-citation-article = Artículo
+word-citation-chapter = Capítulo
+word-citation-exception = Excepción
+word-citation-location = Lugar
+word-citation-note = Nota
+word-citation-table = Tabla
+word-citation-and = y
+
 ## Toda solicitud
 
 rule-edition-unverified = Una edición cuyo texto no se pudo leer se responde con las cifras de la edición anterior, y cada cita lo dice.

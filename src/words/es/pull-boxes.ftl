@@ -44,19 +44,19 @@ finding-side-enough = { $axis ->
     [height] La altura
     [depth] La profundidad
    *[length] El largo
- } de { $given } tiene los { $required } que piden las entradas { $entries }.
+ } de { $given } tiene los { $required } que se piden (entradas: { $entries }).
 finding-side-short = { $axis ->
     [width] El ancho
     [height] La altura
     [depth] La profundidad
    *[length] El largo
- } de { $given } es menor que los { $required } que piden las entradas { $entries }.
+ } de { $given } es menor que los { $required } que se piden (entradas: { $entries }).
 finding-smaller-by-mark = { $axis ->
     [width] El ancho
     [height] La altura
     [depth] La profundidad
    *[length] El largo
- } de { $given } es menor que los { $required } que piden las entradas { $entries }, pero la caja está listada y su marca abarca lo que contiene.
+ } de { $given } es menor que los { $required } que se piden (entradas: { $entries }), pero la caja está listada y su marca abarca lo que contiene.
 finding-closer-by-mark = Las entradas { $first } y { $other } contienen los mismos conductores y están a { $measured } de distancia, menos que { $required }, pero la caja está listada y su marca abarca lo que contiene.
 finding-mark-covers = La marca abarca lo que contiene la caja.
 finding-mark-exceeded = La marca de { $count } conductores de calibre { $size } no abarca lo que contiene la caja, así que valen las longitudes de las reglas.
