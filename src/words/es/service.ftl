@@ -1,11 +1,11 @@
 ## Servicio
 
 problem-title-malformed-json = El cuerpo no es JSON
-problem-meaning-malformed-json = El cuerpo no se pudo leer como texto JSON en UTF-8. La falta dice en qué línea y columna se detuvo la lectura.
+problem-meaning-malformed-json = El cuerpo no se pudo leer como texto JSON en UTF-8. El error dice en qué línea y columna se detuvo la lectura.
 problem-title-not-found = Aquí no hay nada
-problem-meaning-not-found = La ruta, o lo que nombra, no se sirve. Se da el nombre conocido más parecido donde hay uno.
+problem-meaning-not-found = La ruta, o lo que nombra, no existe en este servicio. Se da el nombre conocido más parecido donde hay uno.
 problem-title-method-not-allowed = El método no es para esta ruta
-problem-meaning-method-not-allowed = La ruta se sirve, pero no con este método. El encabezado Allow enumera los métodos que sí.
+problem-meaning-method-not-allowed = La ruta existe, pero no con este método. El encabezado Allow enumera los métodos que admite.
 problem-title-not-acceptable = La respuesta es solo JSON
 problem-meaning-not-acceptable = El encabezado Accept no admite JSON. Pida application/json, u omita el encabezado.
 problem-title-request-timeout = El cuerpo tardó demasiado en llegar
@@ -15,14 +15,14 @@ problem-meaning-body-too-large = Una solicitud tiene un tamaño máximo, que el 
 problem-title-unsupported-media-type = No se dice que el cuerpo sea JSON
 problem-meaning-unsupported-media-type = Envíe el cuerpo con Content-Type application/json, en UTF-8 y sin Content-Encoding.
 problem-title-invalid-request = La solicitud no es válida
-problem-meaning-invalid-request = La solicitud se puede leer, pero algo en ella está mal o falta. Se enumera cada falta con su lugar, un código estable, lo que sería correcto, y los valores aceptados donde hay un conjunto cerrado de ellos.
+problem-meaning-invalid-request = La solicitud se puede leer, pero algo en ella está mal o falta. Se enumera cada error con su lugar, un código estable, lo que sería correcto, y los valores aceptados donde hay un conjunto cerrado de ellos.
 problem-title-internal-error = El servicio falló
 problem-meaning-internal-error = Una falla del servicio, no de la solicitud. Quedó registrada con el id de la solicitud del encabezado X-Request-Id; aquí no se dice nada más de ella.
 problem-title-not-ready = El servicio no toma solicitudes nuevas
 problem-meaning-not-ready = El servicio se está deteniendo: termina lo que tiene, y no toma nada nuevo.
 
 problem-detail-malformed-json = El cuerpo no se puede leer como JSON.
-problem-detail-not-found = { $path } no se sirve.
+problem-detail-not-found = { $path } no existe en este servicio.
 problem-detail-unknown-name = Aquí no se conoce { $name }.
 problem-detail-method-not-allowed = { $method } no es para { $path }.
 problem-detail-not-acceptable = El encabezado Accept no admite application/json.
@@ -33,8 +33,8 @@ problem-detail-media-type = { $given } no es application/json.
 problem-detail-charset = No se admite el juego de caracteres { $given }. JSON se envía en UTF-8.
 problem-detail-content-encoding = No se admite el Content-Encoding { $given }. Envíe el cuerpo tal como es.
 problem-detail-invalid-request = { $count ->
-        [one] Una falta.
-       *[other] { $count } faltas.
+        [one] Un error.
+       *[other] { $count } errores.
     }
 problem-detail-internal-error = El servicio falló con esta solicitud.
 problem-detail-not-ready = El servicio se está deteniendo.
