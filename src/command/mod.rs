@@ -1,6 +1,8 @@
-//! The command line: `serve` (the default), `check FILE`, `openapi`.
+//! The command line: `serve` (the default), `check FILE`, `keys`, `healthcheck`, `openapi`.
 
 mod check;
+mod healthcheck;
+mod keys;
 mod report;
 mod serve;
 
@@ -20,10 +22,14 @@ mod status {
     pub const USAGE: u8 = 64;
     /// A file cannot be read (EX_NOINPUT).
     pub const NO_INPUT: u8 = 66;
+    /// The service does not answer as it should (EX_UNAVAILABLE).
+    pub const UNAVAILABLE: u8 = 69;
     /// The program itself has a fault (EX_SOFTWARE).
     pub const SOFTWARE: u8 = 70;
     /// The operating system refuses (EX_OSERR).
     pub const SYSTEM: u8 = 71;
+    /// The settings are wrong (EX_CONFIG).
+    pub const CONFIGURATION: u8 = 78;
 }
 
 /// Audited box and enclosure calculations for the electrical trade, over HTTP.
@@ -45,6 +51,11 @@ enum Command {
     /// Exit status: 0 complies or only a size was asked for, 1 violates, 2 not determined, 64 the request or the
     /// arguments are wrong, 66 the file cannot be read.
     Check(check::CheckArguments),
+    /// Make keys for callers.
+    #[command(subcommand)]
+    Keys(keys::KeysCommand),
+    /// Ask the service that runs with the same settings whether it is ready; exit status 0 when it is.
+    Healthcheck(serve::ServeArguments),
     /// Print the OpenAPI document.
     Openapi,
 }
@@ -63,6 +74,8 @@ pub fn main() -> ExitCode {
     match arguments.command.unwrap_or(Command::Serve(arguments.serve)) {
         Command::Serve(arguments) => serve::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Keys(command) => keys::run(&command),
+        Command::Healthcheck(arguments) => healthcheck::run(&arguments),
         Command::Openapi => print(crate::service::openapi::text(), ExitCode::SUCCESS),
     }
 }

@@ -4,7 +4,7 @@ use super::media;
 use super::openapi::check_operation;
 use super::problem::{Problem, ProblemKind};
 use super::query;
-use super::register::CheckEntry;
+use super::register::{Answered, CHECKS, CheckEntry};
 use super::state::{Limits, Service};
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
@@ -17,10 +17,12 @@ use utoipa_axum::router::UtoipaMethodRouter;
 /// The route and its part of the OpenAPI document.
 pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
     let (schemas, paths) = check_operation::describe(check);
+    let place = CHECKS.iter().position(|known| known.name == check.name).unwrap_or(CHECKS.len());
     let handler = move |State(service): State<Arc<Service>>, request: Request| async move {
         let (parts, body) = request.into_parts();
         match handle(check, service.limits(), &parts, body).await {
-            Ok(json) => {
+            Ok(Answered { json, verdict }) => {
+                service.metrics().verdict(place, verdict);
                 let media_type = HeaderValue::from_static("application/json");
                 ([(header::CONTENT_TYPE, media_type)], json).into_response()
             }
@@ -35,12 +37,12 @@ async fn handle(
     limits: Limits,
     parts: &request::Parts,
     body: Body,
-) -> Result<Vec<u8>, Problem> {
+) -> Result<Answered, Problem> {
     media::takes_json(&parts.headers)?;
     media::sends_json(&parts.headers)?;
     let explain = query::explain(parts.uri.query())?;
     let body = receive(body, limits).await?;
-    Ok((check.evaluate)(&body, explain)?.json)
+    (check.evaluate)(&body, explain)
 }
 
 /// Takes in a body, up to the limits of size and time.

@@ -1,6 +1,10 @@
 //! What the routes share: limits, the documents that stay the same, whether the service is shutting down.
 
+use super::admission::Admission;
 use super::catalogue::Library;
+use super::front::Front;
+use super::operations::Operations;
+use super::telemetry::metrics::Metrics;
 use crate::tables::{LoadFault, Tables};
 use crate::words::{Catalogue, CatalogueFault};
 use std::fmt;
@@ -22,11 +26,12 @@ impl Default for Limits {
     }
 }
 
-/// The state of the service. Nothing in it changes but whether new requests are taken.
+/// The state of the service. Nothing that an answer is made from changes in it.
 #[derive(Debug)]
 pub struct Service {
     limits: Limits,
     library: Library,
+    front: Front,
     leaving: AtomicBool,
 }
 
@@ -56,10 +61,15 @@ impl std::error::Error for StartFault {}
 impl Service {
     /// Reads what the service is made from, strictly: it does not start on a table or a catalogue with a fault.
     pub fn start(limits: Limits) -> Result<Self, StartFault> {
+        Self::start_behind(Front::default(), limits)
+    }
+
+    /// The same, with what stands between callers and the routes.
+    pub fn start_behind(front: Front, limits: Limits) -> Result<Self, StartFault> {
         Tables::load().map_err(StartFault::Table)?;
         Catalogue::check_english().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
-        Ok(Self { limits, library, leaving: AtomicBool::new(false) })
+        Ok(Self { limits, library, front, leaving: AtomicBool::new(false) })
     }
 
     /// What a request may take up.
@@ -70,6 +80,26 @@ impl Service {
     /// The documents that stay the same.
     pub const fn library(&self) -> &Library {
         &self.library
+    }
+
+    /// What stands between callers and the routes.
+    pub const fn front(&self) -> &Front {
+        &self.front
+    }
+
+    /// What is served.
+    pub const fn operations(&self) -> &Operations {
+        &self.front.operations
+    }
+
+    /// The counts.
+    pub const fn metrics(&self) -> &Metrics {
+        &self.front.metrics
+    }
+
+    /// The requests that are being answered.
+    pub const fn admission(&self) -> &Admission {
+        &self.front.admission
     }
 
     /// Says that the service is shutting down.

@@ -4,12 +4,19 @@
 
 mod catalogue;
 mod check;
+mod connections;
 mod documentation;
 mod examples;
+mod farewell;
 mod faults;
+mod gate;
 mod health;
+mod keys;
 mod openapi;
 mod problems;
 mod process;
 mod schema_agreement;
+mod settings;
 mod support;
+mod telemetry;
+mod tls;
