@@ -68,20 +68,21 @@ async fn frame(State(service): State<Arc<Service>>, mut request: Request, next: 
         key: None,
     };
     let preflight = seen.origin.as_ref().and_then(|_| cors::preflight(&request));
-    let mut response = match preflight.map_or_else(|| enter(&service, &request, &seen), Err) {
-        Err(answered) => answered,
-        Ok(gate::Entered { admitted, key, quota }) => {
-            if let Some(key) = key {
-                seen.key = Some(key.name.clone());
-                request.extensions_mut().insert(key);
+    let mut response =
+        match preflight.map_or_else(|| enter(&service, &request, &seen), |answer| Err(Box::new(answer))) {
+            Err(answered) => *answered,
+            Ok(gate::Entered { admitted, key, quota }) => {
+                if let Some(key) = key {
+                    seen.key = Some(key.name.clone());
+                    request.extensions_mut().insert(key);
+                }
+                let mut response = next.run(request).await;
+                if let Some(quota) = quota {
+                    quota.tell(response.headers_mut());
+                }
+                until_sent(response, admitted)
             }
-            let mut response = next.run(request).await;
-            if let Some(quota) = quota {
-                quota.tell(response.headers_mut());
-            }
-            until_sent(response, admitted)
-        }
-    };
+        };
     tell(&service, &seen, response.status().as_u16());
     let headers = response.headers_mut();
     cors::tell(headers, front, seen.origin);
@@ -99,10 +100,10 @@ async fn frame(State(service): State<Arc<Service>>, mut request: Request, next: 
     response
 }
 
-fn enter(service: &Arc<Service>, request: &Request, seen: &Seen) -> Result<gate::Entered, Response> {
+fn enter(service: &Arc<Service>, request: &Request, seen: &Seen) -> Result<gate::Entered, Box<Response>> {
     match service.front().operations.all().get(seen.place) {
         Some(operation) => gate::enter(service, request, operation),
-        None => Err(Problem::internal().into_response()),
+        None => Err(Box::new(Problem::internal().into_response())),
     }
 }
 

@@ -50,13 +50,17 @@ impl Quota {
 }
 
 /// Lets a request in, or answers it.
-pub fn enter(service: &Arc<Service>, request: &Request, operation: &Operation) -> Result<Entered, Response> {
+pub fn enter(
+    service: &Arc<Service>,
+    request: &Request,
+    operation: &Operation,
+) -> Result<Entered, Box<Response>> {
     let front = service.front();
     let turned_away = |reason| front.metrics.turned_away(reason);
     let Some(admitted) = Admitted::enter(service, operation.always) else {
         turned_away(TurnedAway::Busy);
         let problem = Problem::told(ProblemKind::Overloaded, "problem-detail-overloaded", []);
-        return Err(with(problem, header::RETRY_AFTER, "1"));
+        return Err(Box::new(with(problem, header::RETRY_AFTER, "1")));
     };
     let asked = front.keys.as_ref().filter(|_| operation.need != Need::Nothing);
     let key =
@@ -75,19 +79,19 @@ pub fn enter(service: &Arc<Service>, request: &Request, operation: &Operation) -
     };
     if let Some(quota) = quota.filter(|quota| !quota.left.passes) {
         turned_away(if quota.name == "key" { TurnedAway::KeyQuota } else { TurnedAway::AddressRate });
-        return Err(too_many(quota));
+        return Err(Box::new(too_many(quota)));
     }
     let key = match key.transpose() {
         Ok(key) => key,
         Err(refusal) => {
             turned_away(TurnedAway::Key);
-            return Err(refuse(refusal));
+            return Err(Box::new(refuse(refusal)));
         }
     };
     if let Some(key) = key.as_ref().filter(|key| operation.need == Need::Scope && !key.covers(&operation.id))
     {
         turned_away(TurnedAway::Scope);
-        return Err(out_of_scope(key, &operation.id));
+        return Err(Box::new(out_of_scope(key, &operation.id)));
     }
     Ok(Entered { admitted, key, quota })
 }

@@ -2,11 +2,11 @@
 
 use super::keys::{KeyRing, file::KeyFault};
 use super::listen::Listener;
+use super::listen::farewell::Farewell;
 use super::listen::tls::Tls;
 use super::settings::Settings;
 use super::telemetry::otlp::{self, Traces};
 use super::{Front, Service, StartFault, app, docs, operations::Operations, operator_app};
-use hyper_util::server::graceful::GracefulShutdown;
 use std::fmt;
 use std::io;
 use std::net::SocketAddr;
@@ -153,19 +153,19 @@ async fn until_told(
     let is_tls = tls.is_some();
     tokio::spawn(reload(Arc::clone(&service), tls.clone(), hangup));
 
-    let connections = GracefulShutdown::new();
+    let connections = Farewell::default();
     let (stop, stopped) = watch::channel(false);
     let stopping = |mut stopped: watch::Receiver<bool>| async move {
         // a sender that is gone stops it as well
         let _ = stopped.wait_for(|stop| *stop).await;
     };
     if let Some(tcp) = operator {
-        let operators = GracefulShutdown::new();
+        let operators = Farewell::default();
         let router = operator_app(Arc::clone(&service));
         let listener =
             Listener { tcp, limits: settings.connections, tls: None, service: Arc::clone(&service), router };
         // to the end: it says how the farewell goes
-        tokio::spawn(async move { listener.run(std::future::pending(), || operators.watcher()).await });
+        tokio::spawn(async move { listener.run(std::future::pending(), &operators).await });
     }
     let router = app(Arc::clone(&service));
     let listener = Listener { tcp, limits: settings.connections, tls, service: Arc::clone(&service), router };
@@ -186,8 +186,8 @@ async fn until_told(
         }
     };
     let drained = async {
-        listener.run(stopping(stopped), || connections.watcher()).await;
-        timeout(settings.grace, connections.shutdown()).await.is_ok()
+        listener.run(stopping(stopped), &connections).await;
+        timeout(settings.grace, connections.say()).await.is_ok()
     };
     tokio::select! {
         drained = drained => if !drained {

@@ -68,10 +68,8 @@ async fn both_versions_of_http_are_spoken_and_a_new_certificate_is_taken_up() {
     // a caller that does not go on with the handshake is cut off
     let mut silent = TcpStream::connect(address).await.unwrap();
     let mut byte = [0];
-    let end = tokio::time::timeout(
-        Duration::from_secs(4),
-        tokio::io::AsyncReadExt::read(&mut silent, &mut byte),
-    );
+    let end =
+        tokio::time::timeout(Duration::from_secs(4), tokio::io::AsyncReadExt::read(&mut silent, &mut byte));
     assert_eq!(end.await.expect("the connection is still open").unwrap_or(0), 0);
 
     let (new_der, new_pem, new_key) = certificate();

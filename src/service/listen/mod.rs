@@ -2,12 +2,14 @@
 //!
 //! | module | what it is for |
 //! |---|---|
+//! | [`farewell`] | tells every connection to finish, and waits until all have |
 //! | [`stall`] | gives up a caller that does not read |
 //! | [`tls`] | certificate and key |
 //!
 //! Without TLS only HTTP/1.1 is spoken: telling the versions apart by what a caller sends first would let a caller that
 //! sends nothing wait for ever. With TLS the handshake says which version it is, within a time of its own.
 
+pub mod farewell;
 pub mod stall;
 pub mod tls;
 
@@ -20,16 +22,17 @@ use axum::Router;
 use axum::body::Body;
 use axum::extract::Request;
 use axum::http::StatusCode;
+use farewell::{Farewell, Told};
 use hyper::body::Incoming;
 use hyper::server::conn::{http1, http2};
 use hyper::service::service_fn;
 use hyper_util::rt::{TokioExecutor, TokioIo, TokioTimer};
-use hyper_util::server::graceful::Watcher;
 use stall::Stall;
 use std::future::Future;
 use std::io;
 use std::net::{IpAddr, SocketAddr};
 use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::Duration;
 use tls::Tls;
 use tokio::io::{AsyncRead, AsyncReadExt, AsyncWrite, AsyncWriteExt};
@@ -74,9 +77,9 @@ struct Shared {
 }
 
 impl Listener {
-    /// Takes connections until told to stop, and those too that the system has taken by then. `watch` gives each a watcher
-    /// that tells it to finish.
-    pub async fn run(self, stop: impl Future<Output = ()>, watch: impl Fn() -> Watcher) {
+    /// Takes connections until told to stop, and those too that the system has taken by then. Each ends when the farewell
+    /// says so and it has nothing left to do.
+    pub async fn run(self, stop: impl Future<Output = ()>, farewell: &Farewell) {
         let Self { tcp, limits, tls, service, router } = self;
         let room = Arc::new(Semaphore::new(limits.most as usize));
         let told = Arc::new(Semaphore::new(MOST_TOLD));
@@ -93,10 +96,10 @@ impl Listener {
                 }
                 return Ok(());
             };
-            let (shared, watcher) = (Arc::clone(&shared), watch());
+            let (shared, told) = (Arc::clone(&shared), farewell.told());
             tokio::spawn(async move {
                 shared.service.metrics().connections.add(1);
-                serve(&shared, stream, peer.ip(), watcher).await;
+                serve(&shared, stream, peer.ip(), told).await;
                 shared.service.metrics().connections.take_one();
                 drop(place);
             });
@@ -144,20 +147,20 @@ async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
     Ok(())
 }
 
-async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, watcher: Watcher) {
+async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, told: Told) {
     // an answer is written at once: holding its last part back for more only delays it
     let _ = stream.set_nodelay(true);
     let stream = Stall::new(stream, shared.limits.stall_wait);
     let Some(tls) = &shared.tls else {
-        return over_http1(shared, stream, peer, watcher).await;
+        return over_http1(shared, stream, peer, told).await;
     };
     let Ok(Ok(stream)) = timeout(shared.limits.header_wait, tls.acceptor().accept(stream)).await else {
         return;
     };
     if stream.get_ref().1.alpn_protocol() == Some(b"h2") {
-        over_http2(shared, stream, peer, watcher).await;
+        over_http2(shared, stream, peer, told).await;
     } else {
-        over_http1(shared, stream, peer, watcher).await;
+        over_http1(shared, stream, peer, told).await;
     }
 }
 
@@ -175,26 +178,34 @@ async fn over_http1<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
     shared: &Shared,
     stream: S,
     peer: IpAddr,
-    watcher: Watcher,
+    told: Told,
 ) {
-    let service = service_fn(|request| answer(shared.router.clone(), peer, request));
+    let begun = Arc::new(AtomicBool::new(false));
+    let service = service_fn(|request| {
+        begun.store(true, Ordering::Relaxed);
+        answer(shared.router.clone(), peer, request)
+    });
     let connection = http1::Builder::new()
         .timer(TokioTimer::new())
         .header_read_timeout(shared.limits.header_wait)
         .max_buf_size(LARGEST_HEAD)
         .serve_connection(TokioIo::new(stream), service);
-    // how a connection ends is the caller's business
-    let _ = watcher.watch(connection).await;
+    farewell::until_told(connection, http1::Connection::graceful_shutdown, &begun, told).await;
 }
 
 async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
     shared: &Shared,
     stream: S,
     peer: IpAddr,
-    watcher: Watcher,
+    told: Told,
 ) {
     let router = shared.router.clone();
-    let service = service_fn(move |request| answer(router.clone(), peer, request));
+    let begun = Arc::new(AtomicBool::new(false));
+    let seen = Arc::clone(&begun);
+    let service = service_fn(move |request| {
+        seen.store(true, Ordering::Relaxed);
+        answer(router.clone(), peer, request)
+    });
     let connection = http2::Builder::new(TokioExecutor::new())
         .timer(TokioTimer::new())
         .keep_alive_interval(PING)
@@ -202,5 +213,5 @@ async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
         .max_concurrent_streams(MOST_STREAMS)
         .max_header_list_size(MOST_HEADERS)
         .serve_connection(TokioIo::new(stream), service);
-    let _ = watcher.watch(connection).await;
+    farewell::until_told(connection, http2::Connection::graceful_shutdown, &begun, told).await;
 }
