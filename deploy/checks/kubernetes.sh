@@ -1,9 +1,10 @@
 #!/usr/bin/env bash
 # The manifests against the schemas of Kubernetes, and what schemas do not say: names that must agree across files.
 #
-#     deploy/checks/kubernetes.sh FOLDER_OF_PROGRAMS
+#     deploy/checks/kubernetes.sh FOLDER_OF_PROGRAMS BINARY
 set -euo pipefail
-programs=${1:?the folder of kubernetes-validate}
+programs=$(realpath "${1:?the folder of kubernetes-validate}")
+binary=$(realpath "${2:?the program}")
 cd "$(dirname "$0")/../kubernetes"
 
 "$programs/kubernetes-validate" --strict --kubernetes-version 1.30 ./*.yaml
@@ -45,9 +46,8 @@ print(f"{len(manifests)} manifests hold together")
 PYTHON
 
 # the settings in the manifests are settings of the program
-binary=${2:-}
-if [ -n "$binary" ]; then
-    "$programs/python" -c 'import yaml; print(yaml.safe_load(open("settings.yaml"))["data"]["settings.toml"])' >"${3:?a file}"
-    "$binary" --settings "$3" --keys /etc/elbowroom-keys/keys.toml --print-settings >/dev/null
-    echo "the program reads the settings of the manifests"
-fi
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+"$programs/python" -c 'import yaml; print(yaml.safe_load(open("settings.yaml"))["data"]["settings.toml"])' >"$work/settings.toml"
+"$binary" --settings "$work/settings.toml" --keys /etc/elbowroom-keys/keys.toml --print-settings >/dev/null
+echo "the program reads the settings of the manifests"
