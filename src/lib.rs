@@ -1,11 +1,12 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`service`] ←
+//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`service`] ←
 //! [`command`].
 //!
 //! | module | what it is for |
 //! |---|---|
+//! | [`json`] | JSON text, written fast |
 //! | [`quantity`] | exact decimals with units |
 //! | [`trade`] | conductor sizes, trade sizes, the nouns of the trade |
 //! | [`tables`] | the published tables with their provenance |
@@ -27,6 +28,7 @@ pub mod checks;
 pub mod command;
 pub mod comparison;
 pub mod derivation;
+pub mod json;
 pub mod quantity;
 pub mod rulebook;
 #[cfg(feature = "service")]

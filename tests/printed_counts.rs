@@ -38,7 +38,13 @@ fn every_printed_count_is_what_the_volume_allows() {
             }
         }
     }
-    println!("Table 314.16(A): {compared} printed counts compared, {} exception", exceptions.len());
+    say(&format!("Table 314.16(A): {compared} printed counts compared, {} exception", exceptions.len()));
     assert_eq!(compared, 168);
     assert_eq!(exceptions, [KNOWN_EXCEPTION]);
+}
+
+/// Says what ran, past the capture of the test runner: a count that nobody sees is no count.
+fn say(line: &str) {
+    use std::io::Write;
+    let _ = writeln!(std::io::stderr(), "{line}");
 }

@@ -1,16 +1,19 @@
 //! What must hold for every request, however strange: properties of outlet-box fill over generated requests.
 
+use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::outlet_fill::{OutletFill, OutletFillRequest};
 use elbowroom::checks::{Evaluation, Verdict, evaluate, faults_of};
 use elbowroom::quantity::Decimal;
 use elbowroom::trade::ConductorSize;
+use elbowroom::words::Catalogue;
 use proptest::prelude::*;
 use proptest::sample::select;
 use serde_json::{Value, json};
 
 type Filled = Evaluation<elbowroom::checks::outlet_fill::OutletFillOutcome>;
 
-/// Evaluates a request that must be free of faults, and replays its proof.
+/// Evaluates a request that must be free of faults, replays its proof, and holds the text of its answer against what
+/// `serde_json` writes.
 fn fill(request: &Value) -> Filled {
     let request: OutletFillRequest =
         serde_json::from_value(request.clone()).expect("a generated request decodes");
@@ -18,6 +21,10 @@ fn fill(request: &Value) -> Filled {
     assert!(faults.is_empty(), "{faults:?}");
     let evaluation = evaluate::<OutletFill>(&request);
     assert_eq!(evaluation.proof.replay(), Ok(()));
+    let answer = answer::<OutletFill>(&request, &evaluation, Explain::Full, Catalogue::english());
+    let mut written = Vec::new();
+    answer.write_json(&mut written).expect("an answer is written");
+    assert!(written == serde_json::to_vec(&answer).expect("an answer is JSON"), "{request:?}");
     evaluation
 }
 

@@ -20,11 +20,6 @@ getcontext().prec = 60
 NINTH = Decimal("0.000000001")
 SECOND = Decimal("0.01")
 
-PATHS = {
-    "outlet_box_fill": "/v1/outlet-boxes/fill",
-    "raceway_fill": "/v1/raceways/fill",
-}
-
 
 class Wrong(Exception):
     """What does not hold in an answer."""
@@ -52,6 +47,11 @@ class Service:
                 return read(answer.read())
         except urllib.error.HTTPError as error:
             raise Wrong(f"{error.code}: {error.read().decode()}") from error
+
+    def checks(self):
+        """The path of every check, by the name that its operation carries in the OpenAPI document."""
+        described = self.get("/openapi.json")["paths"]
+        return {item["post"]["operationId"]: path for path, item in described.items() if "post" in item}
 
     def rows(self, table):
         if table not in self.tables:
@@ -81,6 +81,17 @@ def given(step, request):
     return Decimal(str(value)) if isinstance(value, (int, float)) and not isinstance(value, bool) else Decimal(1)
 
 
+def affirm(service, step, request):
+    """A yes or no of a table; where the step points at a word, the row is that word's."""
+    says = service.cell(step["table"], step["row"], step["column"])
+    if says not in ("yes", "no") or step["holds"] is not (says == "yes"):
+        raise Wrong(f"{step['id']}: the table says {says!r}, not {step['holds']}")
+    word = resolve(request, step["at"]) if "at" in step else None
+    named = step.get("at", "").rsplit("/", 1)[-1]
+    if (named.isdigit() or named in ("kind", "conduit")) and not step["row"].endswith(word):
+        raise Wrong(f"{step['id']}: row {step['row']!r} is not that of {word!r}")
+
+
 def whole_quotient(of, by):
     return max(Decimal(0), (of / by).to_integral_value(ROUND_FLOOR))
 
@@ -89,6 +100,10 @@ def round_count(of, by, step):
     whole = whole_quotient(of, by)
     rest = of - whole * by
     return whole + (1 if rest > 0 and (rest / by).quantize(NINTH, ROUND_FLOOR) >= step else 0)
+
+
+def distance(legs):
+    return sum((leg * leg for leg in legs), Decimal(0)).sqrt().quantize(NINTH, ROUND_FLOOR)
 
 
 COMPUTE = {
@@ -100,8 +115,12 @@ COMPUTE = {
     "round_count": lambda values: round_count(*values),
     "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
     "largest": max,
+    "smallest": min,
+    "distance": distance,
     "nothing": lambda values: Decimal(0),
 }
+
+COMBINE = {"every": all, "any": any}
 
 RELATIONS = {
     ">=": lambda left, right: left >= right,
@@ -139,12 +158,14 @@ def replay(service, request, answer):
         name = step["id"]
         if any(operand not in steps for operand in step.get("of", [])):
             raise Wrong(f"{name} computes with a step that is not before it")
-        values = [steps[operand].get("equals") for operand in step.get("of", [])]
+        operation = step["op"]
+        values = [steps[operand].get("holds" if operation in COMBINE else "equals") for operand in step.get("of", [])]
         if None in values:
             raise Wrong(f"{name} computes with a step that has no value")
-        operation = step["op"]
         if operation == "given":
             expected = given(step, request)
+        elif operation == "chosen":
+            expected = step["equals"]
         elif operation == "fact":
             if resolve(request, step["at"]) is not step["holds"]:
                 raise Wrong(f"{name}: the request says otherwise at {step['at']}")
@@ -154,6 +175,13 @@ def replay(service, request, answer):
             expected = Decimal(str(amended[step["row"]]))
         elif operation in ("lookup", "stated"):
             expected = service.cell(step["table"], step["row"], step["column"])
+        elif operation == "affirm":
+            affirm(service, step, request)
+            expected = None
+        elif operation in COMBINE:
+            if not values or step["holds"] is not COMBINE[operation](values):
+                raise Wrong(f"{name}: {operation} of {values} is not {step['holds']}")
+            expected = None
         elif operation in COMPUTE:
             expected = COMPUTE[operation](values)
         elif operation == "compare":
@@ -212,13 +240,14 @@ def main():
     if len(sys.argv) != 2:
         sys.exit(__doc__)
     service = Service(sys.argv[1].rstrip("/"))
+    paths = service.checks()
     passed = failed = steps = 0
     for file in sorted((Path(__file__).parent / "conformance").glob("*.json")):
         for case in json.loads(file.read_text(encoding="utf-8")):
             for edition in case["editions"]:
                 request = {**case["request"], "edition": edition}
                 try:
-                    answer = service.post(PATHS[case["check"]], request)
+                    answer = service.post(paths[case["check"]], request)
                     steps += replay(service, request, answer)
                     passed += 1
                 except (Wrong, KeyError) as wrong:

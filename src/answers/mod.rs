@@ -2,14 +2,17 @@
 //!
 //! Generic over [`Check`]; no check is named here.
 
+mod write;
+
 use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Taking, Verdict};
-use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId};
+use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
 use crate::rulebook::reading::Point;
-use crate::rulebook::{Edition, figures_table, rules};
+use crate::rulebook::{Citation, Edition, figures_table, rules};
 use crate::tables::{self, Table, Value};
-use crate::words::{self, Catalogue, summary};
+use crate::words::{Catalogue, FigureText, summary};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
+use std::fmt;
 use std::sync::LazyLock;
 use utoipa::ToSchema;
 
@@ -28,24 +31,26 @@ pub enum Explain {
 
 /// What is found about one rule.
 #[derive(Clone, Debug, Serialize, ToSchema)]
-pub struct FindingView {
+pub struct FindingView<'a> {
     /// The rule; its words are at `/v1/rules/{rule}`.
     #[schema(value_type = String, example = "outlet-volume.scope")]
     rule: &'static str,
     /// Where the edition has the rule.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = "314.16")]
-    citation: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "write_citation")]
+    #[schema(value_type = Option<String>, nullable = false, example = "314.16")]
+    citation: Option<Citation>,
     /// What is found.
     status: Status,
     /// The finding as a sentence.
     message: String,
     /// The inputs that it is about.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    at: Vec<Pointer>,
+    #[serde(skip_serializing_if = "<[Pointer]>::is_empty")]
+    #[schema(value_type = Vec<Pointer>)]
+    at: &'a [Pointer],
     /// The inputs that would decide it, when it is not determined.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    supply: Vec<Pointer>,
+    #[serde(skip_serializing_if = "<[Pointer]>::is_empty")]
+    #[schema(value_type = Vec<Pointer>)]
+    supply: &'a [Pointer],
     /// The step of the proof that decides it.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -54,17 +59,17 @@ pub struct FindingView {
 
 /// Why something was left out.
 #[derive(Clone, Debug, Serialize, ToSchema)]
-pub struct ReasonView {
+pub struct ReasonView<'a> {
     /// The name of the reason, as steps and lists of the answer give it.
     #[schema(value_type = String, example = "stays-inside")]
     because: &'static str,
     /// The reason as a sentence.
-    message: String,
+    message: &'a str,
 }
 
 /// A disputed point that mattered to the answer.
 #[derive(Clone, Debug, Serialize, ToSchema)]
-pub struct InterpretationView {
+pub struct InterpretationView<'a> {
     /// The point, as `interpretations` of a request names it.
     #[schema(value_type = String, example = "molded_clamps")]
     point: &'static str,
@@ -72,7 +77,7 @@ pub struct InterpretationView {
     #[schema(value_type = String, example = "outlet-fill.clamps")]
     rule: &'static str,
     /// What is disputed, in a sentence.
-    question: String,
+    question: &'a str,
     /// The reading that was followed.
     #[schema(value_type = String, example = "counted")]
     reading: &'static str,
@@ -153,11 +158,11 @@ pub struct Answer<'a, O> {
     /// The figures.
     pub outcome: &'a O,
     /// What was found, rule by rule.
-    pub findings: Vec<FindingView>,
+    pub findings: Vec<FindingView<'a>>,
     /// Why rules were left out and things not counted: each `because` of the answer in words.
-    pub reasons: Vec<ReasonView>,
+    pub reasons: Vec<ReasonView<'a>>,
     /// Disputed points that mattered, with the reading that was followed and the others.
-    pub interpretations: Vec<InterpretationView>,
+    pub interpretations: Vec<InterpretationView<'a>>,
     /// The proof; absent with `explain=none`.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
@@ -192,7 +197,7 @@ pub fn answer<'a, C: Check>(
         verdict: *verdict,
         outcome,
         findings: edition_finding(terms.edition)
-            .iter()
+            .into_iter()
             .chain(findings)
             .map(|finding| view_of(finding, terms.edition, words))
             .collect(),
@@ -210,61 +215,74 @@ pub fn answer<'a, C: Check>(
     }
 }
 
-fn edition_finding(edition: Edition) -> Option<Finding> {
-    let rule = &crate::rulebook::UNVERIFIED_EDITION;
-    (!edition.is_verified()).then(|| {
+fn edition_finding(edition: Edition) -> Option<&'static Finding> {
+    static UNVERIFIED: LazyLock<Finding> = LazyLock::new(|| {
+        let rule = &crate::rulebook::UNVERIFIED_EDITION;
         Finding::new(rule, Status::Advisory, "finding-unverified-edition").at(Pointer::to("/edition"))
-    })
+    });
+    (!edition.is_verified()).then(|| &*UNVERIFIED)
 }
 
-fn view_of(finding: &Finding, edition: Edition, words: &Catalogue) -> FindingView {
+fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> FindingView<'a> {
     let Finding { rule, status, message, arguments, at, supply, step } = finding;
     FindingView {
         rule: rule.id,
-        citation: rule.citation(edition).map(|citation| citation.to_string()),
+        citation: rule.citation(edition),
         status: *status,
-        message: words.sentence(message, arguments.iter().map(|(name, argument)| (*name, written(argument)))),
-        at: at.clone(),
-        supply: supply.clone(),
+        message: words.sentence(message, arguments.iter().map(|(name, argument)| (*name, Told(argument)))),
+        at,
+        supply,
         step: *step,
     }
 }
 
-fn written(argument: &Argument) -> String {
-    match argument {
-        Argument::Text(text) => text.clone(),
-        Argument::Name(name) => (*name).to_owned(),
-        Argument::Figure(figure) => words::figure(figure.value, figure.unit),
-        Argument::Takings(takings) => takings.iter().map(written_taking).collect::<Vec<String>>().join("; "),
+/// An argument as a sentence writes it.
+struct Told<'a>(&'a Argument);
+
+impl fmt::Display for Told<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.0 {
+            Argument::Text(text) => f.write_str(text),
+            Argument::Name(name) => f.write_str(name),
+            Argument::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
+            Argument::Takings(takings) => takings.iter().enumerate().try_for_each(|(index, taking)| {
+                f.write_str(if index == 0 { "" } else { "; " })?;
+                tell_taking(taking, f)
+            }),
+        }
     }
 }
 
-fn written_taking(taking: &Taking) -> String {
+fn tell_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
     let Taking { names, size, allowances, each } = taking;
-    let names = if names.is_empty() { String::new() } else { format!("{}: ", names.join(", ")) };
-    format!("{names}{size} → {} × {}", allowances.value, words::figure(each.value, each.unit))
+    for (index, name) in names.iter().enumerate() {
+        f.write_str(if index == 0 { "" } else { ", " })?;
+        f.write_str(name)?;
+    }
+    f.write_str(if names.is_empty() { "" } else { ": " })?;
+    write!(f, "{size} → {} × {}", allowances.value, FigureText(each.value, each.unit))
 }
 
 /// Each reason of the proof once, in words.
-fn reasons(proof: &Derivation, words: &Catalogue) -> Vec<ReasonView> {
-    let mut reasons: Vec<ReasonView> = Vec::new();
+fn reasons<'a>(proof: &Derivation, words: &'a Catalogue) -> Vec<ReasonView<'a>> {
+    let mut reasons: Vec<ReasonView<'a>> = Vec::new();
     for step in proof.steps() {
         if let Operation::DoesNotApply { because } = step.operation
             && !reasons.iter().any(|known| known.because == because)
         {
-            reasons.push(ReasonView { because, message: words.reason(because).to_owned() });
+            reasons.push(ReasonView { because, message: words.reason(because) });
         }
     }
     reasons
 }
 
 /// Evaluates the request again under every other reading of each point that mattered.
-fn interpretations<C: Check>(
+fn interpretations<'a, C: Check>(
     request: &C::Request,
     proof: &Derivation,
     verdict: Option<Verdict>,
-    words: &Catalogue,
-) -> Vec<InterpretationView> {
+    words: &'a Catalogue,
+) -> Vec<InterpretationView<'a>> {
     let book = proof.rulebook();
     let others = |point: Point| {
         let followed = book.readings.place(point);
@@ -281,7 +299,7 @@ fn interpretations<C: Check>(
         InterpretationView {
             point: point.name(),
             rule: point.rule().id,
-            question: words.fixed(point.question()).to_owned(),
+            question: words.fixed(point.question()),
             reading: point.readings()[usize::from(followed)],
             is_default: followed == 0,
             changes_verdict: alternatives.iter().any(|other| other.verdict != verdict),

@@ -11,6 +11,8 @@ pub enum Caution {
     Scope,
     /// Volumes and dimensions are minimums.
     Minimums,
+    /// Hazardous (classified) locations have rules of their own.
+    HazardousLocation,
     /// Figures were amended on the caller's word.
     Amended,
     /// The edition could not be verified.
@@ -28,6 +30,7 @@ impl Caution {
             Self::Authority => "caution-authority",
             Self::Scope => "caution-scope",
             Self::Minimums => "caution-minimums",
+            Self::HazardousLocation => "caution-hazardous-location",
             Self::Amended => "caution-amended",
             Self::UnverifiedEdition => "caution-unverified-edition",
         }

@@ -2,11 +2,11 @@
 
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::rulebook::Rule;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// The answer to "does this comply?". Absent when only a size was asked for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// Every rule that was checked is satisfied.
@@ -18,7 +18,7 @@ pub enum Verdict {
 }
 
 /// What is found about one rule.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Status {
     /// The rule is violated.

@@ -2,11 +2,13 @@
 //!
 //! Each rule that is looked at becomes one [`Requirement`] of the outcome and one [`Finding`], both from the same step of
 //! the proof. What was not given is not determined, and the finding says what to supply.
+//!
+//! **Invariant:** a rule that nothing confirms (basis `unconfirmed`) never decides: what is found about it is advisory.
 
 use super::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::Rule;
+use crate::rulebook::{Basis, Rule};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -38,7 +40,7 @@ pub struct Requirement {
     pub step: Option<StepId>,
 }
 
-/// The sentences of one requirement: when it is met, when it is broken, when it is open. Each may name `given` and `limit`.
+/// The sentences of one requirement: when it is met, when it is broken, when it is open. Each may name `given`, `limit` and `subject`.
 #[derive(Clone, Copy, Debug)]
 pub struct Sentences {
     /// The key for a requirement that is met.
@@ -69,12 +71,18 @@ pub struct Inspection {
     pub requirements: Vec<Requirement>,
     /// What was found.
     pub findings: Vec<Finding>,
+    subject: Option<String>,
 }
 
 impl Inspection {
     /// An inspection of nothing yet.
     pub fn new(proof: Derivation) -> Self {
-        Self { proof, requirements: Vec::new(), findings: Vec::new() }
+        Self { proof, requirements: Vec::new(), findings: Vec::new(), subject: None }
+    }
+
+    /// From here on, sentences speak of this thing: the caller's name for it, or its number in its list, counted from 1.
+    pub fn about(&mut self, id: Option<&str>, index: usize) {
+        self.subject = Some(id.map_or_else(|| (index + 1).to_string(), str::to_owned));
     }
 
     /// Compares a given size with a limit.
@@ -88,14 +96,24 @@ impl Inspection {
     ) -> Status {
         let Given { value, measure, at } = given;
         let Some(value) = value else {
-            self.open(rule, Some((relation, limit)), at, sentences.open);
-            return Status::NotDetermined;
+            return self.open(rule, Some((relation, limit)), at, sentences.open);
         };
         let given = self.proof.given(rule, value, measure, at);
+        self.compare(rule, (given, at), relation, limit, sentences)
+    }
+
+    /// Compares a figure that the proof has made, of an input, with a limit.
+    pub fn compare(
+        &mut self,
+        rule: &'static Rule,
+        (given, at): (Figure, Pointer),
+        relation: Relation,
+        limit: Figure,
+        sentences: Sentences,
+    ) -> Status {
         let (holds, step) = self.proof.compare(rule, given, relation, limit);
-        let (status, message) =
-            if holds { (Status::Satisfied, sentences.met) } else { (Status::Violated, sentences.broken) };
-        let finding = Finding::new(rule, status, message).with("given", given).with("limit", limit);
+        let (status, message) = told(rule, holds, sentences);
+        let finding = self.finding(rule, status, message).with("given", given).with("limit", limit);
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (Some(relation), Some(limit), Some(given), Some(step));
         self.requirements.push(Requirement { rule: rule.id, status, relation, limit, given, at, step });
@@ -110,28 +128,46 @@ impl Inspection {
         at: Pointer,
         sentences: Sentences,
     ) -> Status {
+        self.asked(rule, true, given, at, sentences)
+    }
+
+    /// Asks that something is as wanted: so, or not so.
+    pub fn asked(
+        &mut self,
+        rule: &'static Rule,
+        wanted: bool,
+        given: Option<bool>,
+        at: Pointer,
+        sentences: Sentences,
+    ) -> Status {
         let Some(holds) = given else {
-            self.open(rule, None, at, sentences.open);
-            return Status::NotDetermined;
+            return self.open(rule, None, at, sentences.open);
         };
         let step = self.proof.fact(rule, holds, at);
-        let (status, message) =
-            if holds { (Status::Satisfied, sentences.met) } else { (Status::Violated, sentences.broken) };
-        self.findings.push(Finding::new(rule, status, message).at(at).step(step));
+        let (status, message) = told(rule, holds == wanted, sentences);
+        let finding = self.finding(rule, status, message);
+        self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (None, None, None, Some(step));
         self.requirements.push(Requirement { rule: rule.id, status, relation, limit, given, at, step });
         status
     }
 
-    fn open(
+    /// Notes that a rule is satisfied because an exception holds, which the request says at a place.
+    pub fn granted(&mut self, rule: &'static Rule, at: Pointer, message: &'static str) {
+        let sentences = Sentences { met: message, broken: message, open: message };
+        self.asked(rule, true, Some(true), at, sentences);
+    }
+
+    /// Notes a rule that applies and cannot be decided before something is supplied.
+    pub fn open(
         &mut self,
         rule: &'static Rule,
         limit: Option<(Relation, Figure)>,
         at: Pointer,
         message: &'static str,
-    ) {
-        let status = Status::NotDetermined;
-        let mut finding = Finding::new(rule, status, message).at(at).supply(at);
+    ) -> Status {
+        let status = decided(rule, Status::NotDetermined);
+        let mut finding = self.finding(rule, status, message).at(at).supply(at);
         if let Some((_, limit)) = limit {
             finding = finding.with("limit", limit);
         }
@@ -146,5 +182,34 @@ impl Inspection {
             at,
             step: None,
         });
+        status
     }
+
+    /// Says something to know that decides nothing.
+    pub fn advise(&mut self, rule: &'static Rule, message: &'static str, at: Pointer) -> &mut Finding {
+        let finding = self.finding(rule, Status::Advisory, message).at(at);
+        self.findings.push(finding);
+        let last = self.findings.len() - 1;
+        &mut self.findings[last]
+    }
+
+    fn finding(&self, rule: &'static Rule, status: Status, message: &'static str) -> Finding {
+        let finding = Finding::new(rule, status, message);
+        match &self.subject {
+            Some(subject) => finding.with("subject", subject.as_str()),
+            None => finding,
+        }
+    }
+}
+
+fn told(rule: &Rule, met: bool, sentences: Sentences) -> (Status, &'static str) {
+    match met {
+        true => (decided(rule, Status::Satisfied), sentences.met),
+        false => (decided(rule, Status::Violated), sentences.broken),
+    }
+}
+
+/// What is found, unless nothing confirms the rule.
+fn decided(rule: &Rule, status: Status) -> Status {
+    if rule.basis == Basis::Unconfirmed { Status::Advisory } else { status }
 }

@@ -4,17 +4,28 @@
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the service's register.
 
+pub mod box_construction;
+pub mod box_depths;
+pub mod box_mounting;
+pub mod box_supports;
 mod caution;
+pub mod enclosure_types;
 mod fault;
 mod finding;
+pub mod free_conductors;
 pub mod inspection;
+pub mod luminaire_and_fan_outlets;
 pub mod outlet_fill;
+pub mod pull_box;
 pub mod raceway_fill;
+mod tagged;
 mod terms;
+pub mod ways;
 
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{Argument, Finding, Status, Taking, Verdict};
+pub use pull_box::conduit_body;
 pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;

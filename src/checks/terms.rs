@@ -63,6 +63,12 @@ macro_rules! bounded_text {
             /// The most characters.
             pub const MOST: usize = $most;
 
+            /// The text, if it is not empty and not too long.
+            pub fn new(text: String) -> Option<Self> {
+                let fits = !text.is_empty() && (text.len() <= Self::MOST || text.chars().count() <= Self::MOST);
+                fits.then_some(Self(text))
+            }
+
             /// The text.
             pub fn as_str(&self) -> &str {
                 &self.0
@@ -72,8 +78,7 @@ macro_rules! bounded_text {
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
                 let text = String::deserialize(deserializer)?;
-                let fits = !text.is_empty() && (text.len() <= Self::MOST || text.chars().count() <= Self::MOST);
-                if fits { Ok(Self(text)) } else { Err(de::Error::custom("out of bounds")) }
+                Self::new(text).ok_or_else(|| de::Error::custom("out of bounds"))
             }
         }
 

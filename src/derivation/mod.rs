@@ -8,11 +8,14 @@
 mod pointer;
 mod replay;
 mod step;
+mod truth;
 mod view;
+mod write;
 
 pub use pointer::Pointer;
 pub use replay::ReplayFault;
 pub use step::{Figure, Operation, Outcome, Relation, Step, StepId};
+pub(crate) use view::write_citation;
 pub use view::{DerivationView, StepView};
 
 use crate::quantity::{Decimal, Measure, Unit, Units};
@@ -94,6 +97,13 @@ impl Derivation {
             Some(count) => self.given(rule, count.into(), Measure::Number, item.member("/count")),
             None => self.given(rule, Decimal::ONE, Measure::Number, item),
         }
+    }
+
+    /// A number that a search chose: believed when the proof is replayed, so later steps must compare it with whatever is
+    /// asked of it.
+    pub fn chosen(&mut self, rule: &'static Rule, value: Decimal, measure: Measure) -> Figure {
+        let unit = self.units.of(measure);
+        self.compute(Operation::Chosen, rule, &[], value, unit, None)
     }
 
     /// A figure of a published table.
@@ -208,6 +218,26 @@ impl Derivation {
         }
         let greatest = *of.iter().max_by_key(|figure| figure.value)?;
         Some(self.compute(Operation::Largest, rule, of, greatest.value, greatest.unit, None))
+    }
+
+    /// The least of all; of one figure it is that figure, of none there is none.
+    pub fn smallest(&mut self, rule: &'static Rule, of: &[Figure]) -> Option<Figure> {
+        if let [only] = of {
+            return Some(*only);
+        }
+        let least = *of.iter().min_by_key(|figure| figure.value)?;
+        Some(self.compute(Operation::Smallest, rule, of, least.value, least.unit, None))
+    }
+
+    /// The straight-line distance over lengths at right angles to one another, rounded down at the ninth decimal; of one
+    /// length it is that length.
+    pub fn distance(&mut self, rule: &'static Rule, legs: &[Figure]) -> Figure {
+        if let [only] = legs {
+            return *only;
+        }
+        let unit = legs.first().map_or(Unit::One, |first| first.unit);
+        let values: Vec<Decimal> = legs.iter().map(|leg| leg.value).collect();
+        self.compute(Operation::Distance, rule, legs, Decimal::distance(&values), unit, None)
     }
 
     /// Whether a relation holds between two figures, with the step that says so.

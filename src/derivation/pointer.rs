@@ -1,7 +1,6 @@
 //! Where in the request something stands.
 
 use serde::{Serialize, Serializer};
-use smallvec::SmallVec;
 use std::fmt;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, SchemaFormat, Type};
@@ -49,46 +48,39 @@ impl Pointer {
     }
 }
 
-fn write_pattern(f: &mut fmt::Formatter<'_>, pattern: &str, index: u32) -> fmt::Result {
-    match pattern.split_once('#') {
-        None => f.write_str(pattern),
-        Some((before, after)) => write!(f, "{before}{index}{after}"),
-    }
-}
-
 impl fmt::Display for Pointer {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write_pattern(f, self.above, self.above_index)?;
-        write_pattern(f, self.pattern, self.index)?;
-        f.write_str(self.member)
+        let mut written = Ok(());
+        self.put(|piece| written = written.and_then(|()| f.write_str(piece)));
+        written
     }
 }
 
 impl Pointer {
-    /// Writes the pointer. Its patterns hold nothing that JSON would escape, which a test holds them to.
-    pub(super) fn write(&self, out: &mut impl Extend<u8>) {
-        write_bytes(out, self.above, self.above_index);
-        write_bytes(out, self.pattern, self.index);
-        out.extend(self.member.bytes());
+    /// Hands out the pointer piece by piece. Its patterns hold nothing that JSON would escape, which a test holds them to.
+    pub(super) fn put(&self, mut piece: impl FnMut(&str)) {
+        put_pattern(self.above, self.above_index, &mut piece);
+        put_pattern(self.pattern, self.index, &mut piece);
+        piece(self.member);
     }
 }
 
-fn write_bytes(out: &mut impl Extend<u8>, pattern: &str, index: u32) {
-    match pattern.split_once('#') {
-        None => out.extend(pattern.bytes()),
+fn put_pattern(pattern: &'static str, index: u32, mut piece: impl FnMut(&str)) {
+    // the index stands at the end nearly always, and looking there costs nothing
+    let at_end = pattern.strip_suffix('#').map(|before| (before, ""));
+    match at_end.or_else(|| pattern.split_once('#')) {
+        None => piece(pattern),
         Some((before, after)) => {
-            out.extend(before.bytes());
-            out.extend(itoa::Buffer::new().format(index).bytes());
-            out.extend(after.bytes());
+            piece(before);
+            piece(itoa::Buffer::new().format(index));
+            piece(after);
         }
     }
 }
 
 impl Serialize for Pointer {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut text = SmallVec::<[u8; 96]>::new();
-        self.write(&mut text);
-        serializer.serialize_str(std::str::from_utf8(&text).unwrap_or_default())
+        serializer.collect_str(self)
     }
 }
 

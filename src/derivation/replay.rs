@@ -28,6 +28,15 @@ impl Derivation {
         let mut values: Vec<Option<Decimal>> = Vec::with_capacity(self.steps.len());
         for (index, step) in self.steps.iter().enumerate() {
             let fault = |what| ReplayFault { step: index, what };
+            if let Operation::Every | Operation::Any = step.operation {
+                let expected =
+                    self.combined(index, step).ok_or(fault("combines what does not hold or not"))?;
+                if step.outcome != Outcome::Holds(expected) {
+                    return Err(fault("comes to something else"));
+                }
+                values.push(None);
+                continue;
+            }
             let operands = self
                 .operands(step)
                 .iter()
@@ -48,10 +57,13 @@ impl Derivation {
 
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
-            (Operation::Given | Operation::Fact, []) => return Some(step.outcome),
+            (Operation::Given | Operation::Chosen | Operation::Fact, []) => return Some(step.outcome),
             (Operation::Nothing, []) => Decimal::ZERO,
             (Operation::Lookup { table, row, column }, []) => {
                 tables::all().find(table)?.number(row, column)?
+            }
+            (Operation::Affirm { table, row, column }, []) => {
+                return tables::all().find(table)?.affirmed(row, column).map(Outcome::Holds);
             }
             (Operation::Stated { figure }, []) => {
                 let stated = self.rulebook.figures().find(|stated| stated.name == figure)?;
@@ -65,6 +77,8 @@ impl Derivation {
             (Operation::RoundCount, [of, by, step]) => round_count(*of, *by, *step)?,
             (Operation::Percent, [part, whole]) => percent(*part, *whole)?,
             (Operation::Largest, several) => *several.iter().max()?,
+            (Operation::Smallest, several) => *several.iter().min()?,
+            (Operation::Distance, legs) => Decimal::distance(legs),
             (Operation::Compare(relation), [left, right]) => {
                 return Some(Outcome::Holds(relation.holds(*left, *right)));
             }

@@ -5,7 +5,6 @@ use crate::quantity::{Decimal, Unit};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
 use serde::{Serialize, Serializer};
-use smallvec::SmallVec;
 use std::fmt;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
@@ -28,11 +27,21 @@ impl fmt::Display for StepId {
     }
 }
 
+impl StepId {
+    /// Hands out the name piece by piece.
+    pub(super) fn put(self, mut piece: impl FnMut(&str)) {
+        piece("s");
+        piece(itoa::Buffer::new().format(self.0 + 1));
+    }
+}
+
 impl Serialize for StepId {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut text = SmallVec::<[u8; 12]>::from_slice(b"s");
-        text.extend_from_slice(itoa::Buffer::new().format(self.0 + 1).as_bytes());
-        serializer.serialize_str(std::str::from_utf8(&text).unwrap_or_default())
+        let mut digits = itoa::Buffer::new();
+        let digits = digits.format(self.0 + 1).as_bytes();
+        let mut text = [b's'; 11];
+        text[1..=digits.len()].copy_from_slice(digits);
+        serializer.serialize_str(str::from_utf8(&text[..=digits.len()]).unwrap_or_default())
     }
 }
 
@@ -80,6 +89,16 @@ pub enum Relation {
 }
 
 impl Relation {
+    /// The relation as a proof writes it.
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::AtLeast => ">=",
+            Self::AtMost => "<=",
+            Self::Below => "<",
+            Self::Above => ">",
+        }
+    }
+
     /// Whether the relation holds between two values.
     pub fn holds(self, left: Decimal, right: Decimal) -> bool {
         match self {
@@ -98,10 +117,21 @@ pub enum Operation {
     Given,
     /// Takes a yes or no from the request; the step holds or does not.
     Fact,
+    /// Takes a number that a search chose. The steps that follow compare it with everything that is asked of it.
+    Chosen,
     /// Takes 0, where there is none of something.
     Nothing,
     /// Takes a figure from a published table.
     Lookup {
+        /// The table, as `/v1/tables/{id}` serves it.
+        table: &'static str,
+        /// The key of the row.
+        row: &'static str,
+        /// The column.
+        column: &'static str,
+    },
+    /// Takes a yes or no from a published table; the step holds or does not.
+    Affirm {
         /// The table, as `/v1/tables/{id}` serves it.
         table: &'static str,
         /// The key of the row.
@@ -131,8 +161,17 @@ pub enum Operation {
     Percent,
     /// The greatest of all.
     Largest,
+    /// The least of all.
+    Smallest,
+    /// The straight-line distance over two or three lengths at right angles: the root of the sum of their squares,
+    /// rounded down at the ninth decimal.
+    Distance,
     /// Compares two; the step holds or does not.
     Compare(Relation),
+    /// Whether every one of several steps holds.
+    Every,
+    /// Whether at least one of several steps holds.
+    Any,
     /// Picks the standard boxes of a table whose volume serves: of the volume needed, the volume
     /// added, the gangs, and the most gangs for which a square and an octagonal box are offered.
     SelectBoxes,
@@ -156,8 +195,10 @@ impl Operation {
         match self {
             Self::Given => "given",
             Self::Fact => "fact",
+            Self::Chosen => "chosen",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",
+            Self::Affirm { .. } => "affirm",
             Self::Stated { .. } => "stated",
             Self::Sum => "sum",
             Self::Product => "product",
@@ -167,7 +208,11 @@ impl Operation {
             Self::RoundCount => "round_count",
             Self::Percent => "percent",
             Self::Largest => "largest",
+            Self::Smallest => "smallest",
+            Self::Distance => "distance",
             Self::Compare(_) => "compare",
+            Self::Every => "every",
+            Self::Any => "any",
             Self::SelectBoxes => "select_boxes",
             Self::Read { .. } => "read",
             Self::DoesNotApply { .. } => "does_not_apply",

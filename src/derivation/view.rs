@@ -23,6 +23,13 @@ impl<'a> From<&'a Derivation> for DerivationView<'a> {
     }
 }
 
+impl DerivationView<'_> {
+    /// Writes the proof, as [`Derivation::write_json`].
+    pub fn write_json(&self, out: &mut Vec<u8>) {
+        self.steps.write_json(out);
+    }
+}
+
 fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::Ok, S::Error> {
     let mut list = serializer.serialize_seq(Some(proof.steps.len()))?;
     for (index, step) in proof.steps.iter().enumerate() {
@@ -36,11 +43,14 @@ fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::O
 pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
-    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a count), `nothing` takes
-    /// 0, `lookup` a figure from a table, `stated` a figure of a rule (table `rule-figures`, column by edition). `sum`, `product`,
-    /// `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at the least),
-    /// `round_count` (as `whole_quotient` of the first by the second, and one more where the fraction, rounded down at the
-    /// ninth decimal, is at least the third), `percent` (rounded up at the second decimal) and `largest` compute; `compare` says whether a relation holds;
+    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a
+    /// count), `chosen` a number that a search chose and later steps check, `nothing` takes 0, `lookup` a figure from a
+    /// table, `affirm` a yes or no from a table, `stated` a figure of a rule (table `rule-figures`, column by edition).
+    /// `sum`, `product`, `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at
+    /// the least), `round_count` (as `whole_quotient` of the first by the second, and one more where the fraction, rounded
+    /// down at the ninth decimal, is at least the third), `percent` (rounded up at the second decimal), `largest`,
+    /// `smallest` and `distance` (the root of the sum of squares, rounded down at the ninth decimal) compute; `compare`
+    /// says whether a relation holds; `every` and `any` say whether all or at least one of several steps hold;
     /// `select_boxes` picks standard boxes; `read` says how a disputed point is read; `does_not_apply` names a rule
     /// that was considered and left out.
     #[schema(value_type = String, example = "product")]
@@ -112,7 +122,10 @@ pub struct StepView<'a> {
     at: Option<Pointer>,
 }
 
-fn write_citation<S: Serializer>(citation: &Option<Citation>, serializer: S) -> Result<S::Ok, S::Error> {
+pub(crate) fn write_citation<S: Serializer>(
+    citation: &Option<Citation>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     match citation {
         Some(citation) => serializer.collect_str(citation),
         None => serializer.serialize_none(),
@@ -149,7 +162,7 @@ impl<'a> StepView<'a> {
             at: step.at,
         };
         match step.operation {
-            Operation::Lookup { table, row, column } => {
+            Operation::Lookup { table, row, column } | Operation::Affirm { table, row, column } => {
                 (view.table, view.row, view.column) = (Some(table), Some(row), Some(column));
             }
             Operation::Stated { figure } => {

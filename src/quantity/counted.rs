@@ -46,7 +46,8 @@ impl<'de, const MOST: u32> Deserialize<'de> for Count<MOST> {
                 if whole { self.visit_u64(number as u64) } else { Err(de::Error::custom("out of bounds")) }
             }
         }
-        deserializer.deserialize_u64(Whole)
+        // a choice by kind hands its members on buffered, and a buffered 4.0 is given to those who take anything
+        deserializer.deserialize_any(Whole)
     }
 }
 

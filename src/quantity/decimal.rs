@@ -88,6 +88,20 @@ impl Decimal {
         (divisor.0 > 0).then(|| u32::try_from(self.0.max(0) / divisor.0).unwrap_or(u32::MAX))
     }
 
+    /// The root of the sum of the squares, rounded down at the ninth decimal: the straight-line distance over lengths at
+    /// right angles. The squares are exact, so a distance that is a decimal of at most nine places is exact too.
+    ///
+    /// ```
+    /// # use elbowroom::quantity::Decimal;
+    /// let legs = [Decimal::whole(3), Decimal::whole(4)];
+    /// assert_eq!(Decimal::distance(&legs), Decimal::whole(5));
+    /// ```
+    pub fn distance(legs: &[Self]) -> Self {
+        let square = |leg: &Self| i128::from(leg.0) * i128::from(leg.0);
+        let sum = legs.iter().map(square).fold(0_i128, i128::saturating_add);
+        Self(narrow(sum.isqrt()))
+    }
+
     /// The same size with the other sign.
     pub fn negated(self) -> Self {
         Self(self.0.saturating_neg())
@@ -101,12 +115,21 @@ impl Decimal {
     /// The number as JSON writes it. Binary floating point appears here and where a request is read, and nowhere
     /// else: the nearest double of a decimal of up to fifteen digits prints as that decimal again.
     pub(super) fn to_json_number(self) -> f64 {
+        // up to 2^53 a double holds the billionths exactly, and one division rounds once
+        if self.0.unsigned_abs() <= 1 << f64::MANTISSA_DIGITS {
+            return self.0 as f64 / BILLION as f64;
+        }
         let (mut digits, mut scale) = (self.0, BILLION);
         while scale > 1 && digits % 10 == 0 {
             digits /= 10;
             scale /= 10;
         }
         digits as f64 / scale as f64
+    }
+
+    /// Writes the number as a JSON number, after what `out` holds.
+    pub fn write_json(self, out: &mut Vec<u8>) {
+        crate::json::number(self.to_json_number(), out);
     }
 
     /// Reads a JSON number that has at most `decimals` decimals; `None` if it has more, is not finite or is out of range.
@@ -159,14 +182,21 @@ impl From<u32> for Decimal {
 
 impl fmt::Display for Decimal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let sign = if self.0 < 0 { "-" } else { "" };
-        let (whole, fraction) =
-            (self.0.unsigned_abs() / BILLION as u64, self.0.unsigned_abs() % BILLION as u64);
-        if fraction == 0 {
-            return write!(f, "{sign}{whole}");
+        if self.0 < 0 {
+            f.write_str("-")?;
         }
-        let digits = format!("{fraction:09}");
-        write!(f, "{sign}{whole}.{}", digits.trim_end_matches('0'))
+        let (whole, mut fraction) =
+            (self.0.unsigned_abs() / BILLION as u64, self.0.unsigned_abs() % BILLION as u64);
+        f.write_str(itoa::Buffer::new().format(whole))?;
+        if fraction == 0 {
+            return Ok(());
+        }
+        let mut text = *b".000000000";
+        for digit in text[1..].iter_mut().rev() {
+            *digit += (fraction % 10) as u8;
+            fraction /= 10;
+        }
+        f.write_str(str::from_utf8(&text).unwrap_or_default().trim_end_matches('0'))
     }
 }
 

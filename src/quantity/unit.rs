@@ -93,6 +93,22 @@ impl Units {
 }
 
 impl Unit {
+    /// The unit as an answer writes it: `in3`, `mm`, `1` for a plain number.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::One => "1",
+            Self::Percent => "%",
+            Self::Inch => "in",
+            Self::Millimetre => "mm",
+            Self::SquareInch => "in2",
+            Self::SquareMillimetre => "mm2",
+            Self::CubicInch => "in3",
+            Self::CubicCentimetre => "cm3",
+            Self::Pound => "lb",
+            Self::Kilogram => "kg",
+        }
+    }
+
     /// The unit as a person reads it: `in³`, `mm`, nothing for a plain number.
     pub const fn symbol(self) -> &'static str {
         match self {

@@ -33,7 +33,8 @@ const fn size(figure: &'static str, most_us: i32, most_si: i32) -> Amendable {
 }
 
 /// Every figure that can be amended.
-pub static AMENDABLE: [Amendable; 20] = [
+pub static AMENDABLE: [Amendable; 36] = [
+    number("conduit-body.area.multiple", 10),
     size("free-conductor.length", 36, 900),
     size("free-conductor.outside", 36, 900),
     size("free-conductor.small-opening", 48, 1200),
@@ -49,6 +50,21 @@ pub static AMENDABLE: [Amendable; 20] = [
     number("outlet-fill.wire-connectors.allowances", 10),
     size("outlet-volume.barrier.metal", 100, 1650),
     size("outlet-volume.barrier.nonmetallic", 100, 1650),
+    number("over-1000-volts.angle.nonshielded", 200),
+    number("over-1000-volts.angle.shielded", 200),
+    number("over-1000-volts.bending-radius.nonshielded", 200),
+    number("over-1000-volts.bending-radius.overall", 200),
+    number("over-1000-volts.bending-radius.shielded", 200),
+    number("over-1000-volts.entry-exit.nonshielded", 200),
+    number("over-1000-volts.entry-exit.shielded", 200),
+    number("over-1000-volts.straight.nonshielded", 200),
+    number("over-1000-volts.straight.shielded", 200),
+    number("pull.angle.multiple", 50),
+    size("pull.distribution-blocks.volume", 10_000, 165_000),
+    number("pull.entry-distance.multiple", 50),
+    size("pull.racking.side", 1000, 25_000),
+    number("pull.straight.multiple", 50),
+    number("pull.straight.others-multiple", 10),
     number("raceway-fill.nipple", 100),
     size("raceway-fill.nipple-length", 48, 1200),
     number("raceway-fill.one", 100),

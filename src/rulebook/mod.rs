@@ -6,11 +6,22 @@
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
 pub mod amendment;
+pub mod box_access;
+pub mod box_construction;
+pub mod box_depth;
+pub mod box_entry;
+pub mod box_protection;
+pub mod box_support;
+pub mod box_surface;
+pub mod conduit_body;
 mod edition;
+pub mod enclosure_type;
 pub mod figures_table;
 pub mod free_conductor;
+pub mod luminaire_outlet;
 pub mod outlet_fill;
 pub mod outlet_volume;
+pub mod over_1000_volts;
 pub mod pull;
 pub mod raceway_fill;
 pub mod reading;
@@ -37,8 +48,30 @@ pub struct Rules {
     pub outlet_fill: outlet_fill::OutletFill,
     /// How much free conductor must be left.
     pub free_conductor: free_conductor::FreeConductor,
+    /// What a conduit body with small conductors must have.
+    pub conduit_body: conduit_body::ConduitBody,
+    /// How long a box with large conductors must be.
+    pub pull: pull::Pull,
+    /// How long a box over 1000 V must be.
+    pub over_1000_volts: over_1000_volts::Over1000Volts,
+    /// How deep a box must be.
+    pub box_depth: box_depth::BoxDepth,
+    /// What metal boxes are made of.
+    pub box_construction: box_construction::BoxConstruction,
+    /// How a box sits in its surface, and what covers it.
+    pub box_surface: box_surface::BoxSurface,
+    /// How wiring enters a box.
+    pub box_entry: box_entry::BoxEntry,
+    /// Whether a box can be reached.
+    pub box_access: box_access::BoxAccess,
+    /// Fasteners that reach into a box, and moisture.
+    pub box_protection: box_protection::BoxProtection,
     /// How full a raceway may be.
     pub raceway_fill: raceway_fill::RacewayFill,
+    /// How enclosures are held in place.
+    pub box_support: box_support::BoxSupport,
+    /// What a box may carry.
+    pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
     /// How disputed points are read.
     pub readings: Readings,
 }
@@ -52,22 +85,34 @@ pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
 );
 
 static EDITIONS: [Rules; 4] = {
-    const fn of(edition: Edition, outlet_fill: outlet_fill::OutletFill) -> Rules {
+    const fn of(edition: Edition, outlet_fill: OutletFill, luminaire_outlet: LuminaireOutlet) -> Rules {
         Rules {
             edition,
             outlet_volume: outlet_volume::OutletVolume::ALL_EDITIONS,
             outlet_fill,
-            free_conductor: free_conductor::FreeConductor::ALL_EDITIONS,
+            conduit_body: conduit_body::ConduitBody::ALL_EDITIONS,
+            pull: pull::Pull::ALL_EDITIONS,
+            over_1000_volts: over_1000_volts::Over1000Volts::ALL_EDITIONS,
+            free_conductor: free_conductor::FreeConductor::of(edition),
+            box_depth: box_depth::BoxDepth::of(edition),
+            box_construction: box_construction::BoxConstruction::ALL_EDITIONS,
+            box_surface: box_surface::BoxSurface::ALL_EDITIONS,
+            box_entry: box_entry::BoxEntry::of(edition),
+            box_access: box_access::BoxAccess::of(edition),
+            box_protection: box_protection::BoxProtection::of(edition),
             raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
+            box_support: box_support::BoxSupport::ALL_EDITIONS,
+            luminaire_outlet,
             readings: Readings::DEFAULT,
         }
     }
+    use luminaire_outlet::LuminaireOutlet;
     use outlet_fill::OutletFill;
     [
-        of(Edition::E2017, OutletFill::E2017),
-        of(Edition::E2020, OutletFill::E2020),
-        of(Edition::E2023, OutletFill::E2023),
-        of(Edition::E2026, OutletFill::E2023),
+        of(Edition::E2017, OutletFill::E2017, LuminaireOutlet::E2017),
+        of(Edition::E2020, OutletFill::E2020, LuminaireOutlet::E2020),
+        of(Edition::E2023, OutletFill::E2023, LuminaireOutlet::E2023),
+        of(Edition::E2026, OutletFill::E2023, LuminaireOutlet::E2023),
     ]
 };
 
@@ -166,7 +211,18 @@ impl Rules {
             .figures()
             .chain(self.outlet_fill.figures())
             .chain(self.free_conductor.figures())
+            .chain(self.conduit_body.figures())
+            .chain(self.pull.figures())
+            .chain(self.over_1000_volts.figures())
+            .chain(self.box_depth.figures())
+            .chain(self.box_construction.figures())
+            .chain(self.box_surface.figures())
+            .chain(self.box_entry.figures())
+            .chain(self.box_access.figures())
+            .chain(self.box_protection.figures())
             .chain(self.raceway_fill.figures())
+            .chain(self.box_support.figures())
+            .chain(self.luminaire_outlet.figures())
     }
 }
 
@@ -176,7 +232,18 @@ pub fn rules() -> impl Iterator<Item = &'static Rule> {
         .into_iter()
         .chain(outlet_fill::RULES)
         .chain(free_conductor::RULES)
+        .chain(conduit_body::RULES)
+        .chain(box_depth::RULES)
+        .chain(box_construction::RULES)
+        .chain(box_surface::RULES)
+        .chain(box_entry::RULES)
+        .chain(box_access::RULES)
+        .chain(box_protection::RULES)
         .chain(pull::RULES)
+        .chain(over_1000_volts::RULES)
         .chain(raceway_fill::RULES)
+        .chain(box_support::RULES)
+        .chain(luminaire_outlet::RULES)
+        .chain(enclosure_type::RULES)
         .chain([&UNVERIFIED_EDITION])
 }

@@ -1,6 +1,6 @@
 //! Interpretation points: where a rule is read in more than one way.
 
-use super::{Rule, outlet_fill, outlet_volume, raceway_fill};
+use super::{Rule, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -125,6 +125,103 @@ points! {
         InsideMeasure "inside_measure",
         /// Only a mark establishes a volume.
         MarkOnly "mark_only",
+    }
+    /// Which raceways of a row the angle rule counts: all of them, or only those of angle pulls, U pulls and splices.
+    AngleSum "angle_sum" by pull::ANGLE {
+        /// Every entry of the row, those of straight pulls included.
+        AllInRow "all_in_row",
+        /// Only entries of angle pulls, U pulls and splices.
+        AngleOnly "angle_only",
+    }
+    /// What a row is on the back wall, where none is declared and positions are given.
+    BackWallRow "back_wall_row" by pull::ANGLE {
+        /// Entries in line either way: both directions are computed, the larger counts.
+        EitherWay "either_way",
+        /// Entries at the same height.
+        Horizontal "horizontal",
+        /// Entries above one another.
+        Vertical "vertical",
+        /// All entries of the back wall are one row.
+        OneRow "one_row",
+    }
+    /// From where to where the distance between two entries is measured.
+    EntryDistance "entry_distance" by pull::ENTRY_DISTANCE {
+        /// Between their nearest edges.
+        EdgeToEdge "edge_to_edge",
+        /// Between their centres.
+        CentreToCentre "centre_to_centre",
+    }
+    /// Whether a conductor that is spliced in the box is the same conductor on both sides of the splice.
+    SplicedConductor "spliced_conductor" by pull::ENTRY_DISTANCE {
+        /// It is: the entries must be far enough apart.
+        Same "same_conductor",
+        /// It is not: no distance is asked between the entries.
+        NotSame "not_same_conductor",
+    }
+    /// Whether conductors that are spliced between opposite walls also follow the straight rule.
+    StraightSplice "straight_splice" by pull::STRAIGHT {
+        /// Splices follow the angle rule only.
+        AngleRule "angle_rule",
+        /// Both rules are computed, the larger counts.
+        LargerOfBoth "larger_of_both",
+    }
+    /// Whether a pull between entries on opposite walls that are out of line is a straight pull.
+    OffsetEntries "offset_entries" by pull::STRAIGHT {
+        /// It is a straight pull.
+        Straight "straight_pull",
+        /// The straight and the angle rule are both computed, the larger counts, and the entry distance is asked.
+        LargerOfBoth "larger_of_both",
+    }
+    /// Whether a hinged cover is a removable one.
+    HingedCover "hinged_cover" by pull::REMOVABLE_COVER {
+        /// A hinged cover is not removable.
+        NotRemovable "not_removable",
+        /// A hinged cover serves like a removable one.
+        Removable "removable",
+    }
+    /// The kind of raceway that a cable is taken to be in.
+    CableRaceway "cable_raceway" by pull::CABLES {
+        /// Electrical metallic tubing.
+        Emt "emt",
+        /// Rigid metal conduit.
+        Rmc "rmc",
+        /// Rigid PVC conduit, schedule 80, which has the least room inside.
+        Pvc80 "pvc_80",
+    }
+    /// The insulation that the conductors of a cable are taken to have, where it is not said.
+    CableInsulation "cable_insulation" by pull::CABLES {
+        /// XHHW.
+        Xhhw "xhhw",
+        /// THHN.
+        Thhn "thhn",
+    }
+    /// Whether a marked conductor size is also the largest single conductor that may be used.
+    MarkedSize "marked_size" by pull::MARKED {
+        /// No conductor may be larger than the marked size.
+        LargestConductor "largest_conductor",
+        /// Only the total cross-section counts.
+        TotalArea "total_area",
+    }
+    /// Whose diameter counts over 1000 V in a cable of several conductors.
+    CableDiameter "cable_diameter" by over_1000_volts::STRAIGHT {
+        /// That of the whole cable.
+        Cable "cable",
+        /// That of its largest single conductor.
+        SingleConductor "single_conductor",
+    }
+    /// Whether a free length that a splice makes up counts in an edition that does not say so.
+    ContinuousLength "continuous_length" by free_conductor::SPLICED {
+        /// The length counts, in one piece or spliced.
+        LengthCounts "length_counts",
+        /// Only a length in one piece counts.
+        OnePiece "one_piece",
+    }
+    /// Whether two short conductors may be joined in one connector with a single pigtail.
+    SharedPigtail "shared_pigtail" by free_conductor::SPLICED {
+        /// Each must be long enough on its own before it is joined.
+        EachAlone "each_alone",
+        /// The pigtail lengthens both.
+        LengthensBoth "lengthens_both",
     }
     /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
     RacewayArea "raceway_area" by raceway_fill::AREA {

@@ -57,10 +57,16 @@ pub struct Citation {
     verified: bool,
 }
 
+impl Citation {
+    /// The two parts of its text: the section, and what must be said of it, which is mostly nothing.
+    pub const fn parts(self) -> [&'static str; 2] {
+        [self.section, if self.verified { "" } else { " (2023; location in 2026 unverified)" }]
+    }
+}
+
 impl fmt::Display for Citation {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.section)?;
-        if self.verified { Ok(()) } else { f.write_str(" (2023; location in 2026 unverified)") }
+        self.parts().into_iter().try_for_each(|part| f.write_str(part))
     }
 }
 
@@ -89,6 +95,11 @@ impl RuleFigure {
     /// A size, given in ten-thousandths of each system's unit.
     pub const fn sized(name: &'static str, rule: &'static Rule, measure: Measure, us: i64, si: i64) -> Self {
         Self { name, rule, measure, us: Decimal::ten_thousandths(us), si: Decimal::ten_thousandths(si) }
+    }
+
+    /// A distance, given in ten-thousandths of an inch and of a millimetre.
+    pub const fn length(name: &'static str, rule: &'static Rule, us: i64, si: i64) -> Self {
+        Self::sized(name, rule, Measure::Length, us, si)
     }
 
     /// The figure in one system.

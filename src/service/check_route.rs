@@ -4,12 +4,12 @@ use super::media;
 use super::openapi::check_operation;
 use super::problem::{Problem, ProblemKind};
 use super::query;
-use super::register::{Answered, CHECKS, CheckEntry};
+use super::register::{Answered, CheckEntry};
 use super::state::{Limits, Service};
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header, request};
-use axum::response::IntoResponse;
+use axum::response::{IntoResponse, Response};
 use axum::routing::post;
 use std::sync::Arc;
 use utoipa_axum::router::UtoipaMethodRouter;
@@ -17,19 +17,22 @@ use utoipa_axum::router::UtoipaMethodRouter;
 /// The route and its part of the OpenAPI document.
 pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
     let (schemas, paths) = check_operation::describe(check);
-    let place = CHECKS.iter().position(|known| known.name == check.name).unwrap_or(CHECKS.len());
     let handler = move |State(service): State<Arc<Service>>, request: Request| async move {
         let (parts, body) = request.into_parts();
         match handle(check, service.limits(), &parts, body).await {
             Ok(Answered { json, verdict }) => {
-                service.metrics().verdict(place, verdict);
-                let media_type = HeaderValue::from_static("application/json");
-                ([(header::CONTENT_TYPE, media_type)], json).into_response()
+                service.metrics().verdict(check.name, verdict);
+                answered(json)
             }
             Err(problem) => problem.into_response(),
         }
     };
     (schemas, paths, post(handler))
+}
+
+/// An answer that is written already.
+pub(super) fn answered(json: Vec<u8>) -> Response {
+    ([(header::CONTENT_TYPE, HeaderValue::from_static("application/json"))], json).into_response()
 }
 
 async fn handle(
@@ -46,7 +49,7 @@ async fn handle(
 }
 
 /// Takes in a body, up to the limits of size and time.
-async fn receive(body: Body, limits: Limits) -> Result<Bytes, Problem> {
+pub(super) async fn receive(body: Body, limits: Limits) -> Result<Bytes, Problem> {
     let Limits { largest_body, longest_wait } = limits;
     match tokio::time::timeout(longest_wait, axum::body::to_bytes(body, largest_body)).await {
         Ok(Ok(bytes)) => Ok(bytes),

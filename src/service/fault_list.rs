@@ -42,7 +42,7 @@ impl FaultView {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = Catalogue::english().sentence(key, named.into_iter());
+        let detail = Catalogue::english().sentence(key, named);
         Self { pointer: Some(pointer), parameter: None, code, detail, accepted: Vec::new(), nearest: None }
     }
 
@@ -88,6 +88,13 @@ impl FaultList {
             self.more += 1;
         } else {
             self.kept.push(fault);
+        }
+    }
+
+    /// Says that every fault is below a place of the body.
+    pub fn move_below(&mut self, place: &str) {
+        for pointer in self.kept.iter_mut().filter_map(|fault| fault.pointer.as_mut()) {
+            pointer.insert_str(0, place);
         }
     }
 

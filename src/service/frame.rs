@@ -12,7 +12,7 @@ use super::{cors, gate};
 use axum::Router;
 use axum::body::{Body, HttpBody as _};
 use axum::extract::{Request, State};
-use axum::http::{HeaderName, HeaderValue, Method, Version, header};
+use axum::http::{HeaderName, HeaderValue, Method, StatusCode, Version, header};
 use axum::middleware::{Next, from_fn_with_state};
 use axum::response::{IntoResponse, Response};
 use http_body_util::BodyExt;
@@ -35,6 +35,10 @@ const HEADERS: [(HeaderName, HeaderValue); 4] = [
 
 /// Who came over TLS is to come so again, for a year.
 const ONLY_TLS: HeaderValue = HeaderValue::from_static("max-age=31536000");
+
+/// How a key that is for something else is told of (RFC 6750); the detail names the scope.
+const OUT_OF_SCOPE: HeaderValue =
+    HeaderValue::from_static("Bearer realm=\"elbowroom\", error=\"insufficient_scope\"");
 
 /// Puts the frame around every route.
 pub fn around(router: Router<Arc<Service>>, service: &Arc<Service>) -> Router<Arc<Service>> {
@@ -84,7 +88,11 @@ async fn frame(State(service): State<Arc<Service>>, mut request: Request, next: 
             }
         };
     tell(&service, &seen, response.status().as_u16());
+    let is_forbidden = response.status() == StatusCode::FORBIDDEN;
     let headers = response.headers_mut();
+    if is_forbidden {
+        headers.insert(header::WWW_AUTHENTICATE, OUT_OF_SCOPE);
+    }
     cors::tell(headers, front, seen.origin);
     headers.insert(REQUEST_ID, seen.id);
     for (name, value) in HEADERS {

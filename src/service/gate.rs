@@ -91,9 +91,33 @@ pub fn enter(
     if let Some(key) = key.as_ref().filter(|key| operation.need == Need::Scope && !key.covers(&operation.id))
     {
         turned_away(TurnedAway::Scope);
-        return Err(Box::new(out_of_scope(key, &operation.id)));
+        return Err(Box::new(not_covered(key, &operation.id).into_response()));
     }
     Ok(Entered { admitted, key, quota })
+}
+
+/// What the key of a request is for: for operations that make checks of the caller's choice.
+#[derive(Clone, Debug)]
+pub struct Permit(Option<Arc<Key>>);
+
+impl Permit {
+    /// The permit of a request that was let in.
+    pub fn of(request: &Request) -> Self {
+        Self(request.extensions().get::<Arc<Key>>().cloned())
+    }
+
+    /// Asks that a check may be made; where no keys are asked for, every check may.
+    pub fn covers(&self, check: &str) -> Result<(), Problem> {
+        match &self.0 {
+            Some(key) if !key.covers(check) => Err(not_covered(key, check)),
+            _ => Ok(()),
+        }
+    }
+}
+
+fn not_covered(key: &Key, scope: &str) -> Problem {
+    let named = [("name", key.name.clone()), ("scope", scope.to_owned())];
+    Problem::told(ProblemKind::Forbidden, "problem-detail-forbidden", named)
 }
 
 fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
@@ -124,11 +148,4 @@ fn refuse(refusal: Refusal) -> Response {
         }
     };
     with(Problem::told(ProblemKind::Unauthorized, detail, []), header::WWW_AUTHENTICATE, challenge)
-}
-
-fn out_of_scope(key: &Key, scope: &str) -> Response {
-    let named = [("name", key.name.clone()), ("scope", scope.to_owned())];
-    let problem = Problem::told(ProblemKind::Forbidden, "problem-detail-forbidden", named);
-    let challenge = format!("Bearer realm=\"elbowroom\", error=\"insufficient_scope\", scope=\"{scope}\"");
-    with(problem, header::WWW_AUTHENTICATE, &challenge)
 }

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | [`register`] | the checks: one line each, and everything else follows |
 //! | [`check_route`] | body and query in, answer or problem out |
+//! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
@@ -21,6 +22,7 @@ pub mod body;
 pub mod caller;
 pub mod catalogue;
 pub mod check_route;
+pub mod combined;
 pub mod cors;
 pub mod docs;
 pub mod document;
@@ -59,7 +61,7 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
     let checks = register::CHECKS
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
-    checks.merge(catalogue::routes()).merge(health::routes())
+    checks.merge(combined::routes()).merge(catalogue::routes()).merge(health::routes())
 }
 
 /// Every route, with everything that surrounds it.

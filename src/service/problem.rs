@@ -226,8 +226,14 @@ impl Problem {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = Catalogue::english().sentence(key, named.into_iter());
+        let detail = Catalogue::english().sentence(key, named);
         Self { kind, detail, faults: FaultList::default(), nearest: None, accepted: Vec::new() }
+    }
+
+    /// The same problem of something that stands below a place of the body.
+    pub fn below(mut self, place: &str) -> Self {
+        self.faults.move_below(place);
+        self
     }
 
     /// The service failed; nothing more is told.

@@ -3,16 +3,42 @@
 use super::body;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
-use crate::checks::{self, Check, Verdict, outlet_fill::OutletFill, raceway_fill::RacewayFill};
+use crate::checks::box_construction::BoxConstruction;
+use crate::checks::box_depths::BoxDepths;
+use crate::checks::box_mounting::BoxMounting;
+use crate::checks::box_supports::BoxSupports;
+use crate::checks::conduit_body::ConduitBodyCheck;
+use crate::checks::enclosure_types::EnclosureTypes;
+use crate::checks::free_conductors::FreeConductors;
+use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use crate::checks::outlet_fill::OutletFill;
+use crate::checks::pull_box::PullBox;
+use crate::checks::raceway_fill::RacewayFill;
+use crate::checks::{self, Check, Verdict};
+use crate::comparison;
+use crate::rulebook::Edition;
 use crate::words::Catalogue;
+use serde_json::{Map, Value};
 use utoipa::openapi::{RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
 /// Every check, in the order in which it is documented.
 pub static CHECKS: &[CheckEntry] = &[
     CheckEntry::of::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
+    CheckEntry::of::<PullBox>("text-pull-box-title", "text-pull-box"),
+    CheckEntry::of::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
     CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
+    CheckEntry::of::<FreeConductors>("text-free-conductors-title", "text-free-conductors"),
+    CheckEntry::of::<BoxDepths>("text-box-depths-title", "text-box-depths"),
+    CheckEntry::of::<BoxSupports>("text-box-supports-title", "text-box-supports"),
+    CheckEntry::of::<BoxMounting>("text-box-mounting-title", "text-box-mounting"),
+    CheckEntry::of::<BoxConstruction>("text-box-construction-title", "text-box-construction"),
+    CheckEntry::of::<LuminaireAndFanOutlets>("text-luminaire-outlets-title", "text-luminaire-outlets"),
+    CheckEntry::of::<EnclosureTypes>("text-enclosure-types-title", "text-enclosure-types"),
 ];
+
+/// Answers a request, given as members, under several editions: the comparison as JSON text.
+pub type Compare = fn(&Map<String, Value>, &[Edition]) -> Result<Vec<u8>, Problem>;
 
 /// A check as the service knows it.
 #[derive(Clone, Copy, Debug)]
@@ -27,6 +53,8 @@ pub struct CheckEntry {
     pub purpose: &'static str,
     /// Reads a body and answers it.
     pub evaluate: fn(&[u8], Explain) -> Result<Answered, Problem>,
+    /// Answers a body under several editions, and says what changes.
+    pub compare: Compare,
     /// The schemas of its request and its answer.
     pub schemas: fn() -> CheckSchemas,
 }
@@ -53,7 +81,15 @@ pub struct CheckSchemas {
 impl CheckEntry {
     /// The entry of a check, with the keys of its title and of what it is for.
     const fn of<C: Check>(title: &'static str, purpose: &'static str) -> Self {
-        Self { name: C::NAME, path: C::PATH, title, purpose, evaluate: evaluate::<C>, schemas: schemas::<C> }
+        Self {
+            name: C::NAME,
+            path: C::PATH,
+            title,
+            purpose,
+            evaluate: evaluate::<C>,
+            compare: compare::<C>,
+            schemas: schemas::<C>,
+        }
     }
 
     /// The check with a name.
@@ -75,8 +111,20 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let verdict = evaluation.verdict;
     let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
     let mut json = Vec::with_capacity(usual_size(explain));
-    serde_json::to_writer(&mut json, &answer).map_err(|_| Problem::internal())?;
+    answer.write_json(&mut json).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict })
+}
+
+fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Result<Vec<u8>, Problem> {
+    let mut evaluations = Vec::with_capacity(editions.len());
+    for edition in editions {
+        let mut request = request.clone();
+        request.insert("edition".to_owned(), edition.year().into());
+        let request = body::read::<C>(Value::Object(request).to_string().as_bytes())?;
+        evaluations.push((*edition, checks::evaluate::<C>(&request)));
+    }
+    let compared = comparison::compare::<C>(&evaluations).ok_or_else(Problem::internal)?;
+    serde_json::to_vec(&compared).map_err(|_| Problem::internal())
 }
 
 fn schemas<C: Check>() -> CheckSchemas {

@@ -75,6 +75,15 @@ impl Table {
         self.columns.iter().position(|column| column.name == name)
     }
 
+    /// The yes or no in a row and column; `None` where there is neither.
+    pub fn affirmed(&self, row: &str, column: &str) -> Option<bool> {
+        match self.row(row)?.values.get(self.column(column)?)? {
+            Value::Text("yes") => Some(true),
+            Value::Text("no") => Some(false),
+            _ => None,
+        }
+    }
+
     /// The figure in a row and column; `None` where there is none.
     pub fn number(&self, row: &str, column: &str) -> Option<Decimal> {
         match self.row(row)?.values.get(self.column(column)?)? {

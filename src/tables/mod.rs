@@ -8,10 +8,14 @@ mod basis;
 pub mod compact_conductor_dimensions;
 pub mod conductor_dimensions;
 pub mod conductor_volume;
+pub mod enclosure_types;
 mod loader;
 pub mod raceway_dimensions;
 pub mod raceway_fill_limits;
 pub mod standard_boxes;
+pub mod supporting_raceways;
+pub mod trade_sizes;
+pub mod wire_bending_space;
 
 pub use basis::Basis;
 pub use loader::{Column, LoadFault, Row, Table, Value};
@@ -36,6 +40,21 @@ pub struct Cell {
     pub basis: Basis,
 }
 
+/// One yes or no of a table: where it stands, and how far it can be trusted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Affirmation {
+    /// The table, as `/v1/tables/{id}` serves it.
+    pub table: &'static str,
+    /// The key of the row.
+    pub row: &'static str,
+    /// The column.
+    pub column: &'static str,
+    /// Whether it is a yes.
+    pub holds: bool,
+    /// How far the row can be trusted.
+    pub basis: Basis,
+}
+
 /// Every table.
 #[derive(Debug)]
 pub struct Tables {
@@ -54,11 +73,17 @@ impl Tables {
         let mut tables = vec![
             loader::read(&conductor_volume::FILE, Some(&keys))?,
             loader::read(&standard_boxes::FILE, Some(&keys))?,
+            loader::read(&trade_sizes::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::FILE, Some(&keys))?,
+            loader::read(&wire_bending_space::COMPACT_FILE, Some(&keys))?,
             loader::read(&raceway_fill_limits::FILE, Some(&keys))?,
             loader::read(&raceway_dimensions::FILE, Some(&keys))?,
             loader::read(&conductor_dimensions::FILE, Some(&keys))?,
             loader::read(&compact_conductor_dimensions::FILE, Some(&keys))?,
             loader::read(&bare_conductor_dimensions::FILE, Some(&keys))?,
+            loader::read(&supporting_raceways::FILE, Some(&keys))?,
+            loader::read(&enclosure_types::FILE, Some(&keys))?,
+            loader::read(&enclosure_types::WORDS_FILE, Some(&keys))?,
         ];
         tables.push(sources);
         Ok(Self { tables })
@@ -67,6 +92,14 @@ impl Tables {
     /// The table with an id.
     pub fn find(&self, id: &str) -> Option<&Table> {
         self.tables.iter().find(|table| table.id == id)
+    }
+
+    /// The yes or no of a table; `None` where it has neither.
+    pub fn affirm(&self, table: &'static str, row: &str, column: &'static str) -> Option<Affirmation> {
+        let found = self.find(table)?;
+        let row = found.row(row)?;
+        let holds = found.affirmed(row.key, column)?;
+        Some(Affirmation { table, row: row.key, column, holds, basis: row.basis })
     }
 
     /// The tables, in the order in which they are listed.

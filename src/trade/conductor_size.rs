@@ -66,6 +66,8 @@ impl ConductorSize {
     pub const AWG_18: Self = Self(3);
     /// 14 AWG.
     pub const AWG_14: Self = Self(5);
+    /// 8 AWG.
+    pub const AWG_8: Self = Self(8);
     /// 6 AWG, the largest size with a published volume allowance.
     pub const AWG_6: Self = Self(9);
     /// 4 AWG, the smallest size that makes a pull box of a box.
@@ -180,6 +182,7 @@ mod tests {
         }
         assert_eq!(ConductorSize::AWG_18.name(), "18 AWG");
         assert_eq!(ConductorSize::AWG_14.name(), "14 AWG");
+        assert_eq!(ConductorSize::AWG_8.name(), "8 AWG");
         assert_eq!(ConductorSize::AWG_6.name(), "6 AWG");
         assert_eq!(ConductorSize::AWG_4.name(), "4 AWG");
     }

@@ -4,17 +4,22 @@
 
 pub mod summary;
 
+mod message;
+
 use crate::quantity::{Decimal, Unit};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
-use std::collections::HashMap;
+use message::Message;
+use rustc_hash::FxHashMap;
+use smallvec::SmallVec;
 use std::fmt;
 use std::sync::LazyLock;
 
 /// The messages of one language.
 pub struct Catalogue {
     bundle: FluentBundle<FluentResource>,
-    fixed: HashMap<String, String>,
+    messages: FxHashMap<String, Message>,
+    reasons: FxHashMap<String, String>,
     keys: Vec<String>,
 }
 
@@ -32,11 +37,38 @@ impl std::error::Error for CatalogueFault {}
 
 impl fmt::Debug for Catalogue {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Catalogue").field("fixed", &self.fixed.len()).finish_non_exhaustive()
+        f.debug_struct("Catalogue").field("messages", &self.keys.len()).finish_non_exhaustive()
     }
 }
 
-const ENGLISH: &str = include_str!("en.ftl");
+/// The English messages, one file a subject.
+const ENGLISH: &str = concat!(
+    include_str!("en/common.ftl"),
+    "\n",
+    include_str!("en/outlet-boxes.ftl"),
+    "\n",
+    include_str!("en/free-conductors.ftl"),
+    "\n",
+    include_str!("en/pull-boxes.ftl"),
+    "\n",
+    include_str!("en/conduit-bodies.ftl"),
+    "\n",
+    include_str!("en/raceways.ftl"),
+    "\n",
+    include_str!("en/box-depths.ftl"),
+    "\n",
+    include_str!("en/box-construction.ftl"),
+    "\n",
+    include_str!("en/box-mounting.ftl"),
+    "\n",
+    include_str!("en/box-supports.ftl"),
+    "\n",
+    include_str!("en/luminaire-and-fan-outlets.ftl"),
+    "\n",
+    include_str!("en/enclosure-types.ftl"),
+    "\n",
+    include_str!("en/service.ftl"),
+);
 
 impl Catalogue {
     /// Reads a catalogue.
@@ -46,19 +78,27 @@ impl Catalogue {
         let resource = FluentResource::try_new(text.to_owned()).map_err(|(_, errors)| {
             fault(format!("{language}: {}", errors.first().map(ToString::to_string).unwrap_or_default()))
         })?;
-        let keys: Vec<String> = keys(&resource);
+        let prepared = message::all(&resource);
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         bundle.set_use_isolating(false);
         bundle
             .add_resource(resource)
             .map_err(|errors| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
-        let mut catalogue = Self { bundle, fixed: HashMap::new(), keys };
-        for key in &catalogue.keys {
+        let (messages, reasons) = (FxHashMap::default(), FxHashMap::default());
+        let mut catalogue = Self { bundle, messages, reasons, keys: Vec::new() };
+        for (key, message) in prepared {
             let mut errors = Vec::new();
-            let text = catalogue.format(key, None, &mut errors);
-            if let (Some(text), true) = (text, errors.is_empty()) {
-                catalogue.fixed.insert(key.clone(), text);
-            }
+            let message = match catalogue.format(&key, None, &mut errors) {
+                Some(text) if errors.is_empty() => {
+                    if let Some(reason) = key.strip_prefix("because-") {
+                        catalogue.reasons.insert(reason.to_owned(), text.clone());
+                    }
+                    Message::Fixed(text)
+                }
+                _ => message,
+            };
+            catalogue.keys.push(key.clone());
+            catalogue.messages.insert(key, message);
         }
         Ok(catalogue)
     }
@@ -68,7 +108,8 @@ impl Catalogue {
         static ALL: LazyLock<Catalogue> = LazyLock::new(|| {
             Catalogue::read("en-US", ENGLISH).unwrap_or_else(|_| Catalogue {
                 bundle: FluentBundle::new_concurrent(Vec::new()),
-                fixed: HashMap::new(),
+                messages: FxHashMap::default(),
+                reasons: FxHashMap::default(),
                 keys: Vec::new(),
             })
         });
@@ -82,17 +123,29 @@ impl Catalogue {
 
     /// A sentence that names nothing; its key where the catalogue has none, which a test rules out.
     pub fn fixed<'a>(&'a self, key: &'a str) -> &'a str {
-        self.fixed.get(key).map_or(key, String::as_str)
+        match self.messages.get(key) {
+            Some(Message::Fixed(text)) => text,
+            _ => key,
+        }
     }
 
     /// A sentence with what it names.
-    pub fn sentence<'a>(&self, key: &str, arguments: impl Iterator<Item = (&'a str, String)>) -> String {
-        if let Some(text) = self.fixed.get(key) {
+    pub fn sentence<'a, A: fmt::Display>(
+        &self,
+        key: &str,
+        arguments: impl IntoIterator<Item = (&'a str, A)>,
+    ) -> String {
+        let message = self.messages.get(key);
+        if let Some(Message::Fixed(text)) = message {
             return text.clone();
         }
+        let arguments: SmallVec<[(&str, A); 4]> = arguments.into_iter().collect();
+        if let Some(Message::Pieces(pieces)) = message {
+            return message::filled(pieces, &arguments);
+        }
         let mut named = FluentArgs::new();
-        for (name, text) in arguments {
-            named.set(name.to_owned(), text);
+        for (name, argument) in &arguments {
+            named.set((*name).to_owned(), argument.to_string());
         }
         self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
     }
@@ -106,7 +159,7 @@ impl Catalogue {
 
     /// Why a rule was left out.
     pub fn reason(&self, because: &str) -> &str {
-        self.fixed.get(&format!("because-{because}")).map_or("", String::as_str)
+        self.reasons.get(because).map_or("", String::as_str)
     }
 
     /// Whether there is a message with this key; `key.attribute` for one of its attributes.
@@ -158,23 +211,6 @@ pub fn rule_key(id: &str) -> String {
     format!("rule-{}", id.replace('.', "-"))
 }
 
-/// The keys of a catalogue: messages, and attributes as `message.attribute`.
-fn keys(resource: &FluentResource) -> Vec<String> {
-    use fluent_syntax::ast::Entry;
-    let mut keys = Vec::new();
-    for entry in resource.entries() {
-        if let Entry::Message(message) = entry {
-            if message.value.is_some() {
-                keys.push(message.id.name.to_owned());
-            }
-            for attribute in &message.attributes {
-                keys.push(format!("{}.{}", message.id.name, attribute.id.name));
-            }
-        }
-    }
-    keys
-}
-
 /// A figure as a sentence writes it: `2.25 in³`, `4`.
 ///
 /// ```
@@ -182,9 +218,51 @@ fn keys(resource: &FluentResource) -> Vec<String> {
 /// assert_eq!(elbowroom::words::figure(Decimal::whole(18), Unit::CubicInch), "18 in³");
 /// ```
 pub fn figure(value: Decimal, unit: Unit) -> String {
-    match unit {
-        Unit::One => value.to_string(),
-        Unit::Percent => format!("{value}%"),
-        other => format!("{value} {}", other.symbol()),
+    FigureText(value, unit).to_string()
+}
+
+/// A figure that is displayed as a sentence writes it.
+#[derive(Clone, Copy, Debug)]
+pub struct FigureText(pub Decimal, pub Unit);
+
+impl fmt::Display for FigureText {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(value, unit) = self;
+        value.fmt(f)?;
+        match unit {
+            Unit::One => Ok(()),
+            Unit::Percent => f.write_str("%"),
+            other => {
+                f.write_str(" ")?;
+                f.write_str(other.symbol())
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Whatever is filled in from pieces reads as Fluent itself would have it, in every message of the catalogue.
+    #[test]
+    fn every_message_reads_as_fluent_formats_it() {
+        let words = Catalogue::english();
+        let named = ["1", "12 AWG", "{ $not } a placeable", "\u{201c}é\u{201d}"];
+        let mut pieces = 0;
+        for (key, message) in &words.messages {
+            let Message::Pieces(_) = message else { continue };
+            pieces += 1;
+            let names = message.names();
+            for given in [names.len(), names.len() - 1] {
+                let arguments: Vec<(&str, &str)> =
+                    names.iter().copied().zip(named.into_iter().cycle()).take(given).collect();
+                let mut fluent = FluentArgs::new();
+                arguments.iter().for_each(|(name, text)| fluent.set((*name).to_owned(), (*text).to_owned()));
+                let formatted = words.format(key, Some(&fluent), &mut Vec::new()).unwrap();
+                assert_eq!(words.sentence(key, arguments), formatted, "{key}");
+            }
+        }
+        assert!(pieces > 20, "{pieces}");
     }
 }

@@ -16,6 +16,9 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         | Operation::Fact
         | Operation::Nothing
         | Operation::Lookup { .. }
+        | Operation::Affirm { .. }
+        | Operation::Every
+        | Operation::Any
         | Operation::Stated { .. } => {
             return None;
         }
@@ -30,7 +33,7 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         Some(citation) => format!("{title}, {citation}"),
         None => title,
     };
-    Some(words.sentence(key, [("told", told), ("rule", place)].into_iter()))
+    Some(words.sentence(key, [("told", told), ("rule", place)]))
 }
 
 fn expression(proof: &Derivation, step: &Step) -> Option<String> {
@@ -45,6 +48,10 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
             _ => return None,
         },
         Operation::Largest => format!("max({})", operands.join(", ")),
+        Operation::Smallest => format!("min({})", operands.join(", ")),
+        Operation::Distance => {
+            format!("√({})", operands.iter().map(|leg| format!("({leg})²")).collect::<Vec<_>>().join(" + "))
+        }
         Operation::Compare(relation) => operands.join(match (relation, step.outcome) {
             (Relation::AtLeast, Outcome::Holds(true)) | (Relation::Below, Outcome::Holds(false)) => " ≥ ",
             (Relation::AtMost, Outcome::Holds(true)) | (Relation::Above, Outcome::Holds(false)) => " ≤ ",

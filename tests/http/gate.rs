@@ -11,6 +11,7 @@ use elbowroom::service::keys::token::{NewKey, make};
 use elbowroom::service::rate::Buckets;
 use elbowroom::service::settings::values::Network;
 use elbowroom::service::{Front, Limits, Service, app};
+use serde_json::json;
 use std::fs;
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -124,11 +125,36 @@ async fn a_key_is_for_its_scopes_only() {
     let problem = reply.problem(403, "forbidden");
     let detail = problem["detail"].as_str().unwrap();
     assert!(detail.contains("fill-only") && detail.contains("raceway_fill"), "{detail}");
-    assert!(reply.header("www-authenticate").contains("scope=\"raceway_fill\""));
+    assert!(reply.header("www-authenticate").contains("insufficient_scope"));
     assert_eq!(ask(&app, Method::GET, "/v1/tables", &headers).await.status, 200);
     ask(&app, Method::GET, "/metrics", &headers).await.problem(403, "forbidden");
     let bearer = format!("Bearer {metrics}");
     assert_eq!(ask(&app, Method::GET, "/metrics", &[("authorization", &bearer)]).await.status, 200);
+}
+
+#[tokio::test]
+async fn a_key_makes_no_check_by_way_of_another_operation() {
+    let scopes = ["outlet_box_fill", "edition_comparison", "box_review"];
+    let (token, lines) = key("combined", &scopes, None, None);
+    let (_, app) = behind(Front { keys: Some(ring("combined", &lines)), ..Front::default() });
+    let bearer = format!("Bearer {token}");
+    let post = async |target: &str, body: serde_json::Value| {
+        let request =
+            Request::post(target).header("content-type", "application/json").header("authorization", &bearer);
+        send(app.clone(), request.body(Body::from(body.to_string())).unwrap()).await
+    };
+    let review = |check: &str| json!({"checks": {check: good()}});
+    let compare = |check: &str| json!({"check": check, "editions": ["2020", "2023"], "request": good()});
+    assert_eq!(post("/v1/boxes/review", review("outlet_box_fill")).await.status, 200);
+    assert_eq!(post("/v1/editions/compare", compare("outlet_box_fill")).await.status, 200);
+    for reply in [
+        post("/v1/boxes/review", review("raceway_fill")).await,
+        post("/v1/editions/compare", compare("raceway_fill")).await,
+    ] {
+        let problem = reply.problem(403, "forbidden");
+        assert!(problem["detail"].as_str().unwrap().contains("raceway_fill"));
+        assert!(reply.header("www-authenticate").contains("insufficient_scope"));
+    }
 }
 
 #[tokio::test]

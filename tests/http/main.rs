@@ -4,6 +4,7 @@
 
 mod catalogue;
 mod check;
+mod combined;
 mod connections;
 mod documentation;
 mod examples;
@@ -15,6 +16,7 @@ mod keys;
 mod openapi;
 mod problems;
 mod process;
+mod readme;
 mod schema_agreement;
 mod settings;
 mod support;

@@ -94,7 +94,7 @@ fn of_spaces(spaces: &[Space], faults: &mut Faults) {
     }
 }
 
-fn of_contents(contents: &Contents, space: Option<usize>, faults: &mut Faults) {
+pub(in crate::checks) fn of_contents(contents: &Contents, space: Option<usize>, faults: &mut Faults) {
     let within = |pointer: Pointer| match space {
         Some(index) => pointer.under("/spaces/#", index),
         None => pointer,

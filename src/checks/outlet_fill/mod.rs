@@ -35,7 +35,8 @@ use crate::quantity::{Decimal, Measure};
 use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rulebook, outlet_volume};
 use capacity::Capacity;
-use contents::Fill;
+pub(in crate::checks) use contents::Fill;
+pub(in crate::checks) use faults::of_contents as faults_of_contents;
 
 /// The check of one outlet, device or junction box.
 #[derive(Clone, Copy, Debug)]

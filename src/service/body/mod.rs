@@ -17,6 +17,7 @@ use crate::checks::{Check, FaultCode, faults_of};
 use objects_only::ObjectsOnly;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
+use utoipa::ToSchema;
 
 /// Reads a request of a check; the problem lists every fault.
 pub fn read<C: Check>(body: &[u8]) -> Result<C::Request, Problem> {
@@ -27,6 +28,11 @@ pub fn read<C: Check>(body: &[u8]) -> Result<C::Request, Problem> {
         }
         Err(error) => Err(refuse(body, &error, schema::of_request::<C>())),
     }
+}
+
+/// Reads a body of another operation against the schema that is published for it.
+pub fn read_as<T: DeserializeOwned + ToSchema>(body: &[u8]) -> Result<T, Problem> {
+    decode::<T>(body).map_err(|error| refuse(body, &error, schema::of::<T>()))
 }
 
 fn decode<T: DeserializeOwned>(body: &[u8]) -> Result<T, serde_json::Error> {

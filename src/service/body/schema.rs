@@ -40,7 +40,12 @@ static COMPONENTS: LazyLock<Map<String, Value>> = LazyLock::new(|| {
 
 /// The schema that the operation of a check publishes for its request.
 pub fn of_request<C: Check>() -> Schema<'static> {
+    of::<C::Request>()
+}
+
+/// The schema that is published for a type.
+pub fn of<T: ToSchema>() -> Schema<'static> {
     static ANYTHING: Value = Value::Bool(true);
-    let name = <C::Request as ToSchema>::name();
+    let name = T::name();
     Schema { root: COMPONENTS.get(name.as_ref()).unwrap_or(&ANYTHING), components: &COMPONENTS }
 }

@@ -36,7 +36,7 @@ pub fn all() -> Editions {
     let words = Catalogue::english();
     let view = |edition: Edition| EditionView {
         edition,
-        title: words.sentence("text-edition-title", [("year", edition.year().to_owned())].into_iter()),
+        title: words.sentence("text-edition-title", [("year", edition.year().to_owned())]),
         is_default: edition == Edition::default(),
         figures_of: edition.figures_of(),
         must_accept_unverified_rules: !edition.is_verified(),

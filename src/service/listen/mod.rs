@@ -114,8 +114,11 @@ impl Listener {
                 () = &mut stop => break,
             }
         }
-        while let Ok(accepted) = timeout(Duration::ZERO, tcp.accept()).await {
-            if take(accepted).is_err() {
+        // asked of the system itself: the runtime may not have heard yet of those who came last
+        let Ok(tcp) = tcp.into_std() else { return };
+        while let Ok((stream, peer)) = tcp.accept() {
+            let stream = stream.set_nonblocking(true).and_then(|()| TcpStream::from_std(stream));
+            if take(stream.map(|stream| (stream, peer))).is_err() {
                 break;
             }
         }

@@ -146,15 +146,16 @@ impl Metrics {
         counts.micros.add(micros);
     }
 
-    /// Counts a verdict of a check, by its place in the register.
-    pub fn verdict(&self, check: usize, verdict: Option<Verdict>) {
+    /// Counts a verdict of a check, by its name.
+    pub fn verdict(&self, check: &str, verdict: Option<Verdict>) {
         let place = match verdict {
             Some(Verdict::Complies) => 0,
             Some(Verdict::Violates) => 1,
             Some(Verdict::NotDetermined) => 2,
             None => 3,
         };
-        if let Some(verdicts) = self.verdicts.get(check) {
+        let known = CHECKS.iter().position(|known| known.name == check);
+        if let Some(verdicts) = known.and_then(|known| self.verdicts.get(known)) {
             verdicts[place].add(1);
         }
     }

@@ -24,7 +24,7 @@ use smallvec::SmallVec;
 type Figures = SmallVec<[Figure; 8]>;
 
 /// The count of one space, finished.
-pub(super) struct Fill {
+pub(in crate::checks) struct Fill {
     /// The sum of everything that could be counted.
     pub required: Figure,
     /// Whether everything could.

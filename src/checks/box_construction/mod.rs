@@ -1,0 +1,209 @@
+//! Construction of a metal box: are its walls and cover thick enough, and can a grounding conductor be connected?
+//!
+//! Thickness goes by the metal and, for sheet steel, by the volume. The thicker sheet is for the small box, which is
+//! easily turned around.
+//!
+//! ```
+//! use elbowroom::checks::{Verdict, box_construction::BoxConstruction, evaluate};
+//! let request = serde_json::from_str(r#"{
+//!     "enclosure": {"material": "sheet_steel", "volume": 21, "wall_thickness": 0.053, "grounding_provision": true}
+//! }"#).unwrap();
+//! let evaluation = evaluate::<BoxConstruction>(&request);
+//! assert_eq!(evaluation.outcome.required_thickness.unwrap().value.to_string(), "0.0625");
+//! assert_eq!(evaluation.verdict, Some(Verdict::Violates));
+//! ```
+
+mod cover;
+mod request;
+
+pub use request::*;
+
+use super::inspection::{Given, Inspection, Requirement, Sentences};
+use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::quantity::{Decimal, Measure};
+use crate::rulebook::box_construction::{
+    BoxConstruction as Figures, CAST, GROUNDING, LARGE_SHEET_STEEL, LISTED, SHEET_STEEL,
+};
+use crate::rulebook::reading::Readings;
+use crate::rulebook::{Rule, Rulebook};
+use serde::Serialize;
+use utoipa::ToSchema;
+
+/// The check of the construction of one metal box.
+#[derive(Clone, Copy, Debug)]
+pub struct BoxConstruction;
+
+/// The thickness that is required, and what each rule asks.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct BoxConstructionOutcome {
+    /// The least thickness of the walls. Absent where it is not determined, and where none is asked.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub required_thickness: Option<Figure>,
+    /// What each rule asks of the box.
+    pub requirements: Vec<Requirement>,
+}
+
+impl Check for BoxConstruction {
+    const NAME: &'static str = "box_construction";
+    const PATH: &'static str = "/v1/box-construction/check";
+    type Request = BoxConstructionRequest;
+    type Outcome = BoxConstructionOutcome;
+
+    fn terms(request: &BoxConstructionRequest) -> Terms<'_> {
+        Terms {
+            edition: request.edition,
+            accept_unverified_rules: request.accept_unverified_rules,
+            units: request.units,
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
+        }
+    }
+
+    fn readings(_: &BoxConstructionRequest, readings: Readings) -> Readings {
+        readings
+    }
+
+    fn faults(_: &BoxConstructionRequest, _: &mut Faults) {}
+
+    fn evaluate(rulebook: &Rulebook, request: &BoxConstructionRequest) -> Evaluation<BoxConstructionOutcome> {
+        let mut construction = Construction {
+            inspection: Inspection::new(Derivation::new(rulebook, request.units)),
+            book: rulebook.box_construction.clone(),
+            given: request.enclosure,
+        };
+        let ConstructedBox { material, wall_thickness, listed_as_equal, grounding_provision, .. } =
+            request.enclosure;
+        let described = wall_thickness.is_some()
+            || listed_as_equal.is_some()
+            || grounding_provision.is_some()
+            || request.cover.is_some();
+        let walls = if material == BoxMetal::Nonmetallic {
+            construction.inspection.proof.does_not_apply(&GROUNDING, "nonmetallic-box", Some(MATERIAL));
+            None
+        } else {
+            let walls = construction.walls();
+            if described {
+                construction.thickness(walls);
+                let at = Pointer::to("/enclosure/grounding_provision");
+                construction.inspection.fact(&GROUNDING, grounding_provision, at, PROVISION);
+                construction.cover(request.cover, walls);
+            }
+            walls.determined()
+        };
+        let Inspection { proof, requirements, findings, .. } = construction.inspection;
+        let verdict = described.then(|| Verdict::of(&findings));
+        let outcome = BoxConstructionOutcome { required_thickness: walls, requirements };
+        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    }
+}
+
+const MATERIAL: Pointer = Pointer::to("/enclosure/material");
+const WALLS: Pointer = Pointer::to("/enclosure/wall_thickness");
+const VOLUME: Pointer = Pointer::to("/enclosure/volume");
+
+const THICKNESS: Sentences = Sentences {
+    met: "finding-walls-thick-enough",
+    broken: "finding-walls-too-thin",
+    open: "finding-wall-thickness-open",
+};
+const PROVISION: Sentences = Sentences {
+    met: "finding-grounding-provision",
+    broken: "finding-no-grounding-provision",
+    open: "finding-grounding-provision-open",
+};
+
+/// A metal box under inspection.
+struct Construction {
+    inspection: Inspection,
+    book: Figures,
+    given: ConstructedBox,
+}
+
+/// The least thickness of walls.
+#[derive(Clone, Copy)]
+enum Walls {
+    /// It is known.
+    Known(&'static Rule, Figure),
+    /// It is one of two, by a volume that was not given: that of a small box, and that of a large one.
+    ByVolume(Figure, Figure),
+}
+
+impl Walls {
+    fn determined(self) -> Option<Figure> {
+        match self {
+            Self::Known(_, figure) => Some(figure),
+            Self::ByVolume(..) => None,
+        }
+    }
+
+    /// The limit that decides for a thickness; `None` where it depends on the volume.
+    fn deciding(self, thickness: Decimal) -> Option<(&'static Rule, Figure)> {
+        match self {
+            Self::Known(rule, figure) => Some((rule, figure)),
+            Self::ByVolume(small, _) if thickness >= small.value => Some((&SHEET_STEEL, small)),
+            Self::ByVolume(_, large) if thickness < large.value => Some((&LARGE_SHEET_STEEL, large)),
+            Self::ByVolume(..) => None,
+        }
+    }
+}
+
+impl Construction {
+    fn walls(&mut self) -> Walls {
+        let proof = &mut self.inspection.proof;
+        let cast = match self.given.material {
+            BoxMetal::MalleableIron | BoxMetal::DieCast => Some(self.book.malleable_or_die_cast),
+            BoxMetal::OtherCast => Some(self.book.other_cast),
+            BoxMetal::SheetSteel | BoxMetal::Nonmetallic => None,
+        };
+        if let Some(cast) = cast {
+            return Walls::Known(&CAST, proof.stated(&cast));
+        }
+        let Some(volume) = self.given.volume else {
+            let small = proof.stated(&self.book.sheet_steel);
+            return Walls::ByVolume(small, proof.stated(&self.book.large_sheet_steel));
+        };
+        let volume = proof.given(&SHEET_STEEL, volume.value(), Measure::Volume, VOLUME);
+        let limit = proof.stated(&self.book.small_up_to);
+        let (small, _) = proof.compare(&SHEET_STEEL, volume, Relation::AtMost, limit);
+        if small {
+            Walls::Known(&SHEET_STEEL, proof.stated(&self.book.sheet_steel))
+        } else {
+            Walls::Known(&LARGE_SHEET_STEEL, proof.stated(&self.book.large_sheet_steel))
+        }
+    }
+
+    /// The thickness of the walls, or a listing that serves instead of it. A large sheet-steel box has no such listing.
+    fn thickness(&mut self, walls: Walls) {
+        let thickness = self.given.wall_thickness.map(|thickness| thickness.value());
+        let listed = self.given.listed_as_equal == Some(true);
+        let excepted = match walls {
+            Walls::Known(rule, _) => rule != &LARGE_SHEET_STEEL,
+            Walls::ByVolume(_, large) => thickness.is_some_and(|thickness| thickness >= large.value),
+        };
+        if listed && excepted {
+            let at = Pointer::to("/enclosure/listed_as_equal");
+            self.inspection.granted(&LISTED, at, "finding-listed-as-equal");
+            return;
+        }
+        let limit = match (walls, thickness) {
+            (Walls::ByVolume(..), Some(_)) if listed => None,
+            (_, Some(thickness)) => walls.deciding(thickness),
+            (Walls::Known(rule, limit), None) => Some((rule, limit)),
+            (Walls::ByVolume(..), None) => {
+                self.inspection.open(&SHEET_STEEL, None, WALLS, "finding-thickness-and-volume-open");
+                return;
+            }
+        };
+        match limit {
+            Some((rule, limit)) => {
+                let given = Given { value: thickness, measure: Measure::Length, at: WALLS };
+                self.inspection.limit(rule, given, Relation::AtLeast, limit, THICKNESS);
+            }
+            None => {
+                self.inspection.open(&SHEET_STEEL, None, VOLUME, "finding-volume-decides-thickness");
+            }
+        }
+    }
+}

@@ -1,0 +1,239 @@
+//! One piece of equipment: what depth it asks for, by how far it projects and what supplies it.
+
+use super::{DEPTH, DepthEnclosure, Depths, EnclosedEquipment, EquipmentDepth};
+use crate::checks::Name;
+use crate::checks::inspection::{Given, Sentences};
+use crate::derivation::{Figure, Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::box_depth::{
+    AWG_8_TO_4, AWG_12_OR_10, EQUIPMENT, LARGE, LISTED, OVER_4_AWG, PULL_BOX, REAR_CENTER,
+    REAR_CENTER_SHALLOW, UP_TO_14_AWG, WALL_CLEARANCE,
+};
+use crate::rulebook::{Rule, RuleFigure};
+use crate::trade::ConductorSize;
+
+const IDENTIFIED: Sentences = Sentences {
+    met: "finding-box-identified",
+    broken: "finding-box-not-identified",
+    open: "finding-box-identified-open",
+};
+const PULL_BOX_VOLUME: Sentences = Sentences {
+    met: "finding-pull-box-large-enough",
+    broken: "finding-pull-box-too-small",
+    open: "finding-pull-box-volume-open",
+};
+const CLEARANCE: Sentences = Sentences {
+    met: "finding-wall-clearance-enough",
+    broken: "finding-wall-clearance-short",
+    open: "finding-wall-clearance-short",
+};
+const REAR: Sentences = Sentences {
+    met: "finding-rear-center-enough",
+    broken: "finding-rear-center-short",
+    open: "finding-depth-open",
+};
+const SHALLOW: Sentences = Sentences {
+    met: "finding-shallow-clearance-enough",
+    broken: "finding-shallow-clearance-short",
+    open: "finding-shallow-clearance-short",
+};
+
+/// The depths that one piece of equipment asks for, each by its rule.
+struct Asked {
+    depths: Vec<(&'static Rule, Figure)>,
+    /// Whether nothing is missing that could ask for more.
+    determined: bool,
+}
+
+impl Depths {
+    /// What a piece of equipment asks for, and whether that is determined.
+    pub(super) fn equipment(&mut self, index: usize, one: &EnclosedEquipment) -> (EquipmentDepth, bool) {
+        let at = Pointer::of("/equipment/#", index);
+        let id = one.id.as_ref().map(Name::as_str);
+        self.inspection.about(id, index);
+        let mut asked = Asked { depths: Vec::new(), determined: true };
+        if one.listed_for_this_box == Some(true) {
+            self.inspection.proof.fact(&LISTED, true, at.member("/listed_for_this_box"));
+            self.inspection.proof.does_not_apply(&EQUIPMENT, "listed-for-one-another", Some(at));
+        } else {
+            self.by_projection_and_supply(one, at, &mut asked);
+        }
+        self.clearance(one, at);
+        let figures: Vec<Figure> = asked.depths.iter().map(|(_, depth)| *depth).collect();
+        let required =
+            if asked.determined { self.inspection.proof.largest(&EQUIPMENT, &figures) } else { None };
+        let governed_by = required.and_then(|required| {
+            asked.depths.iter().find(|(_, depth)| depth.value == required.value).map(|(rule, _)| rule.id)
+        });
+        let depth = EquipmentDepth { id: id.map(str::to_owned), at, required, governed_by };
+        (depth, asked.determined)
+    }
+
+    fn by_projection_and_supply(&mut self, one: &EnclosedEquipment, at: Pointer, asked: &mut Asked) {
+        let projection_at = at.member("/projection");
+        let projection = one.projection.map(|projection| {
+            self.inspection.proof.given(&EQUIPMENT, projection.value(), Measure::Length, projection_at)
+        });
+        if projection.is_none() {
+            self.inspection.open(&LARGE, None, projection_at, "finding-projection-open");
+            asked.determined = false;
+        }
+        let (over, behind) = (self.book.large_projection, self.book.behind_large);
+        let large = projection.is_some_and(|projection| self.behind(asked, &LARGE, projection, over, behind));
+        let Some(size) = one.largest_supply_conductor else {
+            let at = at.member("/largest_supply_conductor");
+            self.inspection.open(&EQUIPMENT, None, at, "finding-supply-conductor-open");
+            asked.determined = false;
+            return;
+        };
+        if size > ConductorSize::AWG_4 {
+            self.over_4_awg();
+        } else if size >= ConductorSize::AWG_8 {
+            self.least(asked, &AWG_8_TO_4, self.book.awg_8_to_4);
+        } else if size > ConductorSize::AWG_14 {
+            self.least(asked, &AWG_12_OR_10, self.book.awg_12_or_10);
+            if let Some(projection) = projection {
+                let (over, behind) = (self.book.projection, self.book.behind);
+                // large equipment has been asked for the same room already
+                let projects = large || self.behind(asked, &AWG_12_OR_10, projection, over, behind);
+                self.rear_center(one, at, (projection, projects), asked);
+            }
+        } else {
+            self.least(asked, &UP_TO_14_AWG, self.book.up_to_14_awg);
+        }
+        self.deeper_than_asked(projection, projection_at, asked);
+    }
+
+    /// Asks for a depth that does not depend on the projection.
+    fn least(&mut self, asked: &mut Asked, rule: &'static Rule, figure: RuleFigure) {
+        let least = self.inspection.proof.stated(&figure);
+        asked.depths.push((rule, least));
+        self.ask(rule, least, DEPTH);
+    }
+
+    /// Asks for room behind equipment that projects more than a limit; whether it does.
+    fn behind(
+        &mut self,
+        asked: &mut Asked,
+        rule: &'static Rule,
+        projection: Figure,
+        over: RuleFigure,
+        behind: RuleFigure,
+    ) -> bool {
+        let proof = &mut self.inspection.proof;
+        let over = proof.stated(&over);
+        let (projects, _) = proof.compare(rule, projection, Relation::Above, over);
+        if projects {
+            let behind = proof.stated(&behind);
+            let depth = proof.sum(rule, &[projection, behind]);
+            asked.depths.push((rule, depth));
+            self.ask(rule, depth, DEPTH);
+        }
+        projects
+    }
+
+    /// Room behind equipment where conductors enter through the center of the back.
+    fn rear_center(
+        &mut self,
+        one: &EnclosedEquipment,
+        at: Pointer,
+        (projection, projects): (Figure, bool),
+        asked: &mut Asked,
+    ) {
+        let at = at.member("/rear_center_entry");
+        let (Some(clearance), Some(shallow)) = (self.book.rear_center, self.book.rear_center_shallow) else {
+            if one.rear_center_entry == Some(true) {
+                self.inspection.proof.does_not_apply(&REAR_CENTER, "not-in-edition", Some(at));
+            }
+            return;
+        };
+        if one.rear_center_entry == Some(false) {
+            self.inspection.proof.does_not_apply(&REAR_CENTER, "no-rear-center-entry", Some(at));
+            return;
+        }
+        let (rule, figure) =
+            if projects { (&REAR_CENTER, clearance) } else { (&REAR_CENTER_SHALLOW, shallow) };
+        if !projects && one.rear_center_entry.is_none() {
+            return;
+        }
+        let proof = &mut self.inspection.proof;
+        let clearance = proof.stated(&figure);
+        let depth = proof.sum(rule, &[projection, clearance]);
+        let relation = Relation::AtLeast;
+        if one.rear_center_entry.is_none() {
+            let deep_enough =
+                self.internal.is_some_and(|internal| relation.holds(internal.value, depth.value));
+            if deep_enough {
+                self.ask(rule, depth, REAR);
+            } else {
+                self.inspection.open(rule, Some((relation, depth)), at, "finding-rear-center-open");
+            }
+            asked.determined = false;
+        } else if projects {
+            self.inspection.proof.fact(rule, true, at);
+            asked.depths.push((rule, depth));
+            self.ask(rule, depth, REAR);
+        } else if self.internal.is_some() {
+            self.ask(rule, depth, SHALLOW);
+        }
+    }
+
+    /// Equipment on conductors larger than 4 AWG: a box identified for it, or a large pull box with bending space.
+    fn over_4_awg(&mut self) {
+        let Some(enclosure) = self.enclosure else {
+            let at = Pointer::to("/enclosure");
+            self.inspection.advise(&OVER_4_AWG, "finding-box-must-be-identified", at);
+            return;
+        };
+        let DepthEnclosure { identified_for_equipment: identified, volume, .. } = enclosure;
+        let at = |member| Pointer::to("/enclosure").member(member);
+        let identified_at = at("/identified_for_equipment");
+        let spacious_at = at("/pull_box_with_bending_space");
+        match (identified, enclosure.pull_box_with_bending_space) {
+            (Some(false), None) => {
+                self.inspection.open(&PULL_BOX, None, spacious_at, "finding-bending-space-open");
+            }
+            (None | Some(false), Some(true)) => {
+                self.inspection.proof.fact(&PULL_BOX, true, spacious_at);
+                let limit = self.inspection.proof.stated(&self.book.pull_box_over);
+                let value = volume.map(|volume| volume.value());
+                let small = value.is_some_and(|value| value <= limit.value);
+                if small && identified.is_none() {
+                    self.inspection.open(&OVER_4_AWG, None, identified_at, IDENTIFIED.open);
+                } else {
+                    let given = Given { value, measure: Measure::Volume, at: at("/volume") };
+                    self.inspection.limit(&PULL_BOX, given, Relation::Above, limit, PULL_BOX_VOLUME);
+                }
+            }
+            (Some(true), _) | (None, None | Some(false)) | (Some(false), Some(false)) => {
+                self.inspection.fact(&OVER_4_AWG, identified, identified_at, IDENTIFIED);
+            }
+        }
+    }
+
+    /// The clearance whose scope is not known, where it was given.
+    fn clearance(&mut self, one: &EnclosedEquipment, at: Pointer) {
+        let Some(clearance) = one.clearance_to_walls else { return };
+        let at = at.member("/clearance_to_walls");
+        let Some(limit) = self.book.wall_clearance else {
+            self.inspection.proof.does_not_apply(&WALL_CLEARANCE, "not-in-edition", Some(at));
+            return;
+        };
+        let limit = self.inspection.proof.stated(&limit);
+        let given = Given { value: Some(clearance.value()), measure: Measure::Length, at };
+        self.inspection.limit(&WALL_CLEARANCE, given, Relation::AtLeast, limit, CLEARANCE);
+    }
+
+    /// Where the rules ask for less than the equipment itself takes, its own depth decides, whatever they say.
+    fn deeper_than_asked(&mut self, projection: Option<Figure>, at: Pointer, asked: &Asked) {
+        let Some(projection) = projection else { return };
+        let deepest = asked.depths.iter().map(|(_, depth)| *depth).max_by_key(|depth| depth.value);
+        if let Some(deepest) = deepest
+            && projection.value >= deepest.value
+        {
+            let finding = self.inspection.advise(&EQUIPMENT, "finding-equipment-deeper", at);
+            finding.arguments.push(("given", projection.into()));
+            finding.arguments.push(("limit", deepest.into()));
+        }
+    }
+}

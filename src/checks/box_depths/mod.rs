@@ -1,0 +1,139 @@
+//! Depth of a box: deep enough on its own, and for the devices and equipment that it encloses (314.24)?
+//!
+//! A box can have volume enough and still be too shallow for what is mounted in it.
+//!
+//! ```
+//! use elbowroom::checks::{Verdict, box_depths::BoxDepths, evaluate};
+//! let request = serde_json::from_str(r#"{
+//!     "edition": "2023",
+//!     "enclosure": {"internal_depth": 1.75},
+//!     "equipment": [{"projection": 1.4, "largest_supply_conductor": "12 AWG", "rear_center_entry": true}]
+//! }"#).unwrap();
+//! let evaluation = evaluate::<BoxDepths>(&request);
+//! // conductors enter through the center of the back: 1.4 + 0.5
+//! assert_eq!(evaluation.outcome.required.unwrap().value.to_string(), "1.9");
+//! assert_eq!(evaluation.verdict, Some(Verdict::Violates));
+//! ```
+
+mod equipment;
+mod outcome;
+mod request;
+
+pub use outcome::{BoxDepthsOutcome, EquipmentDepth};
+pub use request::*;
+
+use super::inspection::{Inspection, Sentences};
+use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::box_depth::{BoxDepth, EQUIPMENT, PLAIN};
+use crate::rulebook::reading::Readings;
+use crate::rulebook::{Rule, Rulebook};
+
+/// The check of the depth of one box.
+#[derive(Clone, Copy, Debug)]
+pub struct BoxDepths;
+
+impl Check for BoxDepths {
+    const NAME: &'static str = "box_depths";
+    const PATH: &'static str = "/v1/box-depths/check";
+    type Request = BoxDepthsRequest;
+    type Outcome = BoxDepthsOutcome;
+
+    fn terms(request: &BoxDepthsRequest) -> Terms<'_> {
+        Terms {
+            edition: request.edition,
+            accept_unverified_rules: request.accept_unverified_rules,
+            units: request.units,
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
+        }
+    }
+
+    fn readings(_: &BoxDepthsRequest, readings: Readings) -> Readings {
+        readings
+    }
+
+    fn faults(request: &BoxDepthsRequest, faults: &mut Faults) {
+        faults.at_most(Pointer::to("/equipment"), request.equipment.len(), MOST_ITEMS);
+        faults.distinct_ids(request.equipment.iter().enumerate().filter_map(|(index, one)| {
+            let at = Pointer::of("/equipment/#", index).member("/id");
+            one.id.as_ref().map(|id| (id.as_str(), at))
+        }));
+    }
+
+    fn evaluate(rulebook: &Rulebook, request: &BoxDepthsRequest) -> Evaluation<BoxDepthsOutcome> {
+        let mut depths = Depths::of_box(rulebook, request);
+        let (required, equipment) =
+            if request.equipment.is_empty() { (depths.plain(), Vec::new()) } else { depths.with(request) };
+        let Inspection { proof, requirements, findings, .. } = depths.inspection;
+        let verdict = request.enclosure.is_some().then(|| Verdict::of(&findings));
+        let outcome = BoxDepthsOutcome { required, equipment, requirements };
+        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    }
+}
+
+const DEPTH: Sentences =
+    Sentences { met: "finding-depth-enough", broken: "finding-depth-short", open: "finding-depth-open" };
+const PLAIN_DEPTH: Sentences = Sentences {
+    met: "finding-plain-depth-enough",
+    broken: "finding-plain-depth-short",
+    open: "finding-plain-depth-open",
+};
+
+/// The depth of a box under inspection.
+struct Depths {
+    inspection: Inspection,
+    book: BoxDepth,
+    enclosure: Option<DepthEnclosure>,
+    /// The depth inside, if it was given.
+    internal: Option<Figure>,
+}
+
+impl Depths {
+    fn of_box(rulebook: &Rulebook, request: &BoxDepthsRequest) -> Self {
+        let mut proof = Derivation::new(rulebook, request.units);
+        let given = request.enclosure.and_then(|enclosure| enclosure.internal_depth);
+        let rule = if request.equipment.is_empty() { &PLAIN } else { &EQUIPMENT };
+        let internal = given.map(|depth| proof.given(rule, depth.value(), Measure::Length, Self::AT));
+        let (inspection, book) = (Inspection::new(proof), rulebook.box_depth.clone());
+        Self { inspection, book, enclosure: request.enclosure, internal }
+    }
+
+    const AT: Pointer = Pointer::to("/enclosure/internal_depth");
+
+    /// A box with nothing in it that is a device or equipment.
+    fn plain(&mut self) -> Option<Figure> {
+        let least = self.inspection.proof.stated(&self.book.plain);
+        self.ask(&PLAIN, least, PLAIN_DEPTH);
+        Some(least)
+    }
+
+    /// A box with devices or equipment: the deepest that any of it asks for.
+    fn with(&mut self, request: &BoxDepthsRequest) -> (Option<Figure>, Vec<EquipmentDepth>) {
+        self.inspection.proof.does_not_apply(&PLAIN, "equipment-enclosed", None);
+        let (mut asked, mut known, mut equipment) = (Vec::new(), true, Vec::new());
+        for (index, one) in request.equipment.iter().enumerate() {
+            let (depth, determined) = self.equipment(index, one);
+            known &= determined;
+            asked.extend(depth.required);
+            equipment.push(depth);
+        }
+        let required = if known { self.inspection.proof.largest(&EQUIPMENT, &asked) } else { None };
+        (required, equipment)
+    }
+
+    /// Asks a least depth of the box, where there is one to ask it of.
+    fn ask(&mut self, rule: &'static Rule, least: Figure, sentences: Sentences) {
+        let relation = Relation::AtLeast;
+        match (self.enclosure, self.internal) {
+            (None, _) => {}
+            (Some(_), None) => {
+                self.inspection.open(rule, Some((relation, least)), Self::AT, sentences.open);
+            }
+            (Some(_), Some(depth)) => {
+                self.inspection.compare(rule, (depth, Self::AT), relation, least, sentences);
+            }
+        }
+    }
+}

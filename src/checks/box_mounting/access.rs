@@ -1,0 +1,66 @@
+//! Whether the wiring in the box can be reached.
+
+use super::{Access, AccessPlace, LooseCover, Mounting};
+use crate::checks::inspection::Sentences;
+use crate::derivation::Pointer;
+use crate::rulebook::box_access::{BUILDING, UNDER_LOOSE_COVER, UNDERGROUND};
+
+const IN_BUILDING: Sentences = Sentences {
+    met: "finding-reached-in-building",
+    broken: "finding-not-reached-in-building",
+    open: "finding-reached-in-building-open",
+};
+const BELOW_GROUND: Sentences = Sentences {
+    met: "finding-reached-underground",
+    broken: "finding-not-reached-underground",
+    open: "finding-reached-underground-open",
+};
+const LISTED: Sentences = Sentences {
+    met: "finding-loose-cover-listed-box",
+    broken: "finding-loose-cover-unlisted-box",
+    open: "finding-loose-cover-listed-box-open",
+};
+const LOOSE: Sentences = Sentences {
+    met: "finding-loose-cover",
+    broken: "finding-loose-cover-firm",
+    open: "finding-loose-cover-open",
+};
+const IDENTIFIED: Sentences = Sentences {
+    met: "finding-loose-cover-place-identified",
+    broken: "finding-loose-cover-place-lost",
+    open: "finding-loose-cover-place-open",
+};
+
+impl Mounting {
+    /// Reached as it is; or, underground, covered up as the exception lets it be.
+    pub(super) fn access(&mut self, access: Option<Access>) {
+        let Some(Access { place, reachable, under_loose_cover, finish_opening }) = access else { return };
+        let at = Pointer::to("/access/reachable");
+        let (rule, sentences) = match place {
+            AccessPlace::Building => (&BUILDING, IN_BUILDING),
+            AccessPlace::Underground => (&UNDERGROUND, BELOW_GROUND),
+        };
+        match under_loose_cover {
+            Some(cover) if reachable != Some(true) => self.loose_cover(cover),
+            _ => {
+                self.inspection.fact(rule, reachable, at, sentences);
+            }
+        }
+        if let Some(opening) = finish_opening {
+            self.finish_opening(opening);
+        }
+    }
+
+    fn loose_cover(&mut self, cover: LooseCover) {
+        let LooseCover { listed_box, only_loose_material, place_identified } = cover;
+        let at = |member| Pointer::to("/access/under_loose_cover").member(member);
+        let asked = [
+            (listed_box, at("/listed_box"), LISTED),
+            (only_loose_material, at("/only_loose_material"), LOOSE),
+            (place_identified, at("/place_identified"), IDENTIFIED),
+        ];
+        for (given, at, sentences) in asked {
+            self.inspection.fact(&UNDER_LOOSE_COVER, given, at, sentences);
+        }
+    }
+}

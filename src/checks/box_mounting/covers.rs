@@ -1,0 +1,74 @@
+//! What covers the box, and openings that nothing uses.
+
+use super::{FittedCover, Mounting, UnusedOpenings};
+use crate::checks::inspection::{Given, Sentences};
+use crate::derivation::{Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::box_entry::UNUSED;
+use crate::rulebook::box_surface::{CANOPY_FINISH, COVER, COVER_SCREWS, PENDANT_CORD};
+
+const FITTED: Sentences = Sentences {
+    met: "finding-cover-fitted",
+    broken: "finding-cover-missing",
+    open: "finding-cover-fitted-open",
+};
+const SCREWS: Sentences = Sentences {
+    met: "finding-cover-screws-match",
+    broken: "finding-cover-screws-differ",
+    open: "finding-cover-screws-open",
+};
+const BARE_FINISH: Sentences = Sentences {
+    met: "finding-finish-small",
+    broken: "finding-finish-bare",
+    open: "finding-finish-area-open",
+};
+const CORD: Sentences =
+    Sentences { met: "finding-cord-bushed", broken: "finding-cord-bare", open: "finding-cord-bushed" };
+const CLOSED: Sentences = Sentences {
+    met: "finding-openings-closed",
+    broken: "finding-openings-left-open",
+    open: "finding-openings-closed-open",
+};
+
+impl Mounting {
+    /// The cover, its screws, and what shows or passes around it.
+    pub(super) fn cover(&mut self, cover: Option<FittedCover>) {
+        let Some(FittedCover { fitted, screws_match, combustible_finish, pendant_cord_bushed }) = cover
+        else {
+            return;
+        };
+        let at = |member| Pointer::to("/cover").member(member);
+        self.inspection.fact(&COVER, fitted, at("/fitted"), FITTED);
+        if fitted != Some(false) {
+            self.inspection.fact(&COVER_SCREWS, screws_match, at("/screws_match"), SCREWS);
+        }
+        if let Some(finish) = combustible_finish {
+            let at = |member| Pointer::to("/cover/combustible_finish").member(member);
+            if finish.covered == Some(true) {
+                self.inspection.granted(&CANOPY_FINISH, at("/covered"), "finding-finish-covered");
+            } else {
+                let limit = self.inspection.proof.stated(&self.book.box_surface.canopy_finish);
+                let value = finish.exposed_area.map(|area| area.value());
+                let large = value.is_some_and(|area| area >= limit.value);
+                let relation = Relation::Below;
+                if large && finish.covered.is_none() {
+                    let finding = "finding-finish-covered-open";
+                    self.inspection.open(&CANOPY_FINISH, Some((relation, limit)), at("/covered"), finding);
+                } else {
+                    let given = Given { value, measure: Measure::Area, at: at("/exposed_area") };
+                    self.inspection.limit(&CANOPY_FINISH, given, relation, limit, BARE_FINISH);
+                }
+            }
+        }
+        if pendant_cord_bushed.is_some() {
+            self.inspection.fact(&PENDANT_CORD, pendant_cord_bushed, at("/pendant_cord_bushed"), CORD);
+        }
+    }
+
+    /// Openings that nothing uses.
+    pub(super) fn unused_openings(&mut self, openings: Option<UnusedOpenings>) {
+        let Some(UnusedOpenings { closed_like_the_wall }) = openings else { return };
+        let at = Pointer::to("/unused_openings/closed_like_the_wall");
+        self.inspection.fact(&UNUSED, closed_like_the_wall, at, CLOSED);
+    }
+}

@@ -1,0 +1,116 @@
+//! The opening that the finish leaves over a recessed box.
+
+use super::{FinishOpening, Mounting, distance, of_box};
+use crate::checks::inspection::Sentences;
+use crate::derivation::{Figure, Pointer, Relation};
+use crate::quantity::{Length, Measure, Units};
+use crate::rulebook::box_access::{
+    OPENING, OPENING_FOR_DEVICE, OPENING_FULL, OPENING_METRIC, OpeningSizes, Openings,
+};
+use crate::rulebook::{Rule, RuleFigure};
+
+const FULL: Sentences = Sentences {
+    met: "finding-whole-box-open",
+    broken: "finding-large-box-covered",
+    open: "finding-whole-box-open-open",
+};
+const CENTER: Sentences = Sentences {
+    met: "finding-opening-centered",
+    broken: "finding-opening-off-center",
+    open: "finding-opening-center-open",
+};
+const WITHIN: Sentences = Sentences {
+    met: "finding-opening-within-walls",
+    broken: "finding-opening-beyond-walls",
+    open: "finding-opening-walls-open",
+};
+const SIZE: Sentences = Sentences {
+    met: "finding-opening-large-enough",
+    broken: "finding-opening-too-small",
+    open: "finding-opening-size-open",
+};
+
+const PLACE: Pointer = Pointer::to("/access/finish_opening");
+
+impl Mounting {
+    /// Openings are spoken of from 2023 on, there by an interim amendment that may not be in force.
+    pub(super) fn finish_opening(&mut self, opening: FinishOpening) {
+        let at = PLACE.member("/interim_amendment_in_force");
+        let Some(openings) = self.book.box_access.openings.clone() else {
+            self.inspection.proof.does_not_apply(&OPENING, "not-in-edition", Some(PLACE));
+            return;
+        };
+        match opening.interim_amendment_in_force {
+            _ if openings.in_text => {}
+            None => {
+                self.inspection.open(&OPENING, None, at, "finding-opening-amendment-open");
+                return;
+            }
+            Some(in_force) => {
+                self.inspection.proof.fact(&OPENING, in_force, at);
+                if !in_force {
+                    self.inspection.proof.does_not_apply(&OPENING, "amendment-not-in-force", Some(at));
+                    return;
+                }
+            }
+        }
+        let whole = PLACE.member("/whole_box_open");
+        if opening.whole_box_open == Some(true) {
+            self.inspection.fact(&OPENING_FULL, Some(true), whole, FULL);
+            return;
+        }
+        match self.is_small(&openings) {
+            Some(false) => {
+                self.inspection.fact(&OPENING_FULL, opening.whole_box_open, whole, FULL);
+            }
+            None => {
+                self.inspection.open(&OPENING, None, of_box("/volume"), "finding-opening-volume-open");
+            }
+            Some(true) => self.small_box_opening(opening, &openings),
+        }
+    }
+
+    /// Whether the smaller opening may serve: not over a conduit body, nor over a large box.
+    fn is_small(&mut self, openings: &Openings) -> Option<bool> {
+        let proof = &mut self.inspection.proof;
+        if self.enclosure.conduit_body == Some(true) {
+            proof.fact(&OPENING, true, of_box("/conduit_body"));
+            return Some(false);
+        }
+        let volume = self.enclosure.volume?;
+        let volume = proof.given(&OPENING, volume.value(), Measure::Volume, of_box("/volume"));
+        let limit = proof.stated(&openings.small_up_to);
+        Some(proof.compare(&OPENING, volume, Relation::AtMost, limit).0)
+    }
+
+    fn small_box_opening(&mut self, opening: FinishOpening, openings: &Openings) {
+        if opening.fits_device == Some(true) {
+            let at = PLACE.member("/fits_device");
+            self.inspection.granted(&OPENING_FOR_DEVICE, at, "finding-opening-fits-device");
+            return;
+        }
+        // nobody here has read the millimetres, so in millimetres these sizes advise and do not decide
+        let (rule, sizes): (&'static Rule, &OpeningSizes) = match self.inspection.proof.units() {
+            Units::Us => (&OPENING, &openings.inches),
+            Units::Si => (&OPENING_METRIC, &openings.millimetres),
+        };
+        let OpeningSizes { off_center, long_side, short_side, diameter } = sizes.clone();
+        let limit = self.stated(&off_center);
+        let given = distance(opening.off_center.map(|center| center.value()), PLACE.member("/off_center"));
+        self.inspection.limit(rule, given, Relation::AtMost, limit, CENTER);
+        let within = PLACE.member("/within_box_walls");
+        self.inspection.fact(&OPENING, opening.within_box_walls, within, WITHIN);
+        if opening.diameter.is_some() {
+            self.side(rule, opening.diameter, "/diameter", diameter);
+        } else {
+            self.side(rule, opening.long_side, "/long_side", long_side);
+            self.side(rule, opening.short_side, "/short_side", short_side);
+        }
+    }
+
+    fn side(&mut self, rule: &'static Rule, side: Option<Length>, member: &'static str, least: RuleFigure) {
+        let limit: Figure = self.stated(&least);
+        let given = distance(side.map(|side| side.value()), PLACE.member(member));
+        self.inspection.limit(rule, given, Relation::AtLeast, limit, SIZE);
+    }
+}

@@ -1,0 +1,204 @@
+//! Grounding of a metal box, fasteners that reach into it, and moisture.
+
+use super::{
+    DrainOpening, Fastener, FastenerThrough, LocationKind, Moisture, MountedBox, MountedMaterial, Mounting,
+    distance, of_box,
+};
+use crate::checks::Name;
+use crate::checks::inspection::Sentences;
+use crate::derivation::{Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::box_protection::{
+    BLUNT, COVER_SCREWS, DRAIN, DRAIN_FITTING, Fasteners, GROUNDED, KEEP_DRY, THROUGH_COVER,
+    THROUGH_SMALL_WALL, THROUGH_WALL, WET,
+};
+use crate::rulebook::{Rule, RuleFigure};
+
+const GROUND: Sentences = Sentences {
+    met: "finding-box-grounded",
+    broken: "finding-box-not-grounded",
+    open: "finding-box-grounded-open",
+};
+const BLUNT_END: Sentences = Sentences {
+    met: "finding-fastener-blunt",
+    broken: "finding-fastener-sharp",
+    open: "finding-fastener-blunt-open",
+};
+const REACH: Sentences = Sentences {
+    met: "finding-fastener-short-enough",
+    broken: "finding-fastener-too-long",
+    open: "finding-fastener-reach-open",
+};
+const DRY_INSIDE: Sentences = Sentences {
+    met: "finding-moisture-kept-out",
+    broken: "finding-moisture-enters",
+    open: "finding-moisture-open",
+};
+const LISTED_WET: Sentences = Sentences {
+    met: "finding-listed-for-wet",
+    broken: "finding-not-listed-for-wet",
+    open: "finding-listed-for-wet-open",
+};
+const DRAINED_BOX: Sentences = Sentences {
+    met: "finding-drained-box-listed",
+    broken: "finding-drained-box-not-listed",
+    open: "finding-drained-box-open",
+};
+const NARROW: Sentences = Sentences {
+    met: "finding-drain-wide-enough",
+    broken: "finding-drain-too-narrow",
+    open: "finding-drain-too-narrow",
+};
+const WIDE: Sentences = Sentences {
+    met: "finding-drain-narrow-enough",
+    broken: "finding-drain-too-wide",
+    open: "finding-drain-too-wide",
+};
+
+impl Mounting {
+    /// A metal box is grounded.
+    pub(super) fn grounding(&mut self) {
+        match self.enclosure.material {
+            Some(MountedMaterial::Metal) => {
+                let at = of_box("/grounded");
+                self.inspection.fact(&GROUNDED, self.enclosure.grounded, at, GROUND);
+            }
+            Some(MountedMaterial::Nonmetallic) => {
+                let at = of_box("/material");
+                self.inspection.proof.does_not_apply(&GROUNDED, "nonmetallic-box", Some(at));
+            }
+            None => {}
+        }
+    }
+
+    /// Fasteners put in on site that reach into the wiring space.
+    pub(super) fn fasteners(&mut self, fasteners: &[Fastener]) {
+        if fasteners.is_empty() {
+            return;
+        }
+        let Some(book) = self.book.box_protection.fasteners.clone() else {
+            let at = Pointer::to("/fasteners");
+            self.inspection.proof.does_not_apply(&BLUNT, "not-in-edition", Some(at));
+            return;
+        };
+        for (index, fastener) in fasteners.iter().enumerate() {
+            self.inspection.about(fastener.id.as_ref().map(Name::as_str), index);
+            let item = Pointer::of("/fasteners/#", index);
+            if fastener.as_maker_specifies == Some(true) {
+                let at = item.member("/as_maker_specifies");
+                self.inspection.granted(&BLUNT, at, "finding-fastener-as-specified");
+                continue;
+            }
+            self.inspection.fact(&BLUNT, fastener.blunt, item.member("/blunt"), BLUNT_END);
+            match fastener.through {
+                FastenerThrough::CoverScrew => {
+                    self.reach(fastener, item, &COVER_SCREWS, book.cover_screws);
+                }
+                FastenerThrough::Cover => self.reach(fastener, item, &THROUGH_COVER, book.through_cover),
+                FastenerThrough::Wall => self.through_wall(fastener, item, &book),
+            }
+        }
+    }
+
+    fn reach(&mut self, fastener: &Fastener, item: Pointer, rule: &'static Rule, most: RuleFigure) {
+        let limit = self.stated(&most);
+        let given = distance(fastener.reach.map(|reach| reach.value()), item.member("/reach"));
+        self.inspection.limit(rule, given, Relation::AtMost, limit, REACH);
+    }
+
+    /// Through a wall: by the volume of the box, and by how near an adjacent wall is.
+    fn through_wall(&mut self, fastener: &Fastener, item: Pointer, book: &Fasteners) {
+        let reach = fastener.reach.map(|reach| reach.value());
+        let far_enough = self.value(&book.through_wall);
+        let Some(volume) = self.enclosure.volume else {
+            let at = of_box("/volume");
+            self.inspection.open(&THROUGH_WALL, None, at, "finding-fastener-volume-open");
+            return;
+        };
+        let proof = &mut self.inspection.proof;
+        let volume = proof.given(&THROUGH_WALL, volume.value(), Measure::Volume, of_box("/volume"));
+        let limit = proof.stated(&book.large_over);
+        let (large, _) = proof.compare(&THROUGH_WALL, volume, Relation::Above, limit);
+        if !large {
+            self.inspection.advise(&THROUGH_SMALL_WALL, "finding-fastener-small-box", item);
+            return;
+        }
+        let longer = reach.is_some_and(|reach| reach > far_enough);
+        let near_at = item.member("/from_adjacent_wall");
+        let near = fastener.from_adjacent_wall.map(|from| {
+            let proof = &mut self.inspection.proof;
+            let from = proof.given(&THROUGH_WALL, from.value(), Measure::Length, near_at);
+            let within = proof.stated(&book.near);
+            proof.compare(&THROUGH_WALL, from, Relation::AtMost, within).0
+        });
+        let most_anyway = self.value(&book.through_wall_near);
+        let too_long_anyway = reach.is_some_and(|reach| reach > most_anyway);
+        match near {
+            Some(true) => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
+            None if too_long_anyway => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
+            None if longer => {
+                let limit = self.stated(&book.through_wall);
+                let limit = Some((Relation::AtMost, limit));
+                self.inspection.open(&THROUGH_WALL, limit, near_at, "finding-fastener-corner-open");
+            }
+            Some(false) | None => self.reach(fastener, item, &THROUGH_WALL, book.through_wall),
+        }
+    }
+
+    /// Moisture kept out, the box listed for a wet location, and drain openings of the right size.
+    pub(super) fn moisture(&mut self, moisture: Option<&Moisture>) {
+        let Some(Moisture { location, kept_out, drain_openings }) = moisture else { return };
+        if *location == LocationKind::Dry {
+            let at = Pointer::to("/moisture/location");
+            self.inspection.proof.does_not_apply(&KEEP_DRY, "dry-location", Some(at));
+        } else {
+            self.inspection.fact(&KEEP_DRY, *kept_out, Pointer::to("/moisture/kept_out"), DRY_INSIDE);
+        }
+        if *location == LocationKind::Wet {
+            let at = of_box("/listed_for_wet_locations");
+            self.inspection.fact(&WET, self.enclosure.listed_for_wet_locations, at, LISTED_WET);
+        }
+        for (index, opening) in drain_openings.iter().enumerate() {
+            self.drain(*opening, Pointer::of("/moisture/drain_openings/#", index), index);
+        }
+        if !drain_openings.is_empty() {
+            self.drained_box();
+        }
+    }
+
+    fn drain(&mut self, opening: DrainOpening, item: Pointer, index: usize) {
+        self.inspection.about(None, index);
+        let at = item.member("/diameter");
+        let given = || distance(Some(opening.diameter.value()), at);
+        let (least, most) = (self.book.box_protection.drain_least, self.book.box_protection.drain_most);
+        let limit = self.stated(&least);
+        self.inspection.limit(&DRAIN, given(), Relation::AtLeast, limit, NARROW);
+        let limit = self.stated(&most);
+        let wide = opening.diameter.value() > limit.value;
+        let fitting = item.member("/listed_fitting");
+        match opening.listed_fitting {
+            Some(true) if wide => {
+                self.inspection.granted(&DRAIN_FITTING, fitting, "finding-drain-fitting");
+            }
+            None if wide => {
+                let limit = Some((Relation::AtMost, limit));
+                self.inspection.open(&DRAIN, limit, fitting, "finding-drain-fitting-open");
+            }
+            _ => {
+                self.inspection.limit(&DRAIN, given(), Relation::AtMost, limit, WIDE);
+            }
+        }
+    }
+
+    /// Openings are drilled in boxes that are listed for damp or for wet locations.
+    fn drained_box(&mut self) {
+        let MountedBox { listed_for_wet_locations: wet, listed_for_damp_locations: damp, .. } =
+            self.enclosure;
+        let (listed, at) = if wet == Some(true) {
+            (wet, of_box("/listed_for_wet_locations"))
+        } else {
+            (damp, of_box("/listed_for_damp_locations"))
+        };
+        self.inspection.fact(&DRAIN, listed, at, DRAINED_BOX);
+    }
+}

@@ -1,0 +1,116 @@
+//! What enters the box: wiring, and fasteners.
+
+use crate::checks::{Name, present};
+use crate::quantity::{Length, Offset};
+use crate::trade::ConductorSize;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// What kind of wiring enters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum EntryWiring {
+    /// Nonmetallic-sheathed cable.
+    NonmetallicSheathedCable,
+    /// Multiconductor underground feeder cable.
+    UndergroundFeederCable,
+    /// Armored or metal-clad cable.
+    ArmoredCable,
+    /// A metal raceway.
+    MetalRaceway,
+    /// A nonmetallic raceway.
+    NonmetallicRaceway,
+    /// Flexible cord, open wiring or another way.
+    Other,
+}
+
+/// One entry of the box.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct WiringEntry {
+    /// A name, so that the answer can speak of it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub id: Option<Name>,
+    /// What enters.
+    pub wiring: EntryWiring,
+    /// Whether it is secured to the box.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub secured: Option<bool>,
+    /// For a cable: how far its sheath reaches inside the box, past any clamp, in the request's units.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub sheath_inside: Option<Offset>,
+    /// For a cable that is not secured to the box: how far from the box it is first fastened, along its sheath. In the
+    /// request's units.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub fastened_at: Option<Offset>,
+    /// For a cable: whether it comes in a raceway that is complete from end to end.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub in_complete_raceway: Option<bool>,
+    /// The largest insulated conductor that enters here.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub largest_insulated_conductor: Option<ConductorSize>,
+    /// Whether a smooth, rounded insulating fitting protects it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub insulating_fitting: Option<bool>,
+    /// Whether it enters the side of the box with a locknut or bushing.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub locknut_on_side: Option<bool>,
+}
+
+/// Openings in the box that nothing uses.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct UnusedOpenings {
+    /// Whether all of them are closed, so that they protect about as well as the wall of the box.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub closed_like_the_wall: Option<bool>,
+}
+
+/// What a fastener goes through.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum FastenerThrough {
+    /// It is a screw that holds the cover.
+    CoverScrew,
+    /// It goes through the cover, for another purpose.
+    Cover,
+    /// It goes through a wall of the box.
+    Wall,
+}
+
+/// A screw or another fastener, put in on site, that reaches into the wiring space.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Fastener {
+    /// A name, so that the answer can speak of it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub id: Option<Name>,
+    /// What it goes through.
+    pub through: FastenerThrough,
+    /// Whether it is what the maker of the box provides or specifies: nothing more is then asked.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub as_maker_specifies: Option<bool>,
+    /// Whether it is a machine screw with a blunt end, or another fastener with a blunt end.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub blunt: Option<bool>,
+    /// How far it reaches into the wiring space, in the request's units.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub reach: Option<Length>,
+    /// For a fastener through a wall: how far it stands from the nearest adjacent wall, in the request's units.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_adjacent_wall: Option<Offset>,
+}

@@ -1,0 +1,180 @@
+//! Box supports: is an enclosure held as 314.23 asks?
+//!
+//! The section names several means, and one complete means is enough. Each that a request names is inspected on its own,
+//! and the verdict combines them:
+//!
+//! * one is complete: the enclosure complies, and what the others lack is advisory;
+//! * none is complete, but one could be if more were known: not determined;
+//! * every one lacks something: the enclosure violates the rule, and each finding says what is lacking.
+//!
+//! One requirement stands by itself: screws with bare threads among the conductors are a violation whatever else holds
+//! the box, and while it is not known whether threads are bare nothing is settled.
+//!
+//! ```
+//! use elbowroom::checks::{Verdict, box_supports::BoxSupports, evaluate};
+//! let request = serde_json::from_str(r#"{
+//!     "enclosure": {"volume": 30.3, "devices_or_luminaires": true},
+//!     "means": [{
+//!         "kind": "raceways", "threaded_entries_or_hubs": true,
+//!         "conduits": [{"kind": "RMC", "threaded_wrenchtight": true, "secured_within": 18}]
+//!     }]
+//! }"#).unwrap();
+//! // one conduit, where a box with a device needs two
+//! assert_eq!(evaluate::<BoxSupports>(&request).verdict, Some(Verdict::Violates));
+//! ```
+
+mod faults;
+mod fixed;
+mod hanging;
+mod outcome;
+mod raceways;
+mod request;
+
+pub use outcome::{BoxSupportsOutcome, MeansOfSupport};
+pub use request::*;
+
+use super::inspection::{Given, Inspection};
+use super::ways::{Settled, Way};
+use super::{Check, Evaluation, Faults, Finding, Reference, Status, Terms, Verdict};
+use crate::derivation::{Derivation, Pointer};
+use crate::quantity::{Length, Measure};
+use crate::rulebook::box_support::{
+    BoxSupport, CEILING_FRAMING, CEILING_WIRES, CORD, EMBEDDED, FINISHED_SURFACE, LUMINAIRE_ON_CONDUIT,
+    MEANS, STEM, STRUCTURE, SURFACE, THREADS,
+};
+use crate::rulebook::reading::Readings;
+use crate::rulebook::{Rule, Rulebook};
+
+/// The check of what holds one enclosure.
+#[derive(Clone, Copy, Debug)]
+pub struct BoxSupports;
+
+impl Check for BoxSupports {
+    const NAME: &'static str = "box_supports";
+    const PATH: &'static str = "/v1/box-supports/check";
+    type Request = BoxSupportsRequest;
+    type Outcome = BoxSupportsOutcome;
+
+    fn terms(request: &BoxSupportsRequest) -> Terms<'_> {
+        Terms {
+            edition: request.edition,
+            accept_unverified_rules: request.accept_unverified_rules,
+            units: request.units,
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
+        }
+    }
+
+    fn readings(_: &BoxSupportsRequest, readings: Readings) -> Readings {
+        readings
+    }
+
+    fn faults(request: &BoxSupportsRequest, faults: &mut Faults) {
+        faults::find(request, faults);
+    }
+
+    fn evaluate(rulebook: &Rulebook, request: &BoxSupportsRequest) -> Evaluation<BoxSupportsOutcome> {
+        let mut holding = Holding {
+            inspection: Inspection::new(Derivation::new(rulebook, request.units)),
+            figures: &rulebook.box_support,
+            enclosure: &request.enclosure,
+        };
+        let mut ways = Vec::with_capacity(request.means.len());
+        for (index, means) in request.means.iter().enumerate() {
+            let found = holding.means(means, index);
+            ways.extend(found.into_iter().map(|(rule, way)| (Pointer::of("/means/#", index), rule, way)));
+        }
+        let found: Vec<Way> = ways.iter().map(|(_, _, way)| way.clone()).collect();
+        let settled = holding.inspection.settle(&MEANS, &found, &[&THREADS]);
+        holding.inspection.findings.push(overall(settled, &ways));
+        let means = ways
+            .into_iter()
+            .map(|(at, rule, Way { requirements, status, step, .. })| MeansOfSupport {
+                at,
+                rule: rule.id,
+                status,
+                requirements,
+                step,
+            })
+            .collect();
+        let Inspection { proof, findings, .. } = holding.inspection;
+        let verdict = Some(Verdict::of(&findings));
+        let outcome = BoxSupportsOutcome { means };
+        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    }
+}
+
+/// What the means come to together.
+fn overall(settled: Settled, ways: &[(Pointer, &'static Rule, Way)]) -> Finding {
+    let list = Pointer::to("/means");
+    let Settled { status, step } = settled;
+    let message = match status {
+        Status::Satisfied => "finding-support-complete",
+        Status::Violated => "finding-support-incomplete",
+        _ if ways.is_empty() => "finding-support-not-named",
+        _ => "finding-support-open",
+    };
+    let mut finding = Finding::new(&MEANS, status, message);
+    finding.step = step;
+    finding.at = ways.iter().filter(|(_, _, way)| way.status == status).map(|(at, _, _)| *at).collect();
+    finding.at.dedup();
+    if ways.is_empty() {
+        finding = finding.at(list).supply(list);
+    }
+    finding
+}
+
+/// An enclosure under inspection, with what holds it.
+struct Holding<'a> {
+    inspection: Inspection,
+    figures: &'a BoxSupport,
+    enclosure: &'a HeldEnclosure,
+}
+
+impl Holding<'_> {
+    /// The ways in which one means may hold the enclosure, each with the rule that allows it.
+    fn means(&mut self, means: &SupportMeans, index: usize) -> Vec<(&'static Rule, Way)> {
+        let at = Pointer::of("/means/#", index);
+        let (rule, way) = match means {
+            SupportMeans::Raceways(raceways) => return self.raceways(raceways, index),
+            SupportMeans::Surface(surface) => {
+                (&SURFACE, self.way(&SURFACE, |held| held.surface(surface, at)))
+            }
+            SupportMeans::StructuralMember(structural) => {
+                (&STRUCTURE, self.way(&STRUCTURE, |held| held.structural(structural, at)))
+            }
+            SupportMeans::FinishedSurface(finished) => {
+                (&FINISHED_SURFACE, self.way(&FINISHED_SURFACE, |held| held.finished_surface(finished, at)))
+            }
+            SupportMeans::CeilingFraming(framing) => {
+                (&CEILING_FRAMING, self.way(&CEILING_FRAMING, |held| held.ceiling_framing(framing, at)))
+            }
+            SupportMeans::CeilingWires(wires) => {
+                (&CEILING_WIRES, self.way(&CEILING_WIRES, |held| held.ceiling_wires(wires, at)))
+            }
+            SupportMeans::LuminaireOnConduit(luminaire) => (
+                &LUMINAIRE_ON_CONDUIT,
+                self.way(&LUMINAIRE_ON_CONDUIT, |held| held.luminaire_on_conduit(luminaire, index)),
+            ),
+            SupportMeans::Embedded(embedded) => {
+                (&EMBEDDED, self.way(&EMBEDDED, |held| held.embedded(embedded, at)))
+            }
+            SupportMeans::CordPendant(cord) => (&CORD, self.way(&CORD, |held| held.cord_pendant(cord, at))),
+            SupportMeans::ConduitPendant(pendant) => {
+                (&STEM, self.way(&STEM, |held| held.conduit_pendant(pendant, at)))
+            }
+        };
+        vec![(rule, way)]
+    }
+
+    fn way(&mut self, rule: &'static Rule, inspect: impl FnOnce(&mut Self)) -> Way {
+        let start = self.inspection.begin();
+        inspect(self);
+        self.inspection.end(rule, start)
+    }
+}
+
+/// A length that a request may give.
+fn length(value: Option<Length>, at: Pointer) -> Given {
+    Given { value: value.map(Length::value), measure: Measure::Length, at }
+}

@@ -1,0 +1,164 @@
+//! Free conductor at a box: is enough left to splice and connect, and does it reach outside a small opening (300.14)?
+//!
+//! The usual question is a repair: insulation was damaged while the wall was cut, the conductor is cut back, and what is
+//! left is too short. The answer says whether a splice inside the box may make the length up, and what it must reach.
+//!
+//! ```
+//! use elbowroom::checks::{Verdict, evaluate, free_conductors::FreeConductors};
+//! let request = serde_json::from_str(r#"{
+//!     "opening": {"width": 2, "height": 3},
+//!     "emergence_depth": 3.5,
+//!     "conductors": [{"role": "terminated", "free_length": 6}]
+//! }"#).unwrap();
+//! let evaluation = evaluate::<FreeConductors>(&request);
+//! // the larger of 6 and 3.5 + 3
+//! assert_eq!(evaluation.outcome.required.unwrap().value.to_string(), "6.5");
+//! assert_eq!(evaluation.verdict, Some(Verdict::Violates));
+//! ```
+
+mod conductor;
+mod faults;
+mod outcome;
+mod request;
+
+pub use outcome::{ConductorLength, FreeConductorsOutcome, SpliceAnswer};
+pub use request::*;
+
+use super::inspection::Inspection;
+use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::quantity::{Measure, Offset};
+use crate::rulebook::Rulebook;
+use crate::rulebook::free_conductor::OUTSIDE;
+use crate::rulebook::reading::Readings;
+
+/// The check of the free conductors of one box.
+#[derive(Clone, Copy, Debug)]
+pub struct FreeConductors;
+
+impl Check for FreeConductors {
+    const NAME: &'static str = "free_conductors";
+    const PATH: &'static str = "/v1/free-conductors/check";
+    type Request = FreeConductorsRequest;
+    type Outcome = FreeConductorsOutcome;
+
+    fn terms(request: &FreeConductorsRequest) -> Terms<'_> {
+        Terms {
+            edition: request.edition,
+            accept_unverified_rules: request.accept_unverified_rules,
+            units: request.units,
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
+        }
+    }
+
+    fn readings(request: &FreeConductorsRequest, readings: Readings) -> Readings {
+        request.interpretations.map_or(readings, |chosen| chosen.apply(readings))
+    }
+
+    fn faults(request: &FreeConductorsRequest, faults: &mut Faults) {
+        faults::find(request, faults);
+    }
+
+    fn evaluate(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Evaluation<FreeConductorsOutcome> {
+        let mut lengths = Lengths::of_box(rulebook, request);
+        let depth = lengths.depth(request.emergence_depth, Pointer::to("/emergence_depth"));
+        let required = lengths.required(depth);
+        let conductors: Vec<ConductorLength> = request
+            .conductors
+            .iter()
+            .enumerate()
+            .filter_map(|(index, conductor)| lengths.conductor(index, conductor, depth))
+            .collect();
+        let Lengths { inspection: Inspection { proof, requirements, findings, .. }, small, outside, .. } =
+            lengths;
+        let verdict = (!request.conductors.is_empty()).then(|| Verdict::of(&findings));
+        let required_outside = (small == Some(true)).then_some(outside);
+        let outcome = FreeConductorsOutcome {
+            small_opening: small,
+            required,
+            required_outside,
+            conductors,
+            requirements,
+        };
+        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    }
+}
+
+/// What the box asks of every conductor in it.
+struct Lengths {
+    inspection: Inspection,
+    /// The base length.
+    base: Figure,
+    /// The reach outside a small opening.
+    outside: Figure,
+    /// Whether the opening is small, if that is known.
+    small: Option<bool>,
+    /// What rings and extensions add to the depth.
+    rings: Vec<Figure>,
+}
+
+impl Lengths {
+    fn of_box(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Self {
+        let mut proof = Derivation::new(rulebook, request.units);
+        let book = rulebook.free_conductor.clone();
+        let base = proof.stated(&book.length);
+        let outside = proof.stated(&book.outside);
+        let limit = proof.stated(&book.small_opening);
+        let small = request.opening.as_ref().and_then(|opening| is_small(&mut proof, opening, limit));
+        if small == Some(false) {
+            proof.does_not_apply(&OUTSIDE, "large-opening", Some(Pointer::to("/opening")));
+        }
+        let rings = request.rings.iter().enumerate().map(|(index, ring)| {
+            let item = Pointer::of("/rings/#", index);
+            let depth = proof.given(&OUTSIDE, ring.depth.value(), Measure::Length, item.member("/depth"));
+            match ring.count {
+                None => depth,
+                Some(count) => {
+                    let count = proof.count(&OUTSIDE, Some(count.get()), item);
+                    proof.product(&OUTSIDE, count, depth, Some(item))
+                }
+            }
+        });
+        let rings = rings.collect();
+        Self { inspection: Inspection::new(proof), base, outside, small, rings }
+    }
+
+    /// How far conductors emerge behind the opening, with what rings add.
+    fn depth(&mut self, depth: Option<Offset>, at: Pointer) -> Option<Figure> {
+        let proof = &mut self.inspection.proof;
+        let mut parts = vec![proof.given(&OUTSIDE, depth?.value(), Measure::Length, at)];
+        parts.extend(&self.rings);
+        Some(proof.sum(&OUTSIDE, &parts))
+    }
+
+    /// The free length that a conductor needs which emerges so far behind the opening: whatever the opening, where the
+    /// base length suffices either way.
+    fn required(&mut self, depth: Option<Figure>) -> Option<Figure> {
+        if self.small == Some(false) {
+            return Some(self.base);
+        }
+        let proof = &mut self.inspection.proof;
+        let reach = proof.sum(&OUTSIDE, &[depth?, self.outside]);
+        let either_way = self.small == Some(true) || reach.value <= self.base.value;
+        if either_way { proof.largest(&OUTSIDE, &[self.base, reach]) } else { None }
+    }
+}
+
+/// Whether any dimension of an opening is below the limit; `None` while a dimension is missing that could be.
+fn is_small(proof: &mut Derivation, opening: &BoxOpening, limit: Figure) -> Option<bool> {
+    let BoxOpening { width, height, diameter } = opening;
+    let sides = [(width, "/width"), (height, "/height"), (diameter, "/diameter")];
+    let mut known = 0;
+    for (side, member) in sides {
+        let Some(side) = side else { continue };
+        known += 1;
+        let at = Pointer::to("/opening").member(member);
+        let side = proof.given(&OUTSIDE, side.value(), Measure::Length, at);
+        let (below, _) = proof.compare(&OUTSIDE, side, Relation::Below, limit);
+        if below {
+            return Some(true);
+        }
+    }
+    (known == 2 || diameter.is_some()).then_some(false)
+}

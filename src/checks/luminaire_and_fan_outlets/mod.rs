@@ -1,0 +1,120 @@
+//! Luminaire and fan outlets: may a box carry what hangs from it (314.27)?
+//!
+//! A load may be carried in several ways: by a box that is made for it, by two screws in any box where it is light, by the
+//! structure. One complete way is enough. Apart from that, a ceiling box of a dwelling may have to be ready for a fan,
+//! in a way that differs between editions.
+//!
+//! ```
+//! use elbowroom::checks::{Verdict, evaluate, luminaire_and_fan_outlets::LuminaireAndFanOutlets};
+//! let request = serde_json::from_str(r#"{
+//!     "load": {"kind": "luminaire", "position": "ceiling", "weight": 62},
+//!     "box": {"identified": true}
+//! }"#).unwrap();
+//! let evaluation = evaluate::<LuminaireAndFanOutlets>(&request);
+//! // a box without a mark carries 50 lb
+//! assert_eq!(evaluation.outcome.box_carries.unwrap().value.to_string(), "50");
+//! assert_eq!(evaluation.verdict, Some(Verdict::Violates));
+//! ```
+
+mod carrying;
+mod fan_readiness;
+mod outcome;
+mod request;
+
+pub use outcome::{LuminaireAndFanOutletsOutcome, WayOfCarrying};
+pub use request::*;
+
+use super::inspection::{Given, Inspection};
+use super::ways::Way;
+use super::{Check, Evaluation, FaultCode, Faults, Reference, Terms, Verdict};
+use crate::derivation::{Derivation, Figure, Pointer};
+use crate::quantity::{Measure, Weight};
+use crate::rulebook::luminaire_outlet::LuminaireOutlet;
+use crate::rulebook::reading::Readings;
+use crate::rulebook::{Rule, Rulebook};
+
+/// The check of a box that carries a luminaire, a fan or other equipment.
+#[derive(Clone, Copy, Debug)]
+pub struct LuminaireAndFanOutlets;
+
+impl Check for LuminaireAndFanOutlets {
+    const NAME: &'static str = "luminaire_and_fan_outlets";
+    const PATH: &'static str = "/v1/luminaire-and-fan-outlets/check";
+    type Request = LuminaireAndFanOutletsRequest;
+    type Outcome = LuminaireAndFanOutletsOutcome;
+
+    fn terms(request: &LuminaireAndFanOutletsRequest) -> Terms<'_> {
+        Terms {
+            edition: request.edition,
+            accept_unverified_rules: request.accept_unverified_rules,
+            units: request.units,
+            reference: request.reference.as_ref().map(Reference::as_str),
+            amendments: &request.amendments,
+        }
+    }
+
+    fn readings(_: &LuminaireAndFanOutletsRequest, readings: Readings) -> Readings {
+        readings
+    }
+
+    fn faults(request: &LuminaireAndFanOutletsRequest, faults: &mut Faults) {
+        if request.fan_location.is_some() && !is_on_ceiling(&request.load) {
+            faults.add(Pointer::to("/fan_location"), FaultCode::Conflict, "fault-fan-location-of-no-ceiling");
+        }
+    }
+
+    fn evaluate(
+        rulebook: &Rulebook,
+        request: &LuminaireAndFanOutletsRequest,
+    ) -> Evaluation<LuminaireAndFanOutletsOutcome> {
+        let nothing_known = OutletBox::default();
+        let mut outlet = Outlet {
+            inspection: Inspection::new(Derivation::new(rulebook, request.units)),
+            figures: &rulebook.luminaire_outlet,
+            outlet_box: request.outlet_box.as_ref().unwrap_or(&nothing_known),
+            box_carries: None,
+        };
+        let carried = outlet.carried(&request.load);
+        if is_on_ceiling(&request.load) {
+            outlet.ready_for_fan(&request.load, request.fan_location.as_ref());
+        }
+        let Outlet { inspection: Inspection { proof, requirements, findings, .. }, box_carries, .. } = outlet;
+        let verdict = request.outlet_box.as_ref().map(|_| Verdict::of(&findings));
+        let carried = carried.into_iter().map(|(rule, Way { requirements, status, step, .. })| {
+            WayOfCarrying { rule: rule.id, status, requirements, step }
+        });
+        let outcome = LuminaireAndFanOutletsOutcome { box_carries, carried: carried.collect(), requirements };
+        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    }
+}
+
+fn is_on_ceiling(load: &OutletLoad) -> bool {
+    match load {
+        OutletLoad::Luminaire(hung) | OutletLoad::Equipment(hung) => hung.position == OutletPosition::Ceiling,
+        OutletLoad::CeilingFan(_) | OutletLoad::Nothing(_) => true,
+        OutletLoad::FloorReceptacle(_) => false,
+    }
+}
+
+/// A box under inspection.
+struct Outlet<'a> {
+    inspection: Inspection,
+    figures: &'a LuminaireOutlet,
+    outlet_box: &'a OutletBox,
+    box_carries: Option<Figure>,
+}
+
+impl Outlet<'_> {
+    fn way(&mut self, rule: &'static Rule, inspect: impl FnOnce(&mut Self)) -> (&'static Rule, Way) {
+        let begun = self.inspection.begin();
+        inspect(self);
+        (rule, self.inspection.end(rule, begun))
+    }
+}
+
+const LOAD_WEIGHT: Pointer = Pointer::to("/load/weight");
+
+/// A weight that a request may give.
+fn weight(value: Option<Weight>, at: Pointer) -> Given {
+    Given { value: value.map(Weight::value), measure: Measure::Weight, at }
+}

@@ -1,0 +1,71 @@
+//! Conductors that are alike, with the cross-section that the tables have for them.
+
+use crate::checks::present;
+use crate::checks::raceway_fill::sizing::{Occupant, insulated};
+use crate::derivation::{Derivation, Pointer};
+use crate::quantity::Count;
+use crate::rulebook::raceway_fill::{BARE, CONDUCTORS, COUNTED};
+use crate::tables::{bare_conductor_dimensions, compact_conductor_dimensions};
+use crate::trade::{ConductorSize, Covering, Insulation};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// Conductors of one size and make.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ConductorGroup {
+    /// The size.
+    pub size: ConductorSize,
+    /// The insulation type. Where it is not said, a reading decides which is taken.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub insulation: Option<Insulation>,
+    /// Whether it has an outer covering, for RHH, RHW and RHW-2.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub covering: Option<Covering>,
+    /// Whether it is bare, as a grounding conductor may be.
+    #[serde(default, skip_serializing_if = "super::request::is_false")]
+    pub bare: bool,
+    /// Whether its strands are compact.
+    #[serde(default, skip_serializing_if = "super::request::is_false")]
+    pub compact: bool,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Count<1000>>,
+}
+
+impl ConductorGroup {
+    /// How many it is.
+    pub fn number(&self) -> u32 {
+        self.count.map_or(1, Count::get)
+    }
+
+    /// Its count and cross-section; `None` where the tables have none for it. `unsaid` is the insulation that is taken
+    /// where none is said.
+    pub(in crate::checks) fn occupant(
+        &self,
+        proof: &mut Derivation,
+        at: Pointer,
+        unsaid: impl FnOnce(&mut Derivation) -> Insulation,
+    ) -> Option<Occupant> {
+        let units = proof.units();
+        if self.bare {
+            let solid = || bare_conductor_dimensions::of(self.size, false, units);
+            let row = bare_conductor_dimensions::of(self.size, true, units).or_else(solid)?;
+            let count = proof.count(&COUNTED, self.count.map(Count::get), at);
+            return Some(Occupant { count, each: proof.lookup(&BARE, row.area?, Some(at)) });
+        }
+        let insulation = match self.insulation {
+            Some(insulation) => insulation,
+            None => unsaid(proof),
+        };
+        let count = proof.count(&COUNTED, self.count.map(Count::get), at);
+        if self.compact {
+            let area = compact_conductor_dimensions::of(insulation, self.size, units)?.area?;
+            return Some(Occupant { count, each: proof.lookup(&CONDUCTORS, area, Some(at)) });
+        }
+        insulated(proof, (insulation, self.covering), self.size, count, Some(at))
+    }
+}

@@ -1,0 +1,145 @@
+//! Conductors of 6 AWG and smaller: the cross-section of the body, and the number of conductors in each opening.
+
+use super::outcome::{HubFill, SmallInBody};
+use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
+use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
+use crate::trade::Insulation;
+
+/// Checks the body and every opening.
+pub(super) fn check(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &ConduitBodyRequest,
+    findings: &mut Vec<Finding>,
+) -> SmallInBody {
+    let mut small = SmallInBody { required_cross_section: None, margin: None, hubs: Vec::new() };
+    if request.body.short_radius {
+        proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to("/body/short_radius")));
+        findings.push(
+            Finding::new(&SHORT_RADIUS, Status::Advisory, "finding-short-radius-space")
+                .at(Pointer::to("/body")),
+        );
+    } else {
+        cross_section(proof, sizer, request, &mut small, findings);
+    }
+    for index in 0..request.hubs.len() {
+        small.hubs.extend(fill(proof, sizer, request, index, findings).map(|(fill, _)| fill));
+    }
+    small
+}
+
+fn cross_section(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &ConduitBodyRequest,
+    small: &mut SmallInBody,
+    findings: &mut Vec<Finding>,
+) {
+    let supply = Pointer::to("/body/cross_section");
+    let raceways = request.hubs.iter().map(|hub| hub.raceway).chain(request.body.largest_raceway);
+    let mut areas = Vec::new();
+    for BodyRaceway { kind, trade_size } in raceways {
+        match sizer.inside_area(proof, kind, trade_size) {
+            Some(area) => areas.push(area),
+            None => {
+                let finding = Finding::new(&AREA, Status::NotDetermined, "finding-raceway-not-tabulated");
+                findings.push(finding.with("kind", kind.name()).with("size", trade_size.name()));
+                return;
+            }
+        }
+    }
+    let Some(largest) = proof.largest(&AREA, &areas) else { return };
+    let multiple = proof.rulebook().conduit_body.area_multiple;
+    let multiple = proof.stated(&multiple);
+    let required = proof.product(&AREA, multiple, largest, None);
+    small.required_cross_section = Some(required);
+    let Some(given) = request.body.cross_section else {
+        let finding = Finding::new(&AREA, Status::NotDetermined, "finding-cross-section-open");
+        findings.push(finding.with("required", required).supply(supply));
+        return;
+    };
+    let given = proof.given(&AREA, given.value(), Measure::Area, supply);
+    small.margin = Some(proof.difference(&AREA, given, required));
+    let (enough, step) = proof.compare(&AREA, given, Relation::AtLeast, required);
+    let (status, message) = if enough {
+        (Status::Satisfied, "finding-cross-section-enough")
+    } else {
+        (Status::Violated, "finding-cross-section-short")
+    };
+    let finding = Finding::new(&AREA, status, message).with("given", given).with("required", required);
+    findings.push(finding.at(supply).step(step));
+}
+
+/// How full the raceway of an opening is, and whether that is permitted; `None`, with a finding, where the tables lack
+/// something.
+pub(super) fn fill(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &ConduitBodyRequest,
+    index: usize,
+    findings: &mut Vec<Finding>,
+) -> Option<(HubFill, bool)> {
+    let hub = request.hubs.get(index)?;
+    let at = Pointer::of("/hubs/#", index);
+    let open = |findings: &mut Vec<Finding>| {
+        let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
+        findings.push(finding.with("opening", word(hub.place)).at(at));
+    };
+    let Some(occupants) = occupants(proof, request, hub.place) else {
+        open(findings);
+        return None;
+    };
+    let load = Load::of(proof, &occupants)?;
+    let (limit, _) = sizer.limit(proof, load.number, false);
+    let raceway = (hub.raceway.kind, hub.raceway.trade_size);
+    let Some(admission) = sizer.admits(proof, &CONDUCTORS, raceway, &load, limit) else {
+        open(findings);
+        return None;
+    };
+    let maximum = load.alike.and_then(|each| sizer.most_alike(proof, raceway, each, false));
+    let (status, message) = if admission.fits {
+        (Status::Satisfied, "finding-opening-fill")
+    } else {
+        (Status::Violated, "finding-opening-overfull")
+    };
+    findings.push(
+        Finding::new(&CONDUCTORS, status, message)
+            .with("opening", word(hub.place))
+            .with("area", load.total)
+            .with("allowed", admission.allowed)
+            .at(at)
+            .step(admission.step),
+    );
+    let (place, number, area, allowed_area) = (hub.place, load.number, load.total, admission.allowed);
+    Some((HubFill { place, number, area, allowed_area, maximum }, admission.fits))
+}
+
+/// The conductors of an opening; none where a cross-section is missing.
+fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPlace) -> Option<Vec<Occupant>> {
+    let mut occupants = Vec::new();
+    for (pull, asked) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
+        for (group, conductors) in asked.conductors.iter().enumerate() {
+            let at = Pointer::of("/conductors/#", group).under("/pulls/#", pull);
+            if conductors.insulation.is_none() && !conductors.bare {
+                return None;
+            }
+            occupants.push(conductors.occupant(proof, at, |_| Insulation::Xhhw)?);
+        }
+    }
+    Some(occupants)
+}
+
+/// The word for an opening in a sentence.
+pub(super) const fn word(place: HubPlace) -> &'static str {
+    match place {
+        HubPlace::End => "end",
+        HubPlace::OppositeEnd => "opposite end",
+        HubPlace::Side => "side",
+        HubPlace::OppositeSide => "opposite side",
+        HubPlace::Back => "back",
+    }
+}

@@ -1,0 +1,233 @@
+//! What can be wrong with a request that decoded.
+
+use super::request::{
+    Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, PullBoxRequest, Wall,
+};
+use crate::checks::{FaultCode, Faults};
+use crate::derivation::Pointer;
+use crate::quantity::{Decimal, Length};
+use FaultCode::{Conflict, MissingMember, OutOfBounds, UnknownReference};
+use std::collections::HashMap;
+
+/// The longest inside dimension of a box, and the largest diameter, in inches or millimetres.
+const LONGEST: i32 = 10_000;
+
+pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
+    let PullBoxRequest {
+        entries, pulls, inside, sections, marked, power_distribution_blocks, layout, ..
+    } = request;
+    faults.at_most(Pointer::to("/entries"), entries.len(), MOST_ENTRIES);
+    faults.at_most(Pointer::to("/pulls"), pulls.len(), MOST_PULLS);
+    faults.at_most(Pointer::to("/sections"), sections.len(), MOST_ITEMS);
+    let blocks = Pointer::to("/power_distribution_blocks");
+    faults.at_most(blocks, power_distribution_blocks.len(), MOST_ITEMS);
+    for (list, at) in [(entries.is_empty(), "/entries"), (pulls.is_empty(), "/pulls")] {
+        if list {
+            faults.add(Pointer::to(at), MissingMember, "fault-empty-list");
+        }
+    }
+    let entry_at = |index| Pointer::of("/entries/#", index);
+    faults.distinct_ids(
+        entries.iter().enumerate().map(|(index, entry)| (entry.id.as_str(), entry_at(index).member("/id"))),
+    );
+    of_sections(request, faults);
+    if let Some(inside) = inside {
+        of_sides(inside, Pointer::to("/box"), faults);
+    }
+    for (index, entry) in entries.iter().enumerate() {
+        of_entry(request, entry, index, faults);
+    }
+    of_pulls(request, faults);
+    if let Some(marked) = marked {
+        marked.faults(faults);
+        if !sections.is_empty() {
+            faults.add(Pointer::to("/marked"), Conflict, "fault-marked-and-sections");
+        }
+    }
+    if let Some(layout) = layout {
+        for (length, member) in [
+            (layout.clearance, "/clearance"),
+            (layout.wall_clearance, "/wall_clearance"),
+            (layout.step, "/step"),
+        ] {
+            at_most_long(length, Pointer::to("/layout").member(member), faults);
+        }
+    }
+}
+
+fn at_most_long(length: Option<Length>, at: Pointer, faults: &mut Faults) {
+    if length.is_some_and(|length| length.value() > Decimal::whole(LONGEST)) {
+        faults.add(at, OutOfBounds, "fault-side-too-long").arguments = vec![("most", LONGEST.to_string())];
+    }
+}
+
+fn of_sides(inside: &InsideBox, at: Pointer, faults: &mut Faults) {
+    for (side, member) in [(inside.width, "/width"), (inside.height, "/height"), (inside.depth, "/depth")] {
+        at_most_long(Some(side), at.member(member), faults);
+    }
+}
+
+fn of_sections(request: &PullBoxRequest, faults: &mut Faults) {
+    let PullBoxRequest { inside, sections, .. } = request;
+    let at = |index| Pointer::of("/sections/#", index);
+    faults.distinct_ids(
+        sections.iter().enumerate().map(|(index, section)| (section.id.as_str(), at(index).member("/id"))),
+    );
+    if sections.len() == 1 {
+        faults.add(Pointer::to("/sections"), Conflict, "fault-one-section");
+    }
+    if !sections.is_empty() && inside.is_some() {
+        faults.add(Pointer::to("/box"), Conflict, "fault-box-and-sections");
+    }
+    let measured = sections.iter().filter(|section| section.inside.is_some()).count();
+    if measured != 0 && measured != sections.len() {
+        faults.add(Pointer::to("/sections"), Conflict, "fault-some-sections-measured");
+    }
+    for (index, section) in sections.iter().enumerate() {
+        if let Some(inside) = &section.inside {
+            of_sides(inside, Pointer::of("/sections/#/box", index), faults);
+        }
+    }
+    for (index, block) in request.power_distribution_blocks.iter().enumerate() {
+        let at = Pointer::of("/power_distribution_blocks/#", index).member("/section");
+        of_section_name(request, block.section.as_ref(), at, faults);
+    }
+}
+
+/// Asks that a thing names a section where there are sections, and none where there are none.
+fn of_section_name(
+    request: &PullBoxRequest,
+    name: Option<&crate::checks::Name>,
+    at: Pointer,
+    faults: &mut Faults,
+) {
+    let known = || request.sections.iter().map(|section| section.id.as_str().to_owned());
+    match name {
+        None if request.sections.is_empty() => {}
+        None => {
+            faults.add(at, MissingMember, "fault-section-missing").accepted = known().collect();
+        }
+        Some(name) if request.sections.iter().any(|section| &section.id == name) => {}
+        Some(name) => {
+            let fault = faults.add(at, UnknownReference, "fault-unknown-section");
+            fault.arguments = vec![("id", name.as_str().to_owned())];
+            fault.accepted = known().collect();
+        }
+    }
+}
+
+fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut Faults) {
+    let at = Pointer::of("/entries/#", index);
+    of_section_name(request, entry.section.as_ref(), at.member("/section"), faults);
+    let over = &entry.cables_over_1000_volts;
+    faults.at_most(at.member("/cables_over_1000_volts"), over.len(), MOST_ITEMS);
+    match (request.over_1000_volts, over.is_empty()) {
+        (true, true) => {
+            faults.add(at.member("/cables_over_1000_volts"), MissingMember, "fault-entry-without-cables");
+        }
+        (false, false) => {
+            faults.add(at.member("/cables_over_1000_volts"), Conflict, "fault-cables-over-1000-volts");
+        }
+        _ => {}
+    }
+    match (&entry.raceway, &entry.cable) {
+        (Some(_), Some(_)) => {
+            faults.add(at.member("/cable"), Conflict, "fault-raceway-and-cable");
+        }
+        (None, None) if !request.over_1000_volts => {
+            faults.add(at, MissingMember, "fault-neither-raceway-nor-cable");
+        }
+        (None, Some(_)) if request.over_1000_volts => {
+            faults.add(at.member("/cable"), Conflict, "fault-cable-over-1000-volts");
+        }
+        _ => {}
+    }
+    if let Some(raceway) = &entry.raceway {
+        at_most_long(raceway.outside_diameter, at.member("/raceway/outside_diameter"), faults);
+    }
+    if let Some(cable) = &entry.cable {
+        at_most_long(cable.outside_diameter, at.member("/cable/outside_diameter"), faults);
+        faults.at_most(at.member("/cable/conductors"), cable.conductors.len(), MOST_ITEMS);
+        if cable.conductors.is_empty() {
+            faults.add(at.member("/cable/conductors"), MissingMember, "fault-empty-list");
+        }
+    }
+    for (place, cable) in over.iter().enumerate() {
+        let at = Pointer::of("/cables_over_1000_volts/#", place).under("/entries/#", index);
+        at_most_long(Some(cable.outside_diameter), at.member("/outside_diameter"), faults);
+        if cable.conductor_diameter > Some(cable.outside_diameter) {
+            faults.add(at.member("/conductor_diameter"), Conflict, "fault-conductor-over-cable");
+        }
+    }
+    of_position(request, entry, at, faults);
+}
+
+fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mut Faults) {
+    let Some(position) = entry.position else { return };
+    let at = at.member("/position");
+    let section = entry.section.as_ref();
+    let in_section = request.sections.iter().find(|known| Some(&known.id) == section);
+    if request.inside.is_none() && in_section.is_none_or(|section| section.inside.is_none()) {
+        faults.add(at, Conflict, "fault-position-without-box");
+    }
+    let asked = match entry.wall {
+        Wall::Left | Wall::Right => (false, true, true),
+        Wall::Top | Wall::Bottom => (true, false, true),
+        Wall::Back => (true, true, false),
+    };
+    let given = (position.from_left.is_some(), position.from_bottom.is_some(), position.from_back.is_some());
+    if asked != given {
+        faults.add(at, Conflict, "fault-position-not-in-wall").arguments =
+            vec![("wall", entry.wall.word().to_owned())];
+    }
+}
+
+fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
+    let entries: HashMap<&str, &Entry> =
+        request.entries.iter().map(|entry| (entry.id.as_str(), entry)).collect();
+    let at = |index| Pointer::of("/pulls/#", index);
+    faults.distinct_ids(
+        request
+            .pulls
+            .iter()
+            .enumerate()
+            .filter_map(|(index, pull)| pull.id.as_ref().map(|id| (id.as_str(), at(index).member("/id")))),
+    );
+    for (index, pull) in request.pulls.iter().enumerate() {
+        let list = at(index).member("/entries");
+        faults.at_most(list, pull.entries.len(), MOST_JOINED);
+        if pull.entries.len() < 2 {
+            faults.add(list, OutOfBounds, "fault-pull-of-one-entry");
+        }
+        for (place, id) in pull.entries.iter().enumerate() {
+            if !entries.contains_key(id.as_str()) {
+                let fault = faults.add(list, UnknownReference, "fault-unknown-entry");
+                fault.arguments = vec![("id", id.as_str().to_owned())];
+            }
+            if pull.entries.iter().take(place).any(|earlier| earlier == id) {
+                faults.add(list, FaultCode::DuplicateId, "fault-entry-twice-in-pull").arguments =
+                    vec![("id", id.as_str().to_owned())];
+            }
+        }
+        let joined: Vec<&Entry> =
+            pull.entries.iter().filter_map(|id| entries.get(id.as_str()).copied()).collect();
+        if joined
+            .windows(2)
+            .any(|two| two.first().map(|one| &one.section) != two.last().map(|one| &one.section))
+        {
+            faults.add(list, Conflict, "fault-pull-through-barrier");
+        }
+        if pull.offset
+            && !joined
+                .windows(2)
+                .any(|two| matches!(two, [one, other] if one.wall.opposite() == Some(other.wall)))
+        {
+            faults.add(at(index).member("/offset"), Conflict, "fault-offset-not-opposite");
+        }
+        let in_cable = joined.iter().any(|entry| entry.cable.is_some());
+        if pull.largest_conductor.is_none() && !in_cable && !request.over_1000_volts {
+            let at = at(index).member("/largest_conductor");
+            faults.add(at, MissingMember, "fault-pull-without-conductor");
+        }
+    }
+}

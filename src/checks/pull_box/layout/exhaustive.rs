@@ -1,0 +1,254 @@
+//! The search against trying everything: for small boxes on a coarse grid, no smaller box has places.
+//!
+//! What counts as a place is written here a second time, directly from the geometry and without the machinery of the
+//! search: every centre is tried in every grid point.
+
+use super::narrowing::Box3;
+use super::problem::{Pair, Placeable, Problem, Room};
+use super::smallest::{Smallest, smallest};
+use crate::checks::pull_box::chamber::Axis;
+use crate::checks::pull_box::request::Wall;
+use proptest::prelude::*;
+
+/// A centre as width, height and depth, whatever the wall.
+type Point = [i64; 3];
+
+fn coordinates(wall: Wall, along: i64, across: i64, sides: Box3) -> Point {
+    match wall {
+        Wall::Left => [0, along, across],
+        Wall::Right => [sides.width, along, across],
+        Wall::Bottom => [along, 0, across],
+        Wall::Top => [along, sides.height, across],
+        Wall::Back => [along, across, 0],
+    }
+}
+
+fn square(length: i64) -> i64 {
+    length * length
+}
+
+/// Whether two entries with centres in a box are as far apart as is asked between their edges, or their centres.
+fn far_enough(
+    (one, first): (&Placeable, Point),
+    (other, second): (&Placeable, Point),
+    required: i64,
+    centres: bool,
+) -> bool {
+    let gaps = [0, 1, 2].map(|axis| (first[axis] - second[axis]).abs());
+    let centre_square: i64 = gaps.iter().map(|gap| square(*gap)).sum();
+    if centres {
+        return centre_square >= square(required);
+    }
+    let normal = |wall: Wall| wall.across() as usize;
+    let edges = one.radius + other.radius;
+    if one.wall == other.wall {
+        return centre_square >= square(required + edges);
+    }
+    if one.wall.opposite() == Some(other.wall) {
+        return gaps[normal(one.wall)] >= required;
+    }
+    let (away, level) = (normal(one.wall), normal(other.wall));
+    let shared = 3 - away - level;
+    let rims = square((gaps[away] - other.radius).max(0)) + square((gaps[level] - one.radius).max(0));
+    rims + square((gaps[shared] - edges).max(0)) >= square(required)
+}
+
+struct Case<'a> {
+    entries: &'a [Placeable],
+    pairs: &'a [Pair],
+    room: Room,
+    sides: Box3,
+}
+
+impl Case<'_> {
+    /// Whether a centre can stand beside those placed before it.
+    fn fits(&self, placed: &[(i64, i64)], at: (i64, i64)) -> bool {
+        let (index, own) = (placed.len(), &self.entries[placed.len()]);
+        let point = coordinates(own.wall, at.0, at.1, self.sides);
+        placed.iter().enumerate().all(|(earlier, there)| {
+            let other = &self.entries[earlier];
+            let second = coordinates(other.wall, there.0, there.1, self.sides);
+            let pair = self.pairs.iter().find(|pair| pair.between == [earlier, index]);
+            let apart = pair.is_none_or(|pair| {
+                far_enough((other, second), (own, point), pair.required, self.room.centres)
+            });
+            if own.wall != other.wall {
+                return apart;
+            }
+            let clear = own.radius + other.radius + self.room.between;
+            let open = square(at.0 - there.0) + square(at.1 - there.1) >= square(clear);
+            let rows = match (own.row, other.row) {
+                (Some(one), Some(two)) if one == two => at.1 == there.1,
+                (Some(one), Some(two)) => {
+                    let widest = |row: u32| {
+                        let of_row = self.entries.iter().filter(|entry| entry.wall == own.wall);
+                        of_row.filter(|entry| entry.row == Some(row)).map(|entry| entry.radius).max().unwrap()
+                    };
+                    (at.1 - there.1).abs() >= widest(one) + widest(two) + self.room.between
+                }
+                _ => true,
+            };
+            apart && open && rows
+        })
+    }
+
+    fn has_places(&self, placed: &mut Vec<(i64, i64)>) -> bool {
+        let Some(next) = self.entries.get(placed.len()) else { return true };
+        let [along, across] = next.wall.plane();
+        let margin = next.radius + self.room.to_wall;
+        for first in margin..=self.sides.along(along) - margin {
+            for second in margin..=self.sides.along(across) - margin {
+                if self.fits(placed, (first, second)) {
+                    placed.push((first, second));
+                    if self.has_places(placed) {
+                        return true;
+                    }
+                    placed.pop();
+                }
+            }
+        }
+        false
+    }
+}
+
+fn wall() -> impl Strategy<Value = Wall> {
+    prop_oneof![
+        3 => Just(Wall::Left),
+        3 => Just(Wall::Bottom),
+        2 => Just(Wall::Back),
+        1 => Just(Wall::Right),
+        1 => Just(Wall::Top),
+    ]
+}
+
+fn entry() -> impl Strategy<Value = Placeable> {
+    (wall(), 1..=2_u32, any::<bool>(), 1..=2_i64).prop_map(|(wall, row, declared, radius)| Placeable {
+        wall,
+        row: (wall != Wall::Back || declared).then_some(row),
+        radius,
+    })
+}
+
+#[derive(Clone, Debug)]
+struct Asked {
+    entries: Vec<Placeable>,
+    pairs: Vec<Pair>,
+    room: Room,
+    least: (i64, i64),
+    spare_depth: i64,
+}
+
+fn asked() -> impl Strategy<Value = Asked> {
+    let entries = prop::collection::vec(entry(), 2..=4);
+    let clearances = (0..=1_i64, 0..=1_i64, any::<bool>());
+    (entries, prop::collection::vec(prop::option::weighted(0.5, 2..=7_i64), 6), clearances, 0..=3_i64)
+        .prop_map(|(entries, required, (between, to_wall, centres), spare_depth)| {
+            let count = entries.len();
+            let all = (0..count).flat_map(|one| (one + 1..count).map(move |other| [one, other]));
+            let mut least = (2, 2);
+            let mut pairs = Vec::new();
+            for (between, required) in all.zip(required) {
+                let Some(required) = required else { continue };
+                let (one, other): (&Placeable, &Placeable) = (&entries[between[0]], &entries[between[1]]);
+                // between opposite walls the rules themselves make the box long enough
+                if one.wall.opposite() == Some(other.wall) {
+                    match one.wall.across() {
+                        Axis::Width => least.0 = least.0.max(required),
+                        _ => least.1 = least.1.max(required),
+                    }
+                }
+                pairs.push(Pair { between, required });
+            }
+            Asked { entries, pairs, room: Room { between, to_wall, centres }, least, spare_depth }
+        })
+}
+
+/// The depth that the rows of the side walls take, and some to spare.
+fn depth(asked: &Asked) -> i64 {
+    let of_wall = |wall: Wall| {
+        let rows: std::collections::BTreeMap<u32, i64> = asked
+            .entries
+            .iter()
+            .filter(|entry| entry.wall == wall)
+            .filter_map(|entry| Some((entry.row?, entry.radius)))
+            .fold(Default::default(), |mut rows, (row, radius)| {
+                rows.entry(row)
+                    .and_modify(|widest: &mut i64| *widest = radius.max(*widest))
+                    .or_insert(radius);
+                rows
+            });
+        let gaps = (rows.len() as i64 - 1).max(0) * asked.room.between;
+        rows.values().map(|radius| 2 * radius).sum::<i64>() + gaps + 2 * asked.room.to_wall
+    };
+    let sides = [Wall::Left, Wall::Right, Wall::Top, Wall::Bottom];
+    sides.into_iter().map(of_wall).max().unwrap_or(1).max(1) + asked.spare_depth
+}
+
+fn search(asked: &Asked) -> Smallest {
+    within(asked, 1_000_000_000).expect("a large box has places")
+}
+
+fn within(asked: &Asked, work: u64) -> Option<Smallest> {
+    let problem = Problem::new(&asked.entries, &asked.pairs, asked.room);
+    let least = Box3 { width: asked.least.0, height: asked.least.1, depth: depth(asked) };
+    let reach = 2 * asked.entries.iter().map(|entry| 2 * entry.radius + 3).sum::<i64>()
+        + asked.pairs.iter().map(|pair| 2 * pair.required).sum::<i64>();
+    smallest(&problem, least, reach, 1, work)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, cases: 150, ..ProptestConfig::default() })]
+
+    #[test]
+    fn no_smaller_box_was_missed(asked in asked()) {
+        let found = search(&asked);
+        prop_assert!(found.proven);
+        let Asked { entries, pairs, room, least, .. } = &asked;
+        let case = |width, height| {
+            let sides = Box3 { width, height, depth: found.sides.depth };
+            Case { entries, pairs, room: *room, sides }.has_places(&mut Vec::new())
+        };
+        let (width, height) = (found.sides.width, found.sides.height);
+        prop_assert!(case(width, height), "the box that was found has no places: {found:?}");
+        let sum = width + height;
+        for other in least.0..=sum - least.1 {
+            let below = if other < width { sum - other } else { sum - other - 1 };
+            if below >= least.1 {
+                prop_assert!(!case(other, below), "{other} × {below} serves, {width} × {height} was found");
+            }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, cases: 300, ..ProptestConfig::default() })]
+
+    #[test]
+    fn what_is_found_with_little_work_serves_and_is_called_smallest_only_if_it_is(asked in asked(), work in 8..2_000_u64) {
+        let Some(found) = within(&asked, work) else { return Ok(()) };
+        let Box3 { width, height, depth } = found.sides;
+        let problem = Problem::new(&asked.entries, &asked.pairs, asked.room);
+        let placed: Vec<(i64, i64)> =
+            problem.of_entry.iter().map(|[along, across]| (found.places[*along], found.places[*across])).collect();
+        let case = Case { entries: &asked.entries, pairs: &asked.pairs, room: asked.room, sides: found.sides };
+        for count in 0..placed.len() {
+            prop_assert!(case.fits(&placed[..count], placed[count]));
+        }
+        let best = search(&asked).sides;
+        prop_assert!((width + height, width) >= (best.width + best.height, best.width));
+        if found.proven {
+            prop_assert_eq!(found.sides, Box3 { depth, ..best });
+        }
+    }
+}
+
+#[test]
+fn the_example_of_a_u_pull_takes_the_distance_and_both_diameters() {
+    let entry = |row| Placeable { wall: Wall::Left, row: Some(row), radius: 3 };
+    let room = Room { between: 0, to_wall: 0, centres: false };
+    let pairs = [Pair { between: [0, 1], required: 36 }];
+    let problem = Problem::new(&[entry(1), entry(1)], &pairs, room);
+    let found =
+        smallest(&problem, Box3 { width: 42, height: 6, depth: 6 }, 200, 1, 100_000).expect("a box serves");
+    assert_eq!((found.sides.width, found.sides.height, found.proven), (42, 48, true));
+}

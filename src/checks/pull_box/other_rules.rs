@@ -1,0 +1,143 @@
+//! What a pull box must have besides its size: racking, a cover, barriers, room for power distribution blocks.
+
+use super::chamber::{Axis, Chamber};
+use super::outcome::SectionSize;
+use super::places::Sides;
+use super::request::{DistributionBlock, PullBoxRequest};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::pull::{BARRIERS, BLOCKS, COVERS, LINE_SIDE, RACKING};
+
+/// What is found once for the whole request.
+pub(super) fn of_request(request: &PullBoxRequest, findings: &mut Vec<Finding>) {
+    findings.push(Finding::new(&COVERS, Status::Advisory, "finding-cover").at(Pointer::to("/cover")));
+    if !request.sections.is_empty() {
+        let finding = Finding::new(&BARRIERS, Status::Advisory, "finding-barriers");
+        findings.push(finding.at(Pointer::to("/sections")));
+    }
+    for (index, block) in request.power_distribution_blocks.iter().enumerate() {
+        let at = Pointer::of("/power_distribution_blocks/#", index);
+        if block.line_side_of_service {
+            findings.push(Finding::new(&LINE_SIDE, Status::Advisory, "finding-block-line-side").at(at));
+        }
+        if !block.grounding_bar {
+            findings.push(block_itself(block, at));
+        }
+    }
+}
+
+/// The conditions of a block that are not about the size of the box.
+fn block_itself(block: &DistributionBlock, at: Pointer) -> Finding {
+    let conditions = [
+        (block.listed, "/listed"),
+        (block.box_as_instructed, "/box_as_instructed"),
+        (block.bending_space, "/bending_space"),
+        (block.live_parts_covered, "/live_parts_covered"),
+        (block.terminals_unobstructed, "/terminals_unobstructed"),
+    ];
+    let those = |state: Option<bool>| {
+        conditions
+            .iter()
+            .filter(move |(condition, _)| *condition == state)
+            .map(|(_, member)| at.member(member))
+    };
+    let (broken, open): (Vec<Pointer>, Vec<Pointer>) = (those(Some(false)).collect(), those(None).collect());
+    let mut finding = if !broken.is_empty() {
+        Finding::new(&BLOCKS, Status::Violated, "finding-block-conditions-broken")
+    } else if open.is_empty() {
+        Finding::new(&BLOCKS, Status::Satisfied, "finding-block-conditions")
+    } else {
+        Finding::new(&BLOCKS, Status::NotDetermined, "finding-block-conditions-open")
+    };
+    finding.at = if broken.is_empty() { vec![at] } else { broken };
+    finding.supply = open;
+    finding
+}
+
+/// What is found about one box or section: with its given sides, or else with the least that the rules ask.
+pub(super) fn of_chamber(
+    proof: &mut Derivation,
+    request: &PullBoxRequest,
+    chamber: &Chamber<'_>,
+    size: &SectionSize,
+    sides: Option<&Sides>,
+    findings: &mut Vec<Finding>,
+) {
+    racking(proof, request, chamber, size, sides, findings);
+    let blocks = request.power_distribution_blocks.iter().enumerate().filter(|(_, block)| {
+        !block.grounding_bar && block.section.as_ref().map(crate::checks::Name::as_str) == chamber.id
+    });
+    let at: Vec<Pointer> =
+        blocks.map(|(index, _)| Pointer::of("/power_distribution_blocks/#", index)).collect();
+    if at.is_empty() {
+        return;
+    }
+    let Some(sides) = sides else {
+        let mut finding = Finding::new(&BLOCKS, Status::NotDetermined, "finding-block-volume-open");
+        finding.at = at;
+        findings.push(finding.supply(chamber.inside_at));
+        return;
+    };
+    let volume = volume(proof, sides);
+    let figure = proof.rulebook().pull.blocks;
+    let limit = proof.stated(&figure);
+    let (over, step) = proof.compare(&BLOCKS, volume, Relation::Above, limit);
+    let (status, message) = if over {
+        (Status::Satisfied, "finding-block-volume-enough")
+    } else {
+        (Status::Violated, "finding-block-volume-short")
+    };
+    let mut finding =
+        Finding::new(&BLOCKS, status, message).with("volume", volume).with("limit", limit).step(step);
+    finding.at = at;
+    findings.push(finding);
+}
+
+/// Width times height times depth.
+fn volume(proof: &mut Derivation, sides: &Sides) -> Figure {
+    let units = proof.units();
+    let cube = proof.rulebook().outlet_volume.volume_of_unit_cube;
+    let cube = proof.stated(&cube);
+    let depth = proof.product(&BLOCKS, sides.depth, cube, None);
+    let face = proof.product_in(&BLOCKS, sides.width, sides.height, units.of(Measure::Area));
+    proof.product_in(&BLOCKS, face, depth, units.of(Measure::Volume))
+}
+
+fn racking(
+    proof: &mut Derivation,
+    request: &PullBoxRequest,
+    chamber: &Chamber<'_>,
+    size: &SectionSize,
+    sides: Option<&Sides>,
+    findings: &mut Vec<Finding>,
+) {
+    let least = |axis: Axis| match axis {
+        Axis::Width => size.width.minimum,
+        Axis::Height => size.height.minimum,
+        Axis::Depth => size.depth.minimum,
+    };
+    let lengths: Vec<Figure> = Axis::ALL
+        .into_iter()
+        .filter_map(|axis| sides.map(|sides| sides.along(axis)).or_else(|| least(axis)))
+        .collect();
+    let Some(longest) = proof.largest(&RACKING, &lengths) else { return };
+    let figure = proof.rulebook().pull.racking;
+    let limit = proof.stated(&figure);
+    let (long, step) = proof.compare(&RACKING, longest, Relation::Above, limit);
+    if !long {
+        return;
+    }
+    let (status, message) = match (request.racked, sides) {
+        (_, None) => (Status::Advisory, "finding-racking-ahead"),
+        (Some(true), _) => (Status::Satisfied, "finding-racked"),
+        (Some(false), _) => (Status::Violated, "finding-not-racked"),
+        (None, _) => (Status::NotDetermined, "finding-racking-open"),
+    };
+    let mut finding =
+        Finding::new(&RACKING, status, message).with("longest", longest).with("limit", limit).step(step);
+    if status == Status::NotDetermined {
+        finding = finding.supply(Pointer::to("/racked"));
+    }
+    findings.push(finding.at(chamber.inside_at));
+}

@@ -1,0 +1,270 @@
+//! Systems over 1000 V: what Part IV of Article 314 asks, counted in diameters of cables.
+
+use super::chamber::Axis;
+use super::distances::{Apart, in_order};
+use super::entered::Entered;
+use super::joined::Joined;
+use super::lengths::{Asked, is_removable, requirement};
+use super::outcome::LengthRequirement;
+use super::request::{CableCovering, CableOver1000Volts, Cover, Entry, Wall};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Figure, Pointer};
+use crate::quantity::Measure;
+use crate::rulebook::Rule;
+use crate::rulebook::over_1000_volts::{
+    ANGLE, BENDING_RADIUS, CONSTRUCTION, ENTRY_EXIT, Multiple, REMOVABLE_COVER, REMOVABLE_SIDE, SCOPE,
+    STRAIGHT,
+};
+use crate::rulebook::pull::{PLACEMENT, TRADE_SIZE};
+use crate::rulebook::reading::CableDiameter;
+use crate::tables::trade_sizes;
+
+/// Cables of one entry that are alike.
+#[derive(Clone, Copy)]
+struct Cable {
+    /// The diameter that counts, under the reading in force.
+    diameter: Figure,
+    /// The diameter over the sheath.
+    overall: Figure,
+    /// The diameter of a single conductor of a cable of several.
+    conductor: Option<Figure>,
+    shielded: bool,
+    count: Option<Figure>,
+}
+
+/// The entries of a chamber with their cables.
+pub(super) struct Cables(Vec<Vec<Cable>>);
+
+/// Reads the entries of a chamber.
+pub(super) fn entered<'a>(
+    proof: &mut Derivation,
+    entries: impl Iterator<Item = (usize, &'a Entry)>,
+) -> (Vec<Entered<'a>>, Cables) {
+    let (mut entered, mut cables) = (Vec::new(), Vec::new());
+    for (index, entry) in entries {
+        let at = Pointer::of("/entries/#", index);
+        let of_entry = |place| Pointer::of("/cables_over_1000_volts/#", place).under("/entries/#", index);
+        let own: Vec<Cable> = entry
+            .cables_over_1000_volts
+            .iter()
+            .enumerate()
+            .map(|(place, cable)| read(proof, cable, of_entry(place)))
+            .collect();
+        entered.push(Entered::new(entry, at, None, edge(proof, entry, at, &own)));
+        cables.push(own);
+    }
+    (entered, Cables(cables))
+}
+
+fn read(proof: &mut Derivation, cable: &CableOver1000Volts, at: Pointer) -> Cable {
+    let outside = cable.outside_diameter.value();
+    let overall = proof.given(&SCOPE, outside, Measure::Length, at.member("/outside_diameter"));
+    let conductor = cable.conductor_diameter.map(|diameter| {
+        proof.given(&SCOPE, diameter.value(), Measure::Length, at.member("/conductor_diameter"))
+    });
+    let diameter = match conductor {
+        Some(conductor) if proof.reading::<CableDiameter>() == CableDiameter::SingleConductor => conductor,
+        _ => overall,
+    };
+    let count = cable.count.map(|count| proof.count(&SCOPE, Some(count.get()), at));
+    Cable { diameter, overall, conductor, shielded: cable.covering != CableCovering::Nonshielded, count }
+}
+
+/// The diameter that the edge of an entry is measured by: of its raceway, or of its largest cable.
+fn edge(proof: &mut Derivation, entry: &Entry, at: Pointer, cables: &[Cable]) -> Option<Figure> {
+    if let Some(raceway) = &entry.raceway {
+        if let Some(outside) = raceway.outside_diameter {
+            let at = at.member("/raceway/outside_diameter");
+            return Some(proof.given(&PLACEMENT, outside.value(), Measure::Length, at));
+        }
+        let cell = trade_sizes::of(raceway.trade_size, proof.units())?;
+        return Some(proof.lookup(&TRADE_SIZE, cell, Some(at.member("/raceway/trade_size"))));
+    }
+    let diameters: Vec<Figure> = cables.iter().map(|cable| cable.overall).collect();
+    proof.largest(&PLACEMENT, &diameters)
+}
+
+/// Everything that is asked, in the order of walls.
+pub(super) fn asked(
+    proof: &mut Derivation,
+    entered: &[Entered<'_>],
+    cables: &Cables,
+    joined: &[Joined],
+    cover: Cover,
+    findings: &mut Vec<Finding>,
+) -> Vec<Asked> {
+    let mut asked = Vec::new();
+    for axis in [Axis::Width, Axis::Height] {
+        let mut places: Vec<usize> = joined
+            .iter()
+            .filter(|joined| joined.straight)
+            .flat_map(|joined| joined.between)
+            .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall().across() == axis))
+            .collect();
+        places.sort_unstable();
+        places.dedup();
+        let own = cables.of(&places);
+        let multiple = proof.rulebook().over_1000_volts.straight.clone();
+        if let Some(length) = largest_multiple(proof, &STRAIGHT, &multiple, &own, false) {
+            asked.push((axis, requirement(&STRAIGHT, None, None, length, entered, &places)));
+        }
+    }
+    for wall in Wall::ALL {
+        if let Some(requirement) = angle(proof, entered, cables, joined, wall, cover) {
+            asked.push((wall.across(), requirement));
+        }
+    }
+    construction(proof, cover, findings);
+    asked
+}
+
+/// The angle rule for a wall: unlike up to 1000 V, all of the wall and not each row is added.
+fn angle(
+    proof: &mut Derivation,
+    entered: &[Entered<'_>],
+    cables: &Cables,
+    joined: &[Joined],
+    wall: Wall,
+    cover: Cover,
+) -> Option<LengthRequirement> {
+    let of_wall = |place: &usize| entered.get(*place).is_some_and(|entry| entry.wall() == wall);
+    let turning: Vec<usize> = joined
+        .iter()
+        .filter(|joined| joined.angle)
+        .flat_map(|joined| joined.between)
+        .filter(of_wall)
+        .collect();
+    if turning.is_empty() {
+        return None;
+    }
+    let places: Vec<usize> = (0..entered.len()).filter(of_wall).collect();
+    let multiple = proof.rulebook().over_1000_volts.angle.clone();
+    let length = largest_multiple(proof, &ANGLE, &multiple, &cables.of(&places), true)?;
+    if wall == Wall::Back && is_removable(proof, cover) {
+        let radius = bending_radius(proof, &cables.of(&turning))?;
+        let least = proof.smallest(&REMOVABLE_COVER, &[length, radius]).unwrap_or(radius);
+        return Some(requirement(&REMOVABLE_COVER, Some(wall), None, least, entered, &places));
+    }
+    Some(requirement(&ANGLE, Some(wall), None, length, entered, &places))
+}
+
+/// So many diameters of the largest cable, of those shielded or lead-covered and of the others, whichever comes to more;
+/// with the diameters of all other cables added where that is asked.
+fn largest_multiple(
+    proof: &mut Derivation,
+    rule: &'static Rule,
+    multiple: &Multiple,
+    cables: &[Cable],
+    with_others: bool,
+) -> Option<Figure> {
+    let mut lengths = Vec::new();
+    for (shielded, figure) in [(true, &multiple.shielded), (false, &multiple.nonshielded)] {
+        let of_kind = || cables.iter().enumerate().filter(|(_, cable)| cable.shielded == shielded);
+        let diameters: Vec<Figure> = of_kind().map(|(_, cable)| cable.diameter).collect();
+        let Some(largest) = proof.largest(rule, &diameters) else { continue };
+        let times = proof.stated(figure);
+        let length = proof.product(rule, times, largest, None);
+        let chosen =
+            of_kind().find(|(_, cable)| cable.diameter.value == largest.value).map(|(place, _)| place);
+        let others = if with_others { others(proof, rule, cables, chosen) } else { Vec::new() };
+        lengths.push(if others.is_empty() {
+            length
+        } else {
+            let others = proof.sum(rule, &others);
+            proof.sum(rule, &[length, others])
+        });
+    }
+    proof.largest(rule, &lengths)
+}
+
+/// The diameters of all cables but one of the chosen ones.
+fn others(
+    proof: &mut Derivation,
+    rule: &'static Rule,
+    cables: &[Cable],
+    chosen: Option<usize>,
+) -> Vec<Figure> {
+    let mut others = Vec::new();
+    for (place, cable) in cables.iter().enumerate() {
+        let all = cable.count.map(|count| proof.product(rule, count, cable.diameter, None));
+        match (all, chosen == Some(place)) {
+            (Some(all), true) => {
+                let rest = proof.difference(rule, all, cable.diameter);
+                if rest.value > crate::quantity::Decimal::ZERO {
+                    others.push(rest);
+                }
+            }
+            (None, true) => {}
+            (Some(all), false) => others.push(all),
+            (None, false) => others.push(cable.diameter),
+        }
+    }
+    others
+}
+
+/// The greatest of the least bending radii of cables.
+fn bending_radius(proof: &mut Derivation, cables: &[Cable]) -> Option<Figure> {
+    let book = proof.rulebook().over_1000_volts.clone();
+    let mut radii = Vec::new();
+    for cable in cables {
+        let times = |proof: &mut Derivation, figure, diameter| {
+            let times = proof.stated(figure);
+            proof.product(&BENDING_RADIUS, times, diameter, None)
+        };
+        match (cable.shielded, cable.conductor) {
+            (true, Some(conductor)) => {
+                radii.push(times(proof, &book.bending_radius.shielded, conductor));
+                radii.push(times(proof, &book.bending_radius_overall, cable.overall));
+            }
+            (true, None) => radii.push(times(proof, &book.bending_radius.shielded, cable.overall)),
+            (false, _) => radii.push(times(proof, &book.bending_radius.nonshielded, cable.overall)),
+        }
+    }
+    proof.largest(&BENDING_RADIUS, &radii)
+}
+
+/// How far a cable's entry and exit stand apart, once for each pair.
+pub(super) fn apart(proof: &mut Derivation, cables: &Cables, joined: &[Joined]) -> Vec<Apart> {
+    let mut apart: Vec<Apart> = Vec::new();
+    let multiple = proof.rulebook().over_1000_volts.entry_exit.clone();
+    for joined in joined.iter().filter(|joined| joined.angle) {
+        let between = in_order(joined.between);
+        if apart.iter().any(|known| known.between == between) {
+            continue;
+        }
+        let common = cables.common(between);
+        let Some(required) = largest_multiple(proof, &ENTRY_EXIT, &multiple, &common, false) else {
+            continue;
+        };
+        apart.push(Apart { between, rule: &ENTRY_EXIT, required, pull: joined.pull, at: joined.at() });
+    }
+    apart
+}
+
+impl Cables {
+    fn of(&self, places: &[usize]) -> Vec<Cable> {
+        places.iter().filter_map(|place| self.0.get(*place)).flatten().copied().collect()
+    }
+
+    /// The cables that both entries have; where none is alike, those of both.
+    fn common(&self, [first, other]: [usize; 2]) -> Vec<Cable> {
+        let (first, other) = (self.of(&[first]), self.of(&[other]));
+        let alike = |cable: &&Cable| {
+            other
+                .iter()
+                .any(|there| there.overall.value == cable.overall.value && there.shielded == cable.shielded)
+        };
+        let common: Vec<Cable> = first.iter().filter(alike).copied().collect();
+        if common.is_empty() { first.into_iter().chain(other).collect() } else { common }
+    }
+}
+
+fn construction(proof: &mut Derivation, cover: Cover, findings: &mut Vec<Finding>) {
+    let at = Pointer::to("/cover");
+    let removable = cover != Cover::Fixed;
+    let status = if removable { Status::Satisfied } else { Status::Violated };
+    let message = if removable { "finding-removable-side" } else { "finding-no-removable-side" };
+    findings.push(Finding::new(&REMOVABLE_SIDE, status, message).at(at));
+    findings.push(Finding::new(&CONSTRUCTION, Status::Advisory, "finding-high-voltage-construction"));
+    proof.does_not_apply(&crate::rulebook::pull::APPLIES, "over-1000-volts", None);
+}

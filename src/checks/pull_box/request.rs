@@ -1,0 +1,369 @@
+//! What is asked: where conductors enter, which entries they join, and the box if there is one.
+
+use super::conductor_group::ConductorGroup;
+use super::interpretations::PullBoxInterpretations;
+use super::marked::Marking;
+use crate::checks::{Amendment, Name, Reference, present};
+use crate::quantity::{Count, Length, Units};
+use crate::rulebook::Edition;
+use crate::trade::{ConductorSize, RacewayKind, TradeSize};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// The most entries of one request.
+pub const MOST_ENTRIES: usize = 100;
+/// The most pulls of one request.
+pub const MOST_PULLS: usize = 200;
+/// The most entries that one pull joins.
+pub const MOST_JOINED: usize = 10;
+/// The most items of any other list.
+pub const MOST_ITEMS: usize = 50;
+
+/// The number of a row on a wall.
+pub type RowNumber = Count<20>;
+/// How many of one thing.
+pub type Many = Count<1000>;
+
+/// One pull or junction box: how large must it be, and is it?
+///
+/// Whether a pull is straight, an angle or a U follows from the walls of its entries. Places in the box are measured
+/// inside, looking at the open cover: to the right from the left wall, up from the bottom wall, forward from the back.
+///
+/// Leave `box` out to ask only what is required.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct PullBoxRequest {
+    /// The edition of NFPA 70.
+    #[serde(default)]
+    pub edition: Edition,
+    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub accept_unverified_rules: bool,
+    /// The units of every length in the request and the answer. With `si` a raceway counts with its metric designator.
+    #[serde(default)]
+    pub units: Units,
+    /// The caller's own mark.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub reference: Option<Reference>,
+    /// Local amendments to figures of the rules, each with the caller's citation.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 200)]
+    pub amendments: Vec<Amendment>,
+    /// How disputed points are to be read, where not in the default way.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub interpretations: Option<PullBoxInterpretations>,
+    /// Whether the system is over 1000 V (from 2023 also over 1500 V direct current): every entry then names its
+    /// `cables_over_1000_volts`, whose diameters count instead of raceways.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub over_1000_volts: bool,
+    /// Where conductors enter and leave.
+    #[schema(min_items = 1, max_items = 100)]
+    pub entries: Vec<Entry>,
+    /// Which entries the same conductors join.
+    #[schema(min_items = 1, max_items = 200)]
+    pub pulls: Vec<Pull>,
+    /// The inside dimensions of the box. Leave it out for a sizing question: the verdict is then null.
+    #[serde(default, rename = "box", deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub inside: Option<InsideBox>,
+    /// The cover, which is the wall opposite the back.
+    #[serde(default)]
+    pub cover: Cover,
+    /// The sections that permanent barriers make. Each is a box of its own: its entries name it, and their walls are
+    /// the walls of the section, barriers included.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 50)]
+    pub sections: Vec<BoxSection>,
+    /// The permanent marking of a listed box that is smaller than the rules ask.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub marked: Option<Marking>,
+    /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub racked: Option<bool>,
+    /// Power distribution blocks in the box.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 50)]
+    pub power_distribution_blocks: Vec<DistributionBlock>,
+    /// Ask for the smallest box in which every entry has a place.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub layout: Option<LayoutQuestion>,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde calls")]
+pub(super) fn is_false(flag: &bool) -> bool {
+    !flag
+}
+
+/// A wall of the box, looking at the open cover.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Wall {
+    /// The left wall.
+    Left,
+    /// The right wall.
+    Right,
+    /// The top wall.
+    Top,
+    /// The bottom wall.
+    Bottom,
+    /// The back, opposite the cover.
+    Back,
+}
+
+/// The cover of the box.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Cover {
+    /// A cover that comes off.
+    #[default]
+    Removable,
+    /// A hinged door or cover. Whether it is a removable one is disputed.
+    Hinged,
+    /// A side that cannot be removed.
+    Fixed,
+}
+
+/// One place where a raceway or a cable enters the box: either `raceway` or `cable`, and over 1000 V the cables in it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// A name for it.
+    pub id: Name,
+    /// The wall that it enters.
+    pub wall: Wall,
+    /// The row of the wall that it is in. A side wall has one row unless said otherwise; on the back, entries without a
+    /// row are grouped by their positions, and are one row where they have none.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub row: Option<RowNumber>,
+    /// The section of a divided box.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub section: Option<Name>,
+    /// The raceway.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub raceway: Option<RacewayEntry>,
+    /// The cable.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub cable: Option<CableEntry>,
+    /// The cables in it, in a system over 1000 V.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schema(max_items = 50)]
+    pub cables_over_1000_volts: Vec<CableOver1000Volts>,
+    /// Where its centre is, in a box whose dimensions are given.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub position: Option<EntryPosition>,
+}
+
+/// A raceway that enters the box.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct RacewayEntry {
+    /// The kind. It changes no figure: every raceway counts with its trade size.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub kind: Option<RacewayKind>,
+    /// The trade size.
+    pub trade_size: TradeSize,
+    /// Its outside diameter, where entries are to be measured from its edge and not from that of the trade size.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub outside_diameter: Option<Length>,
+}
+
+/// A cable that enters the box. It counts as the smallest raceway that its conductors would need.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CableEntry {
+    /// Its conductors.
+    #[schema(min_items = 1, max_items = 50)]
+    pub conductors: Vec<ConductorGroup>,
+    /// Its outside diameter, where entries are to be measured from its edge and not from that of the raceway it counts as.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub outside_diameter: Option<Length>,
+}
+
+/// What covers the conductors of a cable over 1000 V.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum CableCovering {
+    /// Shielded.
+    Shielded,
+    /// Lead-covered.
+    LeadCovered,
+    /// Neither.
+    Nonshielded,
+}
+
+/// Cables or single conductors of a system over 1000 V that enter together and are alike.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CableOver1000Volts {
+    /// The diameter over the sheath.
+    pub outside_diameter: Length,
+    /// What covers it.
+    pub covering: CableCovering,
+    /// The diameter of its largest single conductor over its own covering, for a cable of several conductors.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub conductor_diameter: Option<Length>,
+    /// How many alike. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+}
+
+/// The centre of an entry: the two of the three measures that lie in its wall.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct EntryPosition {
+    /// From the left wall, for an entry in the top, the bottom or the back.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_left: Option<Length>,
+    /// From the bottom wall, for an entry in the left, the right or the back.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_bottom: Option<Length>,
+    /// From the back, for an entry in a side wall.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_back: Option<Length>,
+}
+
+/// Conductors that join entries.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Pull {
+    /// A name for it.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub id: Option<Name>,
+    /// The entries that it joins: two; or more where the conductors split, the first then being the one that holds all
+    /// of them.
+    #[schema(min_items = 2, max_items = 10)]
+    pub entries: Vec<Name>,
+    /// The largest of the conductors. May be left out where an entry is a cable that says it, and over 1000 V.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub largest_conductor: Option<ConductorSize>,
+    /// Whether that conductor is required to be insulated. A bare grounding conductor is not.
+    #[serde(default = "yes", skip_serializing_if = "is_true")]
+    pub insulated: bool,
+    /// Whether the conductors are spliced in the box. Over 1000 V this changes nothing.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub spliced: bool,
+    /// Whether the entries, on opposite walls, are out of line with one another.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub offset: bool,
+    /// Whether the conductors are compact ones of AA-8000 aluminum, which bend in less room.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub compact_aa8000: bool,
+}
+
+fn yes() -> bool {
+    true
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde calls")]
+fn is_true(flag: &bool) -> bool {
+    *flag
+}
+
+/// Inside dimensions of a box.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct InsideBox {
+    /// From the left wall to the right wall.
+    pub width: Length,
+    /// From the bottom wall to the top wall.
+    pub height: Length,
+    /// From the back to the cover.
+    pub depth: Length,
+}
+
+/// A section of a box that permanent barriers divide.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct BoxSection {
+    /// A name for it.
+    pub id: Name,
+    /// Its inside dimensions. Leave it out to ask only what is required.
+    #[serde(default, rename = "box", deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub inside: Option<InsideBox>,
+}
+
+/// A power distribution block, or a bar for equipment grounding conductors, which may stand in any box.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct DistributionBlock {
+    /// Whether it is a terminal bar for equipment grounding conductors.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub grounding_bar: bool,
+    /// The section of a divided box that it is in.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub section: Option<Name>,
+    /// Whether it is listed.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub listed: Option<bool>,
+    /// Whether the box is as large as the instructions of the block ask.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub box_as_instructed: Option<bool>,
+    /// Whether its terminals have the wire-bending space of 312.6.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub bending_space: Option<bool>,
+    /// Whether no uninsulated live part is exposed in the box, with the cover on or off.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub live_parts_covered: Option<bool>,
+    /// Whether conductors that pass through leave its terminals unobstructed.
+    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub terminals_unobstructed: Option<bool>,
+    /// Whether it is on the line side of the service equipment, where it must be marked for that.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub line_side_of_service: bool,
+}
+
+/// What is asked of the placement of entries.
+///
+/// The box that is looked for has the least depth that the rules and the rows of its walls allow; at that depth the least
+/// sum of width and height; of several such boxes it is the narrowest. Entries of a row are in line; entries on the
+/// back without a row may stand anywhere, and count as one row.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct LayoutQuestion {
+    /// The room between the edges of two neighbouring entries, for locknuts, bushings and tools. None unless said.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub clearance: Option<Length>,
+    /// The room between the edge of an entry and the walls next to its own. None unless said.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub wall_clearance: Option<Length>,
+    /// The step in which dimensions and places are looked for: 1/16 in. or 1 mm unless said.
+    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub step: Option<Length>,
+}
+
+impl CableEntry {
+    /// The largest of its conductors.
+    pub fn largest(&self) -> Option<ConductorSize> {
+        self.conductors.iter().map(|conductors| conductors.size).max()
+    }
+}

@@ -1,0 +1,122 @@
+//! How wiring enters a box, and which box it may enter: 314.2, 314.3, 314.17, and what they lean on.
+
+use super::{Basis, Edition, Rule, RuleFigure};
+
+const THREADS: &str = "Two trade-forum threads; UpCodes, 2018 International Residential Code E3906; the merger of 2020 is recalled";
+
+/// A round box takes no conduit or connector whose locknut or bushing would bear on its side.
+pub static ROUND: Rule = Rule::everywhere(
+    "box-entry.round-box",
+    "314.2",
+    Basis::Recalled,
+    "recalled; no published source was read",
+);
+
+/// Metal raceways and armored cables enter a nonmetallic box only where it bonds all entries together.
+pub static METAL_IN_NONMETALLIC: Rule = Rule::everywhere(
+    "box-entry.metal-in-nonmetallic",
+    "314.3",
+    Basis::Published,
+    "UpCodes, 2018 International Residential Code E3905 (main text); the exceptions are recalled",
+);
+
+/// What enters a box is secured to it.
+pub static SECURED: Rule = Rule {
+    id: "box-entry.secured",
+    sections: [Some("314.17(B), (C)"), Some("314.17(B)"), Some("314.17(B)")],
+    basis: Basis::Published,
+    source: THREADS,
+};
+
+/// A nonmetallic sheath reaches into the box, past any clamp.
+pub static SHEATH: Rule = Rule {
+    id: "box-entry.sheath",
+    sections: [Some("314.17(C)"), Some("314.17(B)"), Some("314.17(B)")],
+    basis: Basis::Published,
+    source: THREADS,
+};
+
+/// A single-gang box may do without a clamp where the cable is fastened close by.
+pub static SINGLE_GANG: Rule = Rule {
+    id: "box-entry.single-gang",
+    sections: [Some("314.17(C) Exception"), Some("314.17(B) Exception"), Some("314.17(B) Exception")],
+    basis: Basis::Published,
+    source: THREADS,
+};
+
+/// A cable inside a complete raceway is secured by the raceway.
+pub static IN_RACEWAY: Rule = Rule {
+    id: "box-entry.cable-in-raceway",
+    sections: [None, Some("314.17(B)"), Some("314.17(B)")],
+    basis: Basis::Recalled,
+    source: "recalled: the relief came with the merger of 2020",
+};
+
+/// Insulated conductors of 4 AWG and larger enter over a smooth insulating fitting.
+pub static INSULATING_FITTING: Rule = Rule::everywhere(
+    "box-entry.insulating-fitting",
+    "300.4(G)",
+    Basis::Published,
+    "A trade-forum thread on 314.17 that points there",
+);
+
+/// Openings that are not used are closed as well as the wall of the box would close them.
+pub static UNUSED: Rule = Rule::everywhere(
+    "box-entry.unused-openings",
+    "110.12(A)",
+    Basis::Recalled,
+    "recalled, with 314.17(A) for openings that conductors use; no published source was read",
+);
+
+/// The rules of this part.
+pub static RULES: [&Rule; 8] = [
+    &ROUND,
+    &METAL_IN_NONMETALLIC,
+    &SECURED,
+    &SHEATH,
+    &SINGLE_GANG,
+    &IN_RACEWAY,
+    &INSULATING_FITTING,
+    &UNUSED,
+];
+
+/// What an edition says of entries.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct BoxEntry {
+    /// How far a sheath reaches into the box.
+    pub sheath: RuleFigure,
+    /// Within what distance a cable is fastened that is not secured to a single-gang box.
+    pub fastened_within: RuleFigure,
+    /// Whether sheath and single-gang box are spoken of for metal boxes too, and not for nonmetallic ones only.
+    pub covers_metal_boxes: bool,
+    /// Whether a cable in a complete raceway is relieved of both.
+    pub relieves_in_raceway: bool,
+}
+
+impl BoxEntry {
+    const E2017: Self = Self {
+        sheath: RuleFigure::length("box-entry.sheath", &SHEATH, 2_500, 60_000),
+        fastened_within: RuleFigure::length(
+            "box-entry.single-gang.fastened-within",
+            &SINGLE_GANG,
+            80_000,
+            2_000_000,
+        ),
+        covers_metal_boxes: false,
+        relieves_in_raceway: false,
+    };
+
+    pub(super) const fn of(edition: Edition) -> Self {
+        match edition {
+            Edition::E2017 => Self::E2017,
+            Edition::E2020 | Edition::E2023 | Edition::E2026 => {
+                Self { covers_metal_boxes: true, relieves_in_raceway: true, ..Self::E2017 }
+            }
+        }
+    }
+
+    pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
+        let Self { sheath, fastened_within, covers_metal_boxes: _, relieves_in_raceway: _ } = self.clone();
+        [sheath, fastened_within].into_iter()
+    }
+}

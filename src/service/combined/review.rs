@@ -1,0 +1,297 @@
+//! `POST /v1/boxes/review`: one installed box, by every check that something is known for.
+
+use super::super::fault_list::{FaultList, FaultView};
+use super::super::gate::Permit;
+use super::super::problem::Problem;
+use super::super::query;
+use super::super::register::{CHECKS, CheckEntry};
+use super::super::state::Service;
+use crate::answers::{Explain, Ruleset};
+use crate::checks::{Amendment, FaultCode, Reference, Status, Verdict, present};
+use crate::quantity::Units;
+use crate::rulebook::Edition;
+use crate::words::Catalogue;
+use axum::extract::{Request, State};
+use axum::response::Response;
+use serde::{Deserialize, Serialize};
+use serde_json::{Map, Value};
+use std::collections::BTreeMap;
+use std::sync::Arc;
+use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, Schema};
+use utoipa::openapi::{Ref, RefOr};
+use utoipa::{PartialSchema, ToSchema};
+
+/// One installed box, with everything known of it.
+#[derive(Clone, Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ReviewRequest {
+    /// The edition of NFPA 70, for every check.
+    #[serde(default)]
+    edition: Edition,
+    /// Accept rules that could not be verified. Required to be true for the 2026 edition.
+    #[serde(default)]
+    accept_unverified_rules: bool,
+    /// The units of the request and the answer, for every check.
+    #[serde(default)]
+    units: Units,
+    /// The caller's own mark.
+    #[serde(default, deserialize_with = "present")]
+    #[schema(nullable = false)]
+    reference: Option<Reference>,
+    /// Local amendments to figures of the rules, for every check.
+    #[serde(default)]
+    #[schema(max_items = 200)]
+    amendments: Vec<Amendment>,
+    /// What is known of the box, check by check.
+    #[schema(value_type = ReviewedChecks)]
+    checks: BTreeMap<String, Map<String, Value>>,
+}
+
+/// The checks that something is known for: each member is the request of that check, without what the review itself says.
+pub struct ReviewedChecks;
+
+impl PartialSchema for ReviewedChecks {
+    fn schema() -> RefOr<Schema> {
+        let none = ObjectBuilder::new()
+            .description(Some(
+                "What is known of the box, check by check: each member is the request of that check. Edition, units and amendments are those of the review.",
+            ))
+            .min_properties(Some(1))
+            .additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)));
+        let with = |checks: ObjectBuilder, check: &CheckEntry| {
+            checks.property(check.name, Ref::from_schema_name((check.schemas)().request))
+        };
+        CHECKS.iter().fold(none, with).build().into()
+    }
+}
+
+impl ToSchema for ReviewedChecks {}
+
+/// What a box comes to under every check that something was known for.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct ReviewAnswer {
+    /// The caller's own mark.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    reference: Option<Reference>,
+    /// The gravest verdict of all checks; null when every one was only asked for a size.
+    verdict: Option<Verdict>,
+    /// The verdict of each check that was made.
+    verdicts: Vec<CheckVerdict>,
+    /// Every finding, the gravest first: violated, not determined, satisfied, advisory.
+    findings: Vec<ReviewFinding>,
+    /// What is still unknown: the inputs that would decide what is not determined.
+    unknown: Vec<Unknown>,
+    /// The checks for which nothing was said. What they look at was not looked at.
+    not_looked_at: Vec<NotLookedAt>,
+    /// The whole answer of each check, by its name.
+    #[schema(value_type = Object)]
+    answers: Map<String, Value>,
+    /// What to know before acting on the answer.
+    cautions: Vec<String>,
+    /// The rules that it was made under.
+    #[schema(value_type = Ruleset)]
+    ruleset: Value,
+}
+
+/// The verdict of one check.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct CheckVerdict {
+    /// The check.
+    #[schema(value_type = String, example = "outlet_box_fill")]
+    check: &'static str,
+    /// Its verdict; null when only a size was asked for.
+    verdict: Option<Verdict>,
+}
+
+/// A finding of one of the checks.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct ReviewFinding {
+    /// The check.
+    #[schema(value_type = String, example = "outlet_box_fill")]
+    check: &'static str,
+    /// The rule; its words are at `/v1/rules/{rule}`.
+    rule: String,
+    /// Where the edition has the rule.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    citation: Option<String>,
+    /// What is found.
+    status: Status,
+    /// The finding as a sentence.
+    message: String,
+    /// The inputs that it is about, as JSON Pointers into this request.
+    at: Vec<String>,
+}
+
+/// Something that would decide what is not determined.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct Unknown {
+    /// The check.
+    #[schema(value_type = String, example = "outlet_box_fill")]
+    check: &'static str,
+    /// The rule that could not be decided.
+    rule: String,
+    /// What is missing, as a sentence.
+    message: String,
+    /// Where to supply it, as JSON Pointers into this request.
+    supply: Vec<String>,
+}
+
+/// A check that was not made.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct NotLookedAt {
+    /// The check.
+    #[schema(value_type = String, example = "raceway_fill")]
+    check: &'static str,
+    /// What it is.
+    title: String,
+}
+
+/// A finding as an answer writes it.
+#[derive(Deserialize)]
+struct Written {
+    rule: String,
+    citation: Option<String>,
+    status: Status,
+    message: String,
+    #[serde(default)]
+    at: Vec<String>,
+    #[serde(default)]
+    supply: Vec<String>,
+}
+
+/// One installed box, by every check
+///
+/// Takes one box with everything known of it, makes every check that something is known for, and gives one verdict, the
+/// findings in the order of gravity, what is still unknown, and which checks nothing was said for. Each check's whole
+/// answer, with its proof, is there too.
+#[utoipa::path(
+    post, path = "/v1/boxes/review", tag = "Checks", operation_id = "box_review",
+    params(("explain" = inline(Option<Explain>), Query, description = "How much of the proof each check's answer carries. None unless asked.")),
+    request_body(content = ReviewRequest, description = "The box."),
+    responses((status = 200, description = "The review, whatever the verdict.", body = ReviewAnswer)),
+)]
+pub async fn review(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
+    let explain = match request.uri().query() {
+        None | Some("") => Explain::None,
+        asked => query::explain(asked)?,
+    };
+    let permit = Permit::of(&request);
+    let asked: ReviewRequest = super::read(&service, request).await?;
+    for check in asked.checks.keys() {
+        permit.covers(check)?;
+    }
+    let answers = answers(&asked, explain)?;
+    let review = put_together(asked.reference, answers).ok_or_else(Problem::internal)?;
+    for CheckVerdict { check, verdict } in &review.verdicts {
+        service.metrics().verdict(check, *verdict);
+    }
+    let json = serde_json::to_vec(&review).map_err(|_| Problem::internal())?;
+    Ok(super::super::check_route::answered(json))
+}
+
+/// Makes every check that something is known for; when requests have faults, those of all checks together.
+fn answers(asked: &ReviewRequest, explain: Explain) -> Result<Vec<(&'static CheckEntry, Value)>, Problem> {
+    let terms = terms_of(asked);
+    let (mut answers, mut faults) = (Vec::new(), FaultList::default());
+    for check in CHECKS {
+        let Some(part) = asked.checks.get(check.name) else { continue };
+        let mut part = part.clone();
+        for (term, value) in &terms {
+            if part.insert(term.clone(), value.clone()).is_some_and(|own| own != *value) {
+                faults.push(said_otherwise(check, term));
+            }
+        }
+        match (check.evaluate)(Value::Object(part).to_string().as_bytes(), explain) {
+            Ok(answered) => {
+                answers
+                    .push((check, serde_json::from_slice(&answered.json).map_err(|_| Problem::internal())?));
+            }
+            Err(problem) => {
+                for fault in problem.below(&format!("/checks/{}", check.name)).faults.kept() {
+                    faults.push(fault.clone());
+                }
+            }
+        }
+    }
+    if faults.is_empty() { Ok(answers) } else { Err(Problem::invalid(faults)) }
+}
+
+/// What the review says for every check.
+fn terms_of(asked: &ReviewRequest) -> Vec<(String, Value)> {
+    let terms = serde_json::json!({
+        "edition": asked.edition,
+        "accept_unverified_rules": asked.accept_unverified_rules,
+        "units": asked.units,
+        "amendments": asked.amendments,
+    });
+    terms.as_object().map(|terms| terms.clone().into_iter().collect()).unwrap_or_default()
+}
+
+fn said_otherwise(check: &CheckEntry, term: &str) -> FaultView {
+    let place = format!("/checks/{}/{term}", check.name);
+    FaultView::in_body(place, FaultCode::Conflict, "fault-said-by-the-review", [("term", term.to_owned())])
+}
+
+/// `None` when an answer is not what the checks write, which would be a fault of this service.
+fn put_together(
+    reference: Option<Reference>,
+    answers: Vec<(&'static CheckEntry, Value)>,
+) -> Option<ReviewAnswer> {
+    let words = Catalogue::english();
+    let (mut findings, mut unknown, mut verdicts) = (Vec::new(), Vec::new(), Vec::new());
+    let mut cautions: Vec<String> = Vec::new();
+    for (check, answer) in &answers {
+        let verdict: Option<Verdict> = serde_json::from_value(answer.get("verdict")?.clone()).ok()?;
+        verdicts.push(CheckVerdict { check: check.name, verdict });
+        let below = |pointers: Vec<String>| -> Vec<String> {
+            pointers.into_iter().map(|pointer| format!("/checks/{}{pointer}", check.name)).collect()
+        };
+        let written: Vec<Written> = serde_json::from_value(answer.get("findings")?.clone()).ok()?;
+        for Written { rule, citation, status, message, at, supply } in written {
+            if status == Status::NotDetermined {
+                let (rule, message) = (rule.clone(), message.clone());
+                unknown.push(Unknown { check: check.name, rule, message, supply: below(supply) });
+            }
+            findings.push(ReviewFinding {
+                check: check.name,
+                rule,
+                citation,
+                status,
+                message,
+                at: below(at),
+            });
+        }
+        for caution in answer.get("cautions")?.as_array()?.iter().filter_map(Value::as_str) {
+            if !cautions.iter().any(|known| known == caution) {
+                cautions.push(caution.to_owned());
+            }
+        }
+    }
+    findings.sort_by_key(|finding| finding.status);
+    let not_looked_at = CHECKS
+        .iter()
+        .filter(|check| !answers.iter().any(|(made, _)| made.name == check.name))
+        .map(|check| NotLookedAt { check: check.name, title: words.fixed(check.title).to_owned() })
+        .collect();
+    Some(ReviewAnswer {
+        reference,
+        verdict: gravest(verdicts.iter().filter_map(|made| made.verdict)),
+        verdicts,
+        findings,
+        unknown,
+        not_looked_at,
+        ruleset: answers.first()?.1.get("ruleset")?.clone(),
+        answers: answers.into_iter().map(|(check, answer)| (check.name.to_owned(), answer)).collect(),
+        cautions,
+    })
+}
+
+fn gravest(verdicts: impl Iterator<Item = Verdict>) -> Option<Verdict> {
+    verdicts.max_by_key(|verdict| match verdict {
+        Verdict::Complies => 0,
+        Verdict::NotDetermined => 1,
+        Verdict::Violates => 2,
+    })
+}

@@ -1,0 +1,121 @@
+//! The room that a conductor needs to bend at a wall: Table 312.6(A), one wire per terminal.
+//!
+//! The table also has figures for several wires per terminal; no rule here uses them, and they are kept so that the
+//! table can be compared with print as a whole. Compact conductors of AA-8000 alloy have a table of their own, whose
+//! ranges are recalled only.
+
+use super::{Cell, Column, all, loader};
+use crate::quantity::{Unit, Units};
+use crate::trade::ConductorSize;
+use std::sync::LazyLock;
+
+/// The id of the table.
+pub const TABLE: &str = "wire-bending-space";
+/// The id of the table for compact AA-8000 conductors.
+pub const COMPACT_TABLE: &str = "wire-bending-space-compact";
+
+pub(super) const FILE: loader::File = loader::File {
+    id: TABLE,
+    section: "Table 312.6(A)",
+    columns: &[
+        Column::figures("one_wire_in", Unit::Inch),
+        Column::figures("two_wires_in", Unit::Inch),
+        Column::figures("three_wires_in", Unit::Inch),
+        Column::figures("four_wires_in", Unit::Inch),
+        Column::figures("five_wires_in", Unit::Inch),
+        Column::figures("one_wire_mm", Unit::Millimetre),
+        Column::figures("two_wires_mm", Unit::Millimetre),
+        Column::figures("three_wires_mm", Unit::Millimetre),
+        Column::figures("four_wires_mm", Unit::Millimetre),
+        Column::figures("five_wires_mm", Unit::Millimetre),
+    ],
+    text: include_str!("data/wire-bending-space.csv"),
+};
+
+pub(super) const COMPACT_FILE: loader::File = loader::File {
+    id: COMPACT_TABLE,
+    section: "Table 312.6(A), column for compact AA-8000 conductors",
+    columns: &[Column::figures("one_wire_in", Unit::Inch), Column::figures("one_wire_mm", Unit::Millimetre)],
+    text: include_str!("data/wire-bending-space-compact.csv"),
+};
+
+/// Whether a conductor is looked up among the plain ones or among the compact AA-8000 ones.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stranding {
+    /// Every conductor that is not a compact AA-8000 one.
+    Plain,
+    /// Compact conductors of AA-8000 aluminum alloy.
+    CompactAa8000,
+}
+
+type BySize = [[Option<Cell>; ConductorSize::COUNT]; 2];
+
+static PLAIN: LazyLock<BySize> = LazyLock::new(|| read(TABLE));
+static COMPACT: LazyLock<BySize> = LazyLock::new(|| read(COMPACT_TABLE));
+
+/// The bending space of one conductor, one wire per terminal; `None` for a size that the table does not have.
+///
+/// ```
+/// use elbowroom::quantity::Units;
+/// use elbowroom::tables::wire_bending_space::{self, Stranding};
+/// use elbowroom::trade::ConductorSize;
+/// let size = ConductorSize::read("4/0").unwrap();
+/// let space = |stranding| wire_bending_space::of(size, stranding, Units::Us).unwrap().value.to_string();
+/// assert_eq!(space(Stranding::Plain), "4");
+/// assert_eq!(space(Stranding::CompactAa8000), "3.5");
+/// ```
+pub fn of(size: ConductorSize, stranding: Stranding, units: Units) -> Option<Cell> {
+    let table = match stranding {
+        Stranding::Plain => &PLAIN,
+        Stranding::CompactAa8000 => &COMPACT,
+    };
+    table[units as usize][size.index()]
+}
+
+fn read(table: &'static str) -> BySize {
+    [Units::Us, Units::Si].map(|units| {
+        let mut cells = [None; ConductorSize::COUNT];
+        for size in ConductorSize::all() {
+            cells[size.index()] = find(table, size, units);
+        }
+        cells
+    })
+}
+
+fn find(id: &'static str, size: ConductorSize, units: Units) -> Option<Cell> {
+    let table = all().find(id)?;
+    let row = table.row(size.name())?;
+    let (column, unit) = match units {
+        Units::Us => ("one_wire_in", Unit::Inch),
+        Units::Si => ("one_wire_mm", Unit::Millimetre),
+    };
+    let value = table.number(row.key, column)?;
+    Some(Cell { table: id, row: row.key, column, value, unit, basis: row.basis })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_conductor_that_makes_a_pull_box_has_a_bending_space_that_never_shrinks_with_size() {
+        for units in [Units::Us, Units::Si] {
+            let spaces: Vec<_> = ConductorSize::all()
+                .filter(|size| *size >= ConductorSize::AWG_4)
+                .map(|size| of(size, Stranding::Plain, units).unwrap().value)
+                .collect();
+            assert_eq!(spaces.len(), 25);
+            assert!(spaces.is_sorted(), "{spaces:?}");
+        }
+    }
+
+    #[test]
+    fn a_compact_conductor_never_asks_for_more_than_a_plain_one() {
+        let both = |size| {
+            Some((of(size, Stranding::Plain, Units::Us)?, of(size, Stranding::CompactAa8000, Units::Us)?))
+        };
+        let pairs: Vec<_> = ConductorSize::all().filter_map(both).collect();
+        assert_eq!(pairs.len(), 19);
+        assert!(pairs.iter().all(|(plain, compact)| compact.value <= plain.value));
+    }
+}

@@ -1,0 +1,31 @@
+## Construction of metal boxes
+
+rule-box-construction-sheet-steel = The walls of a sheet-steel box of up to 100 in³ (1650 cm³) are at least 0.0625 in (1.59 mm) thick.
+    .title = Thickness of small sheet-steel boxes
+rule-box-construction-large-sheet-steel = The walls of a sheet-steel box over 100 in³ (1650 cm³) are at least 0.053 in (1.35 mm) thick, without coating: less than those of a smaller box.
+    .title = Thickness of large sheet-steel boxes
+rule-box-construction-cast = The walls of a box of malleable iron, or of die-cast or permanent-mold cast metal, are at least 3/32 in (2.38 mm) thick; those of other cast metal 1/8 in (3.17 mm).
+    .title = Thickness of cast boxes
+rule-box-construction-listed = A box listed as equal in strength, and a listed short-radius body, may have thinner walls.
+    .title = Listed instead of thick
+rule-box-construction-grounding-provision = Every metal box has a tapped hole or another means to connect an equipment grounding conductor.
+    .title = Means to connect a grounding conductor
+rule-box-construction-cover = A metal cover is as thick as the walls of its box must be, or is listed for the purpose, or is lined with at least 1/32 in (0.79 mm) of firmly attached insulation.
+    .title = Thickness of metal covers
+
+finding-walls-thick-enough = The walls are { $given } thick; at least { $limit } are required.
+finding-walls-too-thin = The walls are only { $given } thick; at least { $limit } are required.
+finding-wall-thickness-open = The walls must be at least { $limit } thick. Say how thick they are.
+finding-thickness-and-volume-open = How thick walls of sheet steel must be goes by the volume of the box. Give the thickness of the walls, and the volume.
+finding-volume-decides-thickness = Whether walls of this thickness suffice goes by the volume of the box: the thicker sheet is for boxes of up to 100 in³ (1650 cm³). Give the volume.
+finding-listed-as-equal = The box is listed as equal in strength, or is a listed short-radius body: no thickness is asked.
+finding-grounding-provision = The box has a means to connect an equipment grounding conductor.
+finding-no-grounding-provision = The box has no means to connect an equipment grounding conductor; every metal box needs one.
+finding-grounding-provision-open = A metal box needs a means to connect an equipment grounding conductor. Say whether it has one.
+finding-cover-listed = The metal cover is listed for the purpose.
+finding-cover-thick-enough = The metal cover is { $given } thick, at least the { $limit } that the walls of its box must have.
+finding-cover-too-thin = The metal cover is only { $given } thick; it must have the { $limit } of the walls of its box, or be listed, or be lined with insulation. It is none of these.
+finding-cover-lined = The metal cover is lined with { $given } of insulation, at least the { $limit } that serve instead of thickness.
+finding-cover-open = A metal cover must be as thick as the walls of its box, or listed, or lined with insulation. What was given does not decide it yet.
+
+because-nonmetallic-box = The box is not metal.

@@ -1,0 +1,55 @@
+## Depth of a box
+
+rule-box-depth-plain = A box that encloses neither a device nor equipment is at least 1/2 in (12.7 mm) deep inside.
+    .title = Depth of a plain box
+rule-box-depth-equipment = With devices or equipment inside, the depth of a box goes by how far each projects behind its mounting plane and by the largest conductor that supplies it. Of all that is asked the largest governs.
+    .title = Depth with devices or equipment
+rule-box-depth-large-equipment = Equipment that projects more than 1-7/8 in (48 mm) stands in a box at least 1/4 in (6 mm) deeper than it projects.
+    .title = Depth behind large equipment
+rule-box-depth-over-4-awg = Equipment supplied by conductors larger than 4 AWG stands in a box that is identified for it.
+    .title = Equipment on conductors larger than 4 AWG
+rule-box-depth-over-4-awg-in-pull-box = Equipment on conductors larger than 4 AWG may stand in a pull or junction box over 100 in³ (1650 cm³) whose terminals have the wire-bending space of 312.6.
+    .title = Equipment on large conductors in a pull box
+rule-box-depth-8-to-4-awg = Equipment supplied by 8, 6 or 4 AWG asks for at least 2-1/16 in (52.4 mm) inside.
+    .title = Depth with 8, 6 or 4 AWG
+rule-box-depth-12-or-10-awg = Equipment supplied by 12 or 10 AWG asks for at least 1-3/16 in (30.2 mm) inside, and where it projects more than 1 in (25 mm) for 1/4 in (6 mm) behind it.
+    .title = Depth with 12 or 10 AWG
+rule-box-depth-rear-center-entry = From 2023, where conductors enter through the center of the back of the box, equipment on 12 or 10 AWG leaves 1/2 in (13 mm) behind it.
+    .title = Room behind equipment with entry at the center of the back
+rule-box-depth-rear-center-entry-shallow = Whether the room behind equipment with entry at the center of the back is asked of equipment that projects no more than 1 in (25 mm) is not confirmed.
+    .title = Room behind shallow equipment with entry at the center of the back
+rule-box-depth-up-to-14-awg = Equipment supplied by 14 AWG and smaller asks for at least 15/16 in (23.8 mm) inside.
+    .title = Depth with 14 AWG and smaller
+rule-box-depth-listed-combination = A box and equipment that are listed for one another need not meet these depths.
+    .title = Box and equipment listed for one another
+rule-box-depth-wall-clearance = A paragraph of 2023 speaks of 1/2 in (13 mm) between the walls of a box and what is installed in it. What it covers is not confirmed.
+    .title = Clearance between box walls and equipment
+
+finding-plain-depth-enough = The box is { $given } deep inside; at least { $limit } are required of a box without devices or equipment.
+finding-plain-depth-short = The box is only { $given } deep inside; at least { $limit } are required even of a box without devices or equipment.
+finding-plain-depth-open = A box without devices or equipment is at least { $limit } deep inside. Say how deep it is.
+finding-depth-enough = Equipment { $subject } asks for a box at least { $limit } deep; this one is { $given }.
+finding-depth-short = Equipment { $subject } asks for a box at least { $limit } deep; this one is only { $given }.
+finding-depth-open = Equipment { $subject } asks for a box at least { $limit } deep. Say how deep it is.
+finding-projection-open = The depth that equipment { $subject } asks for goes by how far it projects behind its mounting plane. Say how far that is.
+finding-supply-conductor-open = The depth that equipment { $subject } asks for goes by the largest conductor that supplies it. Say which that is.
+finding-rear-center-open = If conductors enter through the center of the back, equipment { $subject } asks for a box at least { $limit } deep. Say whether they do.
+finding-shallow-clearance-enough = Behind equipment { $subject } the box is { $given } deep, enough for the { $limit } that the room behind an entry at the center of the back would ask, if it is asked of shallow equipment; that is not confirmed.
+finding-shallow-clearance-short = Behind equipment { $subject } the box is { $given } deep. If the room behind an entry at the center of the back is asked of shallow equipment too, { $limit } are needed; that is not confirmed. Compare with print.
+finding-box-identified = The box is identified for equipment { $subject }, which is supplied by conductors larger than 4 AWG.
+finding-box-not-identified = Equipment { $subject } is supplied by conductors larger than 4 AWG, and the box is not identified for it.
+finding-box-identified-open = Equipment { $subject } is supplied by conductors larger than 4 AWG. Say whether the box is identified for it.
+finding-box-must-be-identified = Equipment { $subject } is supplied by conductors larger than 4 AWG: no depth is stated, but the box must be identified for it, or be a pull or junction box over 100 in³ (1650 cm³) with the wire-bending space of 312.6 at its terminals.
+finding-bending-space-open = Say whether the terminals of equipment { $subject } have the wire-bending space of 312.6.
+finding-pull-box-large-enough = The pull or junction box with equipment { $subject } has { $given }, more than the { $limit } that it must exceed.
+finding-pull-box-too-small = The pull or junction box with equipment { $subject } has { $given }; it must have more than { $limit }, or be identified for the equipment.
+finding-pull-box-volume-open = A pull or junction box with equipment on conductors larger than 4 AWG must have more than { $limit }. Say how much it has.
+finding-wall-clearance-enough = Equipment { $subject } stands { $given } clear of the walls, at least the { $limit } that a paragraph of this edition speaks of. What it covers is not confirmed.
+finding-wall-clearance-short = Equipment { $subject } stands only { $given } clear of a wall; a paragraph of this edition speaks of { $limit }. What it covers is not confirmed. Compare with print.
+finding-equipment-deeper = Equipment { $subject } projects { $given }, no less than the { $limit } that the rules ask for. A box of that depth would not take it: its own depth decides.
+
+because-equipment-enclosed = The box encloses a device or equipment.
+because-listed-for-one-another = Box and equipment are listed for one another.
+because-no-rear-center-entry = No conductor enters through the center of the back.
+finding-rear-center-enough = With room for an entry at the center of the back, equipment { $subject } asks for a box at least { $limit } deep; this one is { $given }.
+finding-rear-center-short = Conductors enter at the center of the back, so equipment { $subject } asks for a box at least { $limit } deep; this one is only { $given }.

@@ -1,0 +1,35 @@
+### English. Keys are never renamed; a missing or unused message fails a test.
+### Rules are stated in our own words. The adopted code, its amendments and the authority having jurisdiction control.
+
+## Cautions
+
+caution-de-energize = De-energize, lock out and tag out, and test with a proven tester before touching anything in a box. Do not open energized equipment to read a marking.
+caution-authority = The adopted code with its local amendments, and the authority having jurisdiction, decide. Electrical work is for licensed or otherwise qualified persons, under a permit where one is required. This answer approves nothing.
+caution-scope = Only the arithmetic of the rules named here was checked: not listing, temperature, ampacity, bonding, arc flash or hazardous (classified) locations.
+caution-minimums = Volumes and dimensions are minimums; good workmanship may need more.
+caution-unverified-edition = The 2026 text was not available: these are the rules of 2023 carried forward. Compare every figure and section number with print before relying on it.
+
+caution-amended = Figures were amended as this request says. Whether the jurisdiction has adopted them was not checked.
+
+## Proof in sentences
+
+step-computed = { $told } ({ $rule })
+step-left-out = Left out: { $told } ({ $rule })
+step-read = Read as { $told } ({ $rule })
+step-boxes = Boxes that would do: { $told } ({ $rule })
+
+## Every request
+
+rule-edition-unverified = An edition whose text could not be read is answered with the figures of the edition before it, and every citation says so.
+    .title = Unverified edition
+finding-unverified-edition = The 2026 edition is answered with the rules of 2023. None of its figures or section numbers could be verified.
+fault-unverified-edition = The text of the 2026 edition was not available. Ask for a verified edition, or set accept_unverified_rules to true to have the rules of 2023 carried forward.
+fault-said-by-the-review = The review says { $term } for every check. Leave it out here, or say the same.
+fault-edition-twice = This edition stands twice. Name each once.
+fault-editions-to-compare = Name from 2 to { $most } editions.
+fault-unknown-check = No check has this name.
+fault-not-amendable = This figure cannot be amended.
+fault-amendment-not-in-edition = The { $edition } edition has no such figure to amend.
+fault-amendment-out-of-bounds = An amendment of this figure must be from { $least } to { $most }.
+fault-too-many-items = { $items } items are more than the { $most } that one list may have.
+fault-duplicate-id = The id { $id } is carried by more than one thing. Give each its own.

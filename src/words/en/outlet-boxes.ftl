@@ -1,0 +1,98 @@
+## Volume of a box
+
+rule-outlet-volume-scope = The volume that a box and what is fitted to it provide must be at least the volume that its contents require. Exactly enough is enough.
+    .title = Volume provided and volume required
+rule-outlet-volume-assembly = The volume of a box is the sum of its assembled sections. A plaster ring, extension ring, raised or domed cover adds the volume marked on it, or that of the standard box it is made from; with neither it adds nothing.
+    .title = Assembled sections
+rule-outlet-volume-standard = A standard metal box that carries no mark has the volume that the table gives for its dimensions: not the product of its outside dimensions, and nothing between two rows.
+    .title = Standard metal boxes
+rule-outlet-volume-marked = Every nonmetallic box, and any box of up to 100 in³ (1650 cm³) that the table does not have, takes the volume that its maker marked on it. A standard box marked with more than the table gives may use its mark.
+    .title = Marked boxes
+rule-outlet-volume-barrier = A barrier divides a box into spaces, each of which must hold its own contents. A barrier that is not marked takes 0.5 in³ (8.2 cm³) if metal and 1.0 in³ (16.4 cm³) if nonmetallic.
+    .title = Barriers and the spaces they make
+rule-outlet-volume-offer = Standard boxes are offered for the gangs that the devices need: square boxes for up to two, octagonal boxes and cast boxes of one cover for one, boxes counted by the gang for any number.
+    .title = Which standard boxes are offered
+
+finding-volume-enough = The contents require { $required } of the { $available } that are there.
+finding-volume-short = The contents require { $required }, but only { $available } are there: { $short } too little.
+finding-volume-open = What could be counted requires { $required } of the { $available } that are there, but not everything could be counted.
+finding-volume-not-established = The volume of this box is not established. A nonmetallic box, and a box of up to 100 in³ (1650 cm³) that the table does not have, needs its marked volume.
+finding-mark-below-table = The box is marked { $marked }, less than the { $table } that the table gives for its size. The mark was used.
+finding-section-adds-nothing = This section carries no volume mark and is not said to be made from a standard box, so it adds nothing.
+finding-barrier-policy = What barriers take was taken off the whole box first, and the rest shared out by gangs or by measured volume. The code does not say how; this is a policy of this service.
+finding-inside-measure = The box is over the size that must be marked and has no mark; { $volume } was computed from its inside dimensions.
+
+fault-no-contents = Say what is in the box: give contents, or spaces where barriers divide it. Contents may be empty.
+fault-contents-and-spaces = Give either contents, for a box without barriers, or spaces, for a divided one: not both.
+fault-barriers-without-spaces = Barriers make separate spaces. Give spaces, each with its share and its contents.
+fault-spaces-without-barriers = Only barriers make separate spaces. Name them in enclosure.barriers, or give contents instead.
+fault-one-space = A divided box has at least two spaces.
+fault-shares-of-spaces = Give gangs for every space, or measured_volume for every space.
+fault-standard-box-is-metal = The boxes of the table are metal. Give a nonmetallic box its marked volume instead of a standard size.
+fault-standard-box-is-not-measured = A standard box has the volume of the table. Leave its inside dimensions out.
+fault-marked-box-is-not-measured = A marked box has the volume that is marked. Leave its inside dimensions out.
+fault-gangs-of-standard-box = { $box } with { $gangs } gangs is not a row of the table. Square and octagonal boxes are not counted by the gang; a cast box has one gang under a single cover and two or more under a multiple cover.
+fault-side-too-long = An inside dimension may be at most { $most }.
+
+point-unmarked_large_box = A box over 100 in³ that is neither marked nor in the table: may its inside measure serve, or only a mark?
+
+## Contents of a box
+
+rule-outlet-fill-sum = The volume required is the sum of what conductors, clamps, support fittings, devices, grounding conductors and (from 2023) terminal blocks take.
+    .title = Volume required
+rule-outlet-fill-allowance = Each size from 18 AWG to 6 AWG has one published volume allowance, whatever the insulation, stranding or metal of the conductor.
+    .title = Allowance of one conductor
+rule-outlet-fill-conductors = A conductor that enters and ends, or is spliced, in the box takes one allowance. One that passes through unbroken takes one; an unbroken loop takes two when it is at least twice as long as the free conductor required. One that never leaves the box takes none.
+    .title = Conductors
+rule-outlet-fill-canopy = Grounding conductors, and up to four fixture wires smaller than 14 AWG, that come from a domed canopy and end in the box may be left out.
+    .title = Wires from a domed canopy
+rule-outlet-fill-clamps = Internal clamps take one allowance together, however many there are, by the largest conductor in the box. A connector that clamps outside the box takes none.
+    .title = Internal clamps
+rule-outlet-fill-clamp-assembly = A listed clamp assembly that also ends the conductors of the cable takes the volume it occupies off the box, and no allowance.
+    .title = Clamp assemblies with terminations
+rule-outlet-fill-support-fittings = Each type of support fitting, such as a stud or a hickey, takes one allowance by the largest conductor in the box.
+    .title = Support fittings
+rule-outlet-fill-devices = Each yoke or strap takes two allowances by the largest conductor connected to a device on that yoke, however many devices it carries. One that needs several gangs for mounting takes two for each gang.
+    .title = Devices and equipment
+rule-outlet-fill-grounding = Grounding conductors and bonding jumpers are counted together by the largest of them: one allowance for all through 2017; from 2020 one for the first four, and a quarter for each one more.
+    .title = Grounding conductors
+rule-outlet-fill-isolated-set = Through 2017, a separate set of grounding conductors for isolated-ground equipment takes one allowance of its own, by the largest of that set.
+    .title = Isolated grounding conductors
+rule-outlet-fill-terminal-blocks = From 2023, each terminal block assembly takes one allowance by the largest conductor that ends on it, whatever the number of its poles.
+    .title = Terminal blocks
+rule-outlet-fill-no-allowance = Locknuts, bushings, wire connectors, screws and other small parts take no allowance.
+    .title = What takes no allowance
+
+finding-devices-differ = Yokes in the same box can take different allowances: each is counted by the largest conductor connected to a device on that yoke, not by the largest in the box ({ $largest }). Here: { $yokes }.
+finding-device-without-conductor = A yoke is counted by the largest conductor connected to it. Say what that is.
+finding-block-without-conductor = A terminal block is counted by the largest conductor that ends on it. Say what that is.
+finding-loop-threshold = An unbroken loop counts twice here when it is at least { $threshold } long.
+finding-no-allowance-published = No allowance is published for a conductor smaller than 18 AWG, so it could not be counted.
+finding-no-conductors = Clamps and support fittings are counted by the largest conductor in the box. Say which conductors there are.
+finding-largest-has-no-allowance = Clamps and support fittings are counted by the largest conductor in the box, and no allowance is published for that size.
+
+because-stays-inside = No part of it leaves the box.
+because-factory-leads = Leads that came with the device do not leave the box.
+because-canopy = It comes from a domed canopy and ends in the box.
+because-no-canopy = What hangs here has no canopy that gives relief, so its wires count.
+because-outside = It clamps outside the box.
+because-molded = The marked volume is read as leaving molded tabs out already.
+because-own-volume = Its own volume is taken off the box instead.
+because-not-in-edition = This edition has no such rule.
+because-wire-connector = A wire connector takes no allowance.
+because-small-fitting = A small fitting takes no allowance.
+because-not-a-conductor-inside = It is not a conductor inside the box.
+because-unmarked = It carries no volume mark and is not made from a standard box.
+
+fault-loop-without-length = A loop needs its length: it decides whether the loop counts once or twice.
+fault-length-without-loop = Only a loop has a loop length.
+fault-assembly-without-volume = A clamp assembly with terminations takes its own volume off the box. Say how much that is.
+fault-volume-of-plain-clamp = Only a clamp assembly with terminations has a volume of its own.
+
+point-canopy_wires = More than four small fixture wires from a canopy: do all of them count, or only those past four?
+point-fan_canopy = Is the canopy of a ceiling fan one that lets its wires be left out?
+point-molded_clamps = Are spring tabs molded into a plastic box internal clamps, or already outside its marked volume?
+point-device_leads = A device with leads of its own: is its yoke counted by the circuit conductor, or by the leads?
+point-loop_threshold = Where a deep box asks for more free conductor than the base length: does that lengthen a loop that counts twice?
+point-rail_splices = Are splicing terminals on a mounting rail a terminal block, or splicing connectors?
+point-small_conductors = May a conductor smaller than 18 AWG be counted as 18 AWG?

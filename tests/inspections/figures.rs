@@ -1,0 +1,107 @@
+//! Every figure of an inspection decides some case: bend it either way, and a case comes out otherwise.
+
+use elbowroom::answers::{Explain, answer};
+use elbowroom::checks::Check;
+use elbowroom::checks::box_construction::BoxConstruction;
+use elbowroom::checks::box_depths::BoxDepths;
+use elbowroom::checks::box_mounting::BoxMounting;
+use elbowroom::checks::box_supports::BoxSupports;
+use elbowroom::checks::free_conductors::FreeConductors;
+use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use elbowroom::quantity::{Decimal, Measure, Units};
+use elbowroom::rulebook::amendment::Amended;
+use elbowroom::rulebook::{Edition, RuleFigure, Rulebook};
+use elbowroom::words::Catalogue;
+use serde_json::Value;
+use std::path::Path;
+
+/// The conformance cases of one check in one system of units.
+fn cases(file: &str, units: Units) -> Vec<Value> {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/conformance").join(file);
+    let text = std::fs::read_to_string(path).expect(file);
+    let cases: Vec<Value> = serde_json::from_str(&text).expect(file);
+    let named = if units == Units::Si { "si" } else { "us" };
+    let of_units = |case: &Value| case["request"]["units"].as_str().unwrap_or("us") == named;
+    cases.into_iter().filter(of_units).collect()
+}
+
+/// Whether any case comes out other than expected when a figure is bent.
+fn notices<C: Check>(cases: &[Value], bent: Amended) -> bool {
+    cases.iter().any(|case| {
+        let editions = case["editions"].as_array().expect("editions");
+        editions.iter().any(|edition| {
+            let mut request = case["request"].clone();
+            request["edition"] = edition.clone();
+            let request: C::Request = serde_json::from_value(request).expect("a request");
+            let book = Rulebook::of(C::terms(&request).edition);
+            let book = book.with_readings(C::readings(&request, book.readings)).with_amendments(&[bent]);
+            let evaluation = C::evaluate(&book, &request);
+            let answer = answer::<C>(&request, &evaluation, Explain::None, Catalogue::english());
+            let answer = serde_json::to_value(&answer).expect("an answer is JSON");
+            let expect = case["expect"].as_object().expect("expectations");
+            // a limit that the answer repeats would notice any bend: what counts is what is decided
+            let decides = |pointer: &str| pointer == "/verdict" || pointer.ends_with("/status");
+            let required = |pointer: &str| pointer.contains("/required") || pointer.contains("/must_reach");
+            expect.iter().any(|(pointer, expected)| {
+                let found = answer.pointer(pointer).unwrap_or(&Value::Null);
+                let same =
+                    found == expected || found.as_f64().is_some_and(|found| expected.as_f64() == Some(found));
+                (decides(pointer) || required(pointer)) && !same
+            })
+        })
+    })
+}
+
+/// Figures that decide nothing in one system of units: what is printed in inches only decides in inches, and its
+/// millimetres, which nobody confirms, advise only.
+fn never_decides(figure: &RuleFigure, units: Units) -> bool {
+    let sides = ["off-center", "long-side", "short-side", "diameter"];
+    let of_opening = sides.iter().any(|side| figure.name == format!("box-access.opening.{side}"));
+    let advises =
+        ["box-access.opening-metric", "box-depth.wall-clearance", "box-depth.rear-center-entry-shallow"];
+    of_opening && units == Units::Si || advises.iter().any(|advising| figure.name.starts_with(advising))
+}
+
+/// A figure a little larger and a little smaller: by one where it is a number of things.
+fn bends(figure: &RuleFigure, units: Units) -> Vec<Decimal> {
+    let value = figure.value(units);
+    let fiftieth = value.times(Decimal::ten_thousandths(200));
+    // more than the cases differ by around a figure: 0.0001 in., 0.1 mm
+    let least = Decimal::ten_thousandths(if units == Units::Si { 1_100 } else { 100 });
+    let step = if figure.measure == Measure::Number { Decimal::ONE } else { fiftieth.max(least) };
+    if value == Decimal::ZERO { vec![value + step] } else { vec![value + step, value - step] }
+}
+
+#[test]
+fn every_figure_decides_some_case_when_bent_either_way() {
+    let book = Rulebook::of(Edition::E2023);
+    let (mut bent_ones, mut unnoticed) = (0, Vec::new());
+    for units in [Units::Us, Units::Si] {
+        let (conductors, depths) = (cases("free-conductors.json", units), cases("box-depths.json", units));
+        let (construction, mounting) =
+            (cases("box-construction.json", units), cases("box-mounting.json", units));
+        let (supports, outlets) =
+            (cases("box-supports.json", units), cases("luminaire-and-fan-outlets.json", units));
+        for figure in book.figures().filter(|figure| !never_decides(figure, units)) {
+            for value in bends(&figure, units) {
+                let bent = Amended { figure: figure.name, value };
+                let noticed = match figure.name.split('.').next().unwrap_or_default() {
+                    "free-conductor" => notices::<FreeConductors>(&conductors, bent),
+                    "box-depth" => notices::<BoxDepths>(&depths, bent),
+                    "box-construction" => notices::<BoxConstruction>(&construction, bent),
+                    "box-support" => notices::<BoxSupports>(&supports, bent),
+                    "luminaire-outlet" | "fan-outlet" => notices::<LuminaireAndFanOutlets>(&outlets, bent),
+                    of_boxes if of_boxes.starts_with("box-") => notices::<BoxMounting>(&mounting, bent),
+                    _ => continue,
+                };
+                bent_ones += 1;
+                if !noticed {
+                    unnoticed.push(format!("{} bent to {value} ({units:?})", figure.name));
+                }
+            }
+        }
+    }
+    println!("{bent_ones} bends of inspection figures, {} unnoticed", unnoticed.len());
+    assert!(bent_ones > 200, "only {bent_ones} bends");
+    assert!(unnoticed.is_empty(), "{unnoticed:#?}");
+}
