@@ -1,8 +1,8 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`service`] ←
-//! [`command`].
+//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`takeoff`] ←
+//! [`service`] ← [`command`].
 //!
 //! | module | what it is for |
 //! |---|---|
@@ -16,6 +16,7 @@
 //! | [`words`] | every sentence that a person reads, from message catalogues |
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
+//! | [`takeoff`] | many checks at once: lines, tables in trade words, what they add up to |
 //! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
 //! | [`command`] | the command line |
 //!
@@ -34,5 +35,6 @@ pub mod rulebook;
 #[cfg(feature = "service")]
 pub mod service;
 pub mod tables;
+pub mod takeoff;
 pub mod trade;
 pub mod words;

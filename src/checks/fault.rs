@@ -46,13 +46,15 @@ pub enum FaultCode {
     Conflict,
     /// An edition whose text is unverified, without the word that this is accepted.
     UnverifiedEdition,
+    /// A text that can be read in more than one way.
+    Ambiguous,
     /// A value that no other code describes.
     NotAccepted,
 }
 
 impl FaultCode {
     /// Every code, in the order in which they are documented.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 19] = [
         Self::MalformedJson,
         Self::DuplicateMember,
         Self::UnknownMember,
@@ -70,6 +72,7 @@ impl FaultCode {
         Self::UnknownReference,
         Self::Conflict,
         Self::UnverifiedEdition,
+        Self::Ambiguous,
         Self::NotAccepted,
     ];
 
@@ -93,6 +96,7 @@ impl FaultCode {
             Self::UnknownReference => "unknown-reference",
             Self::Conflict => "conflict",
             Self::UnverifiedEdition => "unverified-edition",
+            Self::Ambiguous => "ambiguous",
             Self::NotAccepted => "not-accepted",
         }
     }

@@ -4,6 +4,7 @@
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the service's register.
 
+mod billed;
 pub mod box_construction;
 pub mod box_depths;
 pub mod box_mounting;
@@ -22,6 +23,7 @@ mod tagged;
 mod terms;
 pub mod ways;
 
+pub use billed::{Billed, Gist};
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{Argument, Finding, Status, Taking, Verdict};
@@ -58,6 +60,11 @@ pub trait Check {
 
     /// Answers a request that has no faults, under a rulebook. Pure, and total: it never panics.
     fn evaluate(rulebook: &Rulebook, request: &Self::Request) -> Evaluation<Self::Outcome>;
+
+    /// What a takeoff takes from an answer beside its verdict. Nothing, for a check that neither measures nor sizes.
+    fn gist(_request: &Self::Request, _evaluation: &Evaluation<Self::Outcome>) -> Gist {
+        Gist::default()
+    }
 }
 
 /// What evaluating a request comes to, before it is put in words.

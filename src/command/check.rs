@@ -43,7 +43,7 @@ fn names() -> impl TypedValueParser<Value = &'static CheckEntry> {
         .try_map(|name| CheckEntry::named(&name).ok_or("no such check"))
 }
 
-fn explain_values() -> impl TypedValueParser<Value = Explain> {
+pub(super) fn explain_values() -> impl TypedValueParser<Value = Explain> {
     PossibleValuesParser::new(EXPLAIN_VALUES.iter().map(|(name, _)| *name)).try_map(|name| {
         let known = EXPLAIN_VALUES.iter().find(|(known, _)| *known == name);
         known.map(|(_, explain)| *explain).ok_or("no such value")

@@ -1,10 +1,12 @@
-//! The command line: `serve` (the default), `check FILE`, `keys`, `healthcheck`, `openapi`.
+//! The command line: `serve` (the default), `check FILE`, `takeoff FILE`, `demo`, `keys`, `healthcheck`, `openapi`.
 
 mod check;
+mod demo;
 mod healthcheck;
 mod keys;
 mod report;
 mod serve;
+mod takeoff;
 
 use clap::{Parser, Subcommand};
 use std::io::{self, Write};
@@ -20,9 +22,11 @@ mod status {
     pub const NOT_DETERMINED: u8 = 2;
     /// The arguments or the request are wrong (EX_USAGE).
     pub const USAGE: u8 = 64;
+    /// Lines of a takeoff were refused (EX_DATAERR).
+    pub const REFUSED: u8 = 65;
     /// A file cannot be read (EX_NOINPUT).
     pub const NO_INPUT: u8 = 66;
-    /// The service does not answer as it should (EX_UNAVAILABLE).
+    /// The service cannot be reached, or gave up (EX_UNAVAILABLE).
     pub const UNAVAILABLE: u8 = 69;
     /// The program itself has a fault (EX_SOFTWARE).
     pub const SOFTWARE: u8 = 70;
@@ -51,6 +55,15 @@ enum Command {
     /// Exit status: 0 complies or only a size was asked for, 1 violates, 2 not determined, 64 the request or the
     /// arguments are wrong, 66 the file cannot be read.
     Check(check::CheckArguments),
+    /// Evaluate a whole takeoff, here or by a service.
+    ///
+    /// Every line is answered in order, a line that is wrong with what is wrong, and a summary stands at the end. Exit
+    /// status: 0 everything complies or only sizes were asked for, 1 something violates a rule, 2 nothing violates but
+    /// something is not determined, 65 lines were refused (whatever the others came to), 64 the takeoff as a whole or the
+    /// arguments are wrong, 66 the file cannot be read to its end, 69 the service cannot be reached or gave up.
+    Takeoff(takeoff::TakeoffArguments),
+    /// Print an invented takeoff: the boxes and raceways of a small clinic, one a line.
+    Demo(demo::DemoArguments),
     /// Make keys for callers.
     #[command(subcommand)]
     Keys(keys::KeysCommand),
@@ -74,6 +87,8 @@ pub fn main() -> ExitCode {
     match arguments.command.unwrap_or(Command::Serve(arguments.serve)) {
         Command::Serve(arguments) => serve::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Takeoff(arguments) => takeoff::run(arguments),
+        Command::Demo(arguments) => demo::run(&arguments),
         Command::Keys(command) => keys::run(&command),
         Command::Healthcheck(arguments) => healthcheck::run(&arguments),
         Command::Openapi => print(crate::service::openapi::text(), ExitCode::SUCCESS),

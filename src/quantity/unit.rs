@@ -35,7 +35,7 @@ pub enum Measure {
 }
 
 /// The unit of one figure, as an answer writes it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
 pub enum Unit {
     /// A plain number.
     #[serde(rename = "1")]

@@ -20,7 +20,7 @@ pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
     let handler = move |State(service): State<Arc<Service>>, request: Request| async move {
         let (parts, body) = request.into_parts();
         match handle(check, service.limits(), &parts, body).await {
-            Ok(Answered { json, verdict }) => {
+            Ok(Answered { json, verdict, .. }) => {
                 service.metrics().verdict(check.name, verdict);
                 answered(json)
             }
@@ -50,7 +50,7 @@ async fn handle(
 
 /// Takes in a body, up to the limits of size and time.
 pub(super) async fn receive(body: Body, limits: Limits) -> Result<Bytes, Problem> {
-    let Limits { largest_body, longest_wait } = limits;
+    let Limits { largest_body, longest_wait, .. } = limits;
     match tokio::time::timeout(longest_wait, axum::body::to_bytes(body, largest_body)).await {
         Ok(Ok(bytes)) => Ok(bytes),
         Ok(Err(error)) if is_over_limit(&error) => {

@@ -82,6 +82,11 @@ pub struct FaultList {
 }
 
 impl FaultList {
+    /// One fault.
+    pub fn of(fault: FaultView) -> Self {
+        Self { kept: vec![fault], more: 0 }
+    }
+
     /// Adds a fault; past the most that are listed it is only counted.
     pub fn push(&mut self, fault: FaultView) {
         if self.is_full() {
@@ -106,6 +111,14 @@ impl FaultList {
     /// Whether a further fault would only be counted: there is no need to put it in words.
     pub const fn is_full(&self) -> bool {
         self.kept.len() >= MOST_LISTED
+    }
+
+    /// The same faults with their places in the body said in another way.
+    pub fn with_places(mut self, place: impl Fn(&str) -> String) -> Self {
+        for fault in &mut self.kept {
+            fault.pointer = fault.pointer.take().map(|pointer| place(&pointer));
+        }
+        self
     }
 
     /// The faults that are listed.

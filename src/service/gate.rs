@@ -97,7 +97,7 @@ pub fn enter(
 }
 
 /// What the key of a request is for: for operations that make checks of the caller's choice.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub struct Permit(Option<Arc<Key>>);
 
 impl Permit {

@@ -5,6 +5,30 @@ use axum::http::{HeaderMap, HeaderName, header};
 
 /// Asks that the body is said to be JSON, in UTF-8 and not encoded: `application/json`, or `application/…+json`.
 pub fn sends_json(headers: &HeaderMap) -> Result<(), Problem> {
+    if text(headers, &header::CONTENT_TYPE) == Some("application/json")
+        && !headers.contains_key(header::CONTENT_ENCODING)
+    {
+        return Ok(());
+    }
+    sends(headers, |media_type| is_json(media_type).then_some(()), "problem-detail-media-type")
+}
+
+/// Whether a media type is JSON, plain or of some kind.
+pub fn is_json(media_type: &str) -> bool {
+    let is_kind = |kind: &str| !kind.is_empty() && !kind.contains('/');
+    media_type == "application/json"
+        || media_type
+            .strip_prefix("application/")
+            .and_then(|kind| kind.strip_suffix("+json"))
+            .is_some_and(is_kind)
+}
+
+/// What a body is said to be, by its media type in lower case, in UTF-8 and not encoded.
+pub fn sends<T>(
+    headers: &HeaderMap,
+    known: impl Fn(&str) -> Option<T>,
+    unknown: &'static str,
+) -> Result<T, Problem> {
     let refused = |key, named: Vec<(&'static str, String)>| {
         Err(Problem::told(ProblemKind::UnsupportedMediaType, key, named))
     };
@@ -17,59 +41,79 @@ pub fn sends_json(headers: &HeaderMap) -> Result<(), Problem> {
     let Some(content_type) = text(headers, &header::CONTENT_TYPE) else {
         return refused("problem-detail-no-media-type", Vec::new());
     };
-    if content_type == "application/json" {
-        return Ok(());
-    }
     let mut parts = content_type.split(';').map(str::trim);
     let media_type = parts.next().unwrap_or_default().to_ascii_lowercase();
-    let is_json = media_type == "application/json"
-        || media_type
-            .strip_prefix("application/")
-            .is_some_and(|kind| kind.len() > "+json".len() && kind.ends_with("+json"));
-    if !is_json {
-        return refused("problem-detail-media-type", given(&media_type));
-    }
+    let Some(found) = known(&media_type) else { return refused(unknown, given(&media_type)) };
     for (name, value) in parts.filter_map(|parameter| parameter.split_once('=')) {
         let value = value.trim_matches('\u{22}');
         if name.eq_ignore_ascii_case("charset") && !value.eq_ignore_ascii_case("utf-8") {
             return refused("problem-detail-charset", given(value));
         }
     }
-    Ok(())
+    Ok(found)
 }
 
 /// Asks that the caller takes `application/json`, by the range of the Accept header that speaks of it most closely.
 pub fn takes_json(headers: &HeaderMap) -> Result<(), Problem> {
-    let mut ranges =
-        headers.get_all(header::ACCEPT).iter().filter_map(|value| value.to_str().ok()).peekable();
-    if ranges.peek().is_none() {
-        return Ok(());
-    }
-    let mut closest: Option<(u8, bool)> = None;
-    for range in ranges.flat_map(|ranges| ranges.split(',')) {
-        let mut parts = range.split(';').map(str::trim);
-        let closeness = match parts.next().unwrap_or_default().to_ascii_lowercase().as_str() {
-            "*/*" => 0,
-            "application/*" => 1,
-            "application/json" => 2,
-            _ => continue,
-        };
-        let refused = parts
-            .filter_map(|parameter| parameter.split_once('='))
-            .any(|(name, weight)| name.eq_ignore_ascii_case("q") && is_zero(weight));
-        if closest.is_none_or(|(known, _)| closeness > known) {
-            closest = Some((closeness, !refused));
-        }
-    }
-    match closest {
-        Some((_, true)) => Ok(()),
-        _ => Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable", [])),
+    match best(headers, &["application/json"]) {
+        Some(_) => Ok(()),
+        None => Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable", [])),
     }
 }
 
-/// Whether a weight is zero: `0`, `0.`, `0.000`.
-fn is_zero(weight: &str) -> bool {
-    weight.starts_with('0') && weight.bytes().all(|byte| matches!(byte, b'0' | b'.'))
+/// Which of some media types the caller takes best, the first of those that it takes alike; `None` when it takes none.
+pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
+    let mut ranges =
+        headers.get_all(header::ACCEPT).iter().filter_map(|value| value.to_str().ok()).peekable();
+    if ranges.peek().is_none() {
+        return Some(0);
+    }
+    let ranges: Vec<(String, u16)> = ranges.flat_map(|ranges| ranges.split(',')).map(range).collect();
+    let weight = |media_type: &str| {
+        let kind = media_type.split('/').next().unwrap_or_default();
+        let closeness = |range: &str| match range {
+            "*/*" => Some(0),
+            range if range.strip_suffix("/*") == Some(kind) => Some(1),
+            range if range == media_type => Some(2),
+            _ => None,
+        };
+        // the closest range decides; of two that are as close, the first
+        let mut closest: Option<(u8, u16)> = None;
+        for (range, weight) in &ranges {
+            if let Some(close) = closeness(range)
+                && closest.is_none_or(|(known, _)| close > known)
+            {
+                closest = Some((close, *weight));
+            }
+        }
+        closest.map_or(0, |(_, weight)| weight)
+    };
+    let weights = offered.iter().map(|media_type| weight(media_type)).enumerate();
+    weights
+        .filter(|(_, weight)| *weight > 0)
+        .reduce(|best, next| if next.1 > best.1 { next } else { best })
+        .map(|(index, _)| index)
+}
+
+/// A range of the Accept header, and its weight in thousandths.
+fn range(text: &str) -> (String, u16) {
+    let mut parts = text.split(';').map(str::trim);
+    let range = parts.next().unwrap_or_default().to_ascii_lowercase();
+    let weight = parts
+        .filter_map(|parameter| parameter.split_once('='))
+        .find(|(name, _)| name.trim().eq_ignore_ascii_case("q"))
+        .map_or(1000, |(_, weight)| thousandths(weight.trim()));
+    (range, weight)
+}
+
+/// A weight in thousandths: `0.5` is 500. One that is none is 1.
+fn thousandths(weight: &str) -> u16 {
+    let (whole, fraction) = weight.split_once('.').unwrap_or((weight, ""));
+    let digits = format!("{fraction:0<3}");
+    match (whole, digits.get(..3).and_then(|digits| digits.parse::<u16>().ok())) {
+        ("0", Some(thousandths)) => thousandths,
+        _ => 1000,
+    }
 }
 
 fn text<'a>(headers: &'a HeaderMap, name: &HeaderName) -> Option<&'a str> {
@@ -120,5 +164,23 @@ mod tests {
             assert!(takes_json(&headers(header::ACCEPT, bad)).is_err(), "{bad}");
         }
         assert!(takes_json(&HeaderMap::new()).is_ok());
+    }
+
+    #[test]
+    fn of_several_forms_the_one_with_the_greatest_weight_is_taken_and_the_first_of_equals() {
+        let offered = ["text/csv", "application/json", "application/x-ndjson"];
+        for (accept, best_of) in [
+            ("*/*", Some(0)),
+            ("application/*", Some(1)),
+            ("application/json, application/x-ndjson", Some(1)),
+            ("application/json;q=0.5, application/x-ndjson;q=0.9", Some(2)),
+            ("*/*;q=0.1, application/x-ndjson;q=0.2", Some(2)),
+            ("text/*;q=0, */*;q=0.3", Some(1)),
+            ("text/html", None),
+            ("*/*;q=0", None),
+        ] {
+            assert_eq!(best(&headers(header::ACCEPT, accept), &offered), best_of, "{accept}");
+        }
+        assert_eq!(best(&HeaderMap::new(), &offered), Some(0));
     }
 }

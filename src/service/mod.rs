@@ -6,6 +6,7 @@
 //! | [`check_route`] | body and query in, answer or problem out |
 //! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
+//! | [`takeoff`] | many checks at once, answered line by line |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
@@ -43,6 +44,7 @@ pub mod register;
 pub mod run;
 pub mod settings;
 pub mod state;
+pub mod takeoff;
 pub mod telemetry;
 pub mod unknown;
 
@@ -61,7 +63,8 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
     let checks = register::CHECKS
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
-    checks.merge(combined::routes()).merge(catalogue::routes()).merge(health::routes())
+    let checks = checks.routes(takeoff::route::route()).merge(combined::routes());
+    checks.merge(catalogue::routes()).merge(health::routes())
 }
 
 /// Every route, with everything that surrounds it.

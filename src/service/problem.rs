@@ -340,6 +340,7 @@ pub const fn meaning_of(code: FaultCode) -> &'static str {
         FaultCode::UnknownReference => "text-code-unknown-reference",
         FaultCode::Conflict => "text-code-conflict",
         FaultCode::UnverifiedEdition => "text-code-unverified-edition",
+        FaultCode::Ambiguous => "text-code-ambiguous",
         FaultCode::NotAccepted => "text-code-not-accepted",
     }
 }

@@ -14,6 +14,11 @@ pub const EXPLAIN_VALUES: [(&str, Explain); 3] =
 
 /// How much of the proof a query asks for; everything when it does not say.
 pub fn explain(query: Option<&str>) -> Result<Explain, Problem> {
+    explain_or(query, Explain::default())
+}
+
+/// How much of the proof a query asks for, with what is meant when it does not say.
+pub fn explain_or(query: Option<&str>, usual: Explain) -> Result<Explain, Problem> {
     let mut explain = None;
     let mut faults = FaultList::default();
     for (parameter, value) in pairs(query) {
@@ -30,7 +35,7 @@ pub fn explain(query: Option<&str>) -> Result<Explain, Problem> {
             faults.push(fault.accepting(EXPLAIN_VALUES.map(|(name, _)| name), Some(value)));
         }
     }
-    if faults.is_empty() { Ok(explain.unwrap_or_default()) } else { Err(Problem::invalid(faults)) }
+    if faults.is_empty() { Ok(explain.unwrap_or(usual)) } else { Err(Problem::invalid(faults)) }
 }
 
 /// Asks that there is no query.

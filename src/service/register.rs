@@ -14,7 +14,7 @@ use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
 use crate::checks::outlet_fill::OutletFill;
 use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
-use crate::checks::{self, Check, Verdict};
+use crate::checks::{self, Check, Gist, Status, Verdict};
 use crate::comparison;
 use crate::rulebook::Edition;
 use crate::words::Catalogue;
@@ -66,6 +66,12 @@ pub struct Answered {
     pub json: Vec<u8>,
     /// Its verdict; `None` when only a size was asked for.
     pub verdict: Option<Verdict>,
+    /// The caller's own mark.
+    pub reference: Option<String>,
+    /// The rules that are violated, each once.
+    pub violated: Vec<&'static str>,
+    /// What a takeoff takes from the answer.
+    pub gist: Gist,
 }
 
 /// The schemas of a check.
@@ -109,10 +115,18 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let request = body::read::<C>(body)?;
     let evaluation = checks::evaluate::<C>(&request);
     let verdict = evaluation.verdict;
+    let reference = C::terms(&request).reference.map(str::to_owned);
+    let mut violated: Vec<&'static str> = Vec::new();
+    for finding in evaluation.findings.iter().filter(|finding| finding.status == Status::Violated) {
+        if !violated.contains(&finding.rule.id) {
+            violated.push(finding.rule.id);
+        }
+    }
+    let gist = C::gist(&request, &evaluation);
     let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
     let mut json = Vec::with_capacity(usual_size(explain));
     answer.write_json(&mut json).map_err(|_| Problem::internal())?;
-    Ok(Answered { json, verdict })
+    Ok(Answered { json, verdict, reference, violated, gist })
 }
 
 fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Result<Vec<u8>, Problem> {

@@ -8,21 +8,32 @@ use super::telemetry::metrics::Metrics;
 use crate::tables::{LoadFault, Tables};
 use crate::words::{Catalogue, CatalogueFault};
 use std::fmt;
+use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
+use std::thread;
 use std::time::Duration;
+use tokio::sync::Semaphore;
 
 /// What a request may take up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Limits {
     /// The largest body that is read, in bytes.
     pub largest_body: usize,
-    /// How long a body may take to arrive. Evaluating it takes microseconds, so this bounds the whole request.
+    /// How long a body may take to arrive. Evaluating it takes microseconds, so this bounds the whole request. A takeoff
+    /// that is streamed may take as long as it likes, but not pause for so long.
     pub longest_wait: Duration,
+    /// The largest takeoff that is read as one JSON document, in bytes. A streamed one has no limit but its longest line,
+    /// which is `largest_body`.
+    pub largest_takeoff: usize,
 }
 
 impl Default for Limits {
     fn default() -> Self {
-        Self { largest_body: 1024 * 1024, longest_wait: Duration::from_secs(10) }
+        Self {
+            largest_body: 1024 * 1024,
+            longest_wait: Duration::from_secs(10),
+            largest_takeoff: 16 * 1024 * 1024,
+        }
     }
 }
 
@@ -32,7 +43,29 @@ pub struct Service {
     limits: Limits,
     library: Library,
     front: Front,
+    crew: Crew,
     leaving: AtomicBool,
+}
+
+/// Who evaluates takeoffs: as many batches at a time as there are processors, whoever sent them.
+#[derive(Clone, Debug)]
+pub struct Crew {
+    permits: Arc<Semaphore>,
+    /// How many there are.
+    pub size: usize,
+}
+
+impl Crew {
+    /// As many as there are processors.
+    pub fn of_this_machine() -> Self {
+        let size = thread::available_parallelism().map_or(1, usize::from);
+        Self { permits: Arc::new(Semaphore::new(size)), size }
+    }
+
+    /// Waits for one that is free. It is free again when what is given back is dropped.
+    pub async fn one(&self) -> Option<tokio::sync::OwnedSemaphorePermit> {
+        Arc::clone(&self.permits).acquire_owned().await.ok()
+    }
 }
 
 /// Why the service cannot start.
@@ -69,7 +102,8 @@ impl Service {
         Tables::load().map_err(StartFault::Table)?;
         Catalogue::check_english().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
-        Ok(Self { limits, library, front, leaving: AtomicBool::new(false) })
+        let crew = Crew::of_this_machine();
+        Ok(Self { limits, library, front, crew, leaving: AtomicBool::new(false) })
     }
 
     /// What a request may take up.
@@ -80,6 +114,11 @@ impl Service {
     /// The documents that stay the same.
     pub const fn library(&self) -> &Library {
         &self.library
+    }
+
+    /// Who evaluates takeoffs.
+    pub const fn crew(&self) -> &Crew {
+        &self.crew
     }
 
     /// What stands between callers and the routes.

@@ -68,6 +68,8 @@ const ENGLISH: &str = concat!(
     include_str!("en/enclosure-types.ftl"),
     "\n",
     include_str!("en/service.ftl"),
+    "\n",
+    include_str!("en/takeoffs.ftl"),
 );
 
 impl Catalogue {

@@ -52,14 +52,21 @@ fn operations() -> Vec<(String, Method, String, Value)> {
 }
 
 async fn execute(method: &Method, path: &str, example: &Example) -> Outcome {
-    let mut headers = vec![("content-type", "application/json")];
+    let mut headers = vec![("content-type", example.sends.as_deref().unwrap_or("application/json"))];
     headers.extend(example.accept.as_deref().map(|accept| ("accept", accept)));
-    let body = example.request.as_ref().map(Value::to_string).unwrap_or_default();
+    let body = match &example.request {
+        Some(Value::String(text)) => text.clone(),
+        Some(request) => request.to_string(),
+        None => String::new(),
+    };
     let target = example.target.as_deref().unwrap_or(path);
     let reply = ask(method.clone(), target, &headers, body).await;
     match reply.header("content-type") {
         "application/json" => Outcome::Answer(reply.json()),
         "application/problem+json" => Outcome::Problem(reply.json()),
+        "application/x-ndjson" | "text/csv" => {
+            Outcome::Answer(Value::String(String::from_utf8(reply.body).unwrap()))
+        }
         other => panic!("{target} is answered as {other}"),
     }
 }
@@ -80,8 +87,13 @@ fn record(operation: &str, name: &str, outcome: &Outcome) {
         Outcome::Answer(value) => ("answer", "problem", value),
         Outcome::Problem(value) => ("problem", "answer", value),
     };
-    let text = format!("{}\n", serde_json::to_string_pretty(value).unwrap());
-    write(&folder.join(format!("{name}.{kind}.json")), &text);
+    match value.as_str() {
+        Some(text) => write(&folder.join(format!("{name}.{kind}.txt")), text),
+        None => {
+            let text = format!("{}\n", serde_json::to_string_pretty(value).unwrap());
+            write(&folder.join(format!("{name}.{kind}.json")), &text);
+        }
+    }
     let stale = folder.join(format!("{name}.{other}.json"));
     if stale.exists() {
         fs::remove_file(stale).unwrap();
@@ -135,13 +147,15 @@ fn every_file_is_an_example_and_every_operation_has_an_answer_and_a_problem() {
     for (id, method, ..) in operations() {
         let mut expected: BTreeSet<String> = BTreeSet::from(["index.json".to_owned()]);
         for example in examples.of(&id) {
-            let kind = match example.outcome.as_ref().expect("a recorded outcome") {
-                Outcome::Answer(_) => "answer",
-                Outcome::Problem(_) => "problem",
+            let (kind, value) = match example.outcome.as_ref().expect("a recorded outcome") {
+                Outcome::Answer(value) => ("answer", value),
+                Outcome::Problem(value) => ("problem", value),
             };
-            expected.insert(format!("{}.{kind}.json", example.name));
+            let suffix = |value: &Value| if value.is_string() { "txt" } else { "json" };
+            expected.insert(format!("{}.{kind}.{}", example.name, suffix(value)));
             if method == Method::POST {
-                expected.insert(format!("{}.request.json", example.name));
+                let request = example.request.as_ref().expect("a request");
+                expected.insert(format!("{}.request.{}", example.name, suffix(request)));
             }
             assert!(example.summary.len() >= 10, "{id}/{} has no summary", example.name);
         }
@@ -173,7 +187,7 @@ fn every_example_is_valid_under_the_schema_that_is_published_for_it() {
             }
         };
         if let Some(body) = operation.get("requestBody") {
-            check(&body["content"]["application/json"]);
+            body["content"].as_object().unwrap().values().for_each(&mut check);
         }
         for response in operation["responses"].as_object().unwrap().values() {
             for content in response["content"].as_object().into_iter().flatten().map(|(_, content)| content) {

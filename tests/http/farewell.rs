@@ -2,6 +2,7 @@
 
 use crate::process::Served;
 use crate::support::{FILL, good};
+use serde_json::json;
 use std::io::{ErrorKind, Read, Write};
 use std::net::TcpStream;
 use std::thread;
@@ -94,6 +95,35 @@ fn a_second_signal_ends_it_at_once() {
     served.signal("INT");
     assert!(served.child.wait().unwrap().success());
     assert!(start.elapsed() < Duration::from_secs(3));
+}
+
+#[test]
+fn a_stream_that_was_begun_is_answered_to_its_last_line() {
+    const LINES: usize = 4_000;
+    let mut served = serve(&["--grace", "2m"]);
+    let line = format!("{}\n", json!({"check": "outlet_box_fill", "request": good()}));
+    let mut stream = TcpStream::connect(served.address).unwrap();
+    let mut reading = stream.try_clone().unwrap();
+    let reader = thread::spawn(move || {
+        let mut answer = String::new();
+        reading.read_to_string(&mut answer).unwrap();
+        answer
+    });
+    let head = format!(
+        "POST /v1/takeoffs?explain=none HTTP/1.1\r\nhost: x\r\ncontent-type: application/x-ndjson\r\n\
+         content-length: {}\r\n\r\n",
+        line.len() * LINES
+    );
+    stream.write_all(head.as_bytes()).unwrap();
+    stream.write_all(line.repeat(LINES / 2).as_bytes()).unwrap();
+    served.signal("TERM");
+    thread::sleep(Duration::from_millis(300));
+    assert!(TcpStream::connect(served.address).is_err());
+    stream.write_all(line.repeat(LINES - LINES / 2).as_bytes()).unwrap();
+    let answer = reader.join().unwrap();
+    assert_eq!(answer.matches("\"check\":\"outlet_box_fill\",\"reference\"").count(), LINES);
+    assert!(answer.contains("\"summary\"") && answer.contains("\"complete\":true"));
+    assert!(served.child.wait().unwrap().success());
 }
 
 #[test]

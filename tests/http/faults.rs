@@ -1,6 +1,8 @@
 //! Every fault code, provoked; and all faults of a request in one answer.
 
-use crate::support::{FILL, faults, get, good, post};
+use crate::support::{FILL, ask, faults, get, good, post};
+use crate::takeoffs::TAKEOFFS;
+use axum::http::Method;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
@@ -89,6 +91,11 @@ async fn every_code_is_provoked_and_each_fault_is_the_only_one_of_its_request() 
     provoked.insert("unknown-trade-size".to_owned());
     let query = post(&format!("{FILL}?verbose=1"), good().to_string()).await.json();
     provoked.insert(faults(&query)[0].1.clone());
+    let headers = [("content-type", "text/csv"), ("accept", "application/x-ndjson")];
+    let table = ask(Method::POST, TAKEOFFS, &headers, "box\n4x1-1/2\n").await;
+    let row = table.body.split(|byte| *byte == b'\n').next().unwrap();
+    assert_eq!(faults(&serde_json::from_slice(row).unwrap()), [("/box".into(), "ambiguous".into())]);
+    provoked.insert("ambiguous".to_owned());
     // no published schema takes what its decoding refuses; a made-up one that does stands beside the code
     let not_accepted = provoked.insert("not-accepted".to_owned());
     assert!(not_accepted, "a request is refused that its published schema accepts");

@@ -134,7 +134,7 @@ async fn a_key_is_for_its_scopes_only() {
 
 #[tokio::test]
 async fn a_key_makes_no_check_by_way_of_another_operation() {
-    let scopes = ["outlet_box_fill", "edition_comparison", "box_review"];
+    let scopes = ["outlet_box_fill", "edition_comparison", "box_review", "takeoff"];
     let (token, lines) = key("combined", &scopes, None, None);
     let (_, app) = behind(Front { keys: Some(ring("combined", &lines)), ..Front::default() });
     let bearer = format!("Bearer {token}");
@@ -155,6 +155,17 @@ async fn a_key_makes_no_check_by_way_of_another_operation() {
         assert!(problem["detail"].as_str().unwrap().contains("raceway_fill"));
         assert!(reply.header("www-authenticate").contains("insufficient_scope"));
     }
+    let item = |check: &str| json!({"check": check, "request": good()});
+    let takeoff = json!({"items": [item("outlet_box_fill"), item("raceway_fill")]});
+    let reply = post("/v1/takeoffs?explain=none", takeoff).await;
+    assert_eq!(reply.status, 200);
+    let summary = &reply.json()["summary"];
+    assert_eq!(
+        (&summary["lines"]["answered"], &summary["lines"]["refused"]),
+        (&json!(1), &json!(1)),
+        "{summary}"
+    );
+    assert!(String::from_utf8_lossy(&reply.body).contains("/v1/problems/forbidden"));
 }
 
 #[tokio::test]

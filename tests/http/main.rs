@@ -20,5 +20,7 @@ mod readme;
 mod schema_agreement;
 mod settings;
 mod support;
+mod takeoff_command;
+mod takeoffs;
 mod telemetry;
 mod tls;

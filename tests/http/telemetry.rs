@@ -48,18 +48,26 @@ fn counts_are_kept_by_operation_status_and_verdict() {
     post(&served, &json!({"editio": "sesame"}), "");
     get(&served, "/nowhere/sesame");
     get(&served, "/docs/");
+    let lines = format!("{}\nsesame\n", json!({"check": "outlet_box_fill", "request": marked()}));
+    served.ask(&format!(
+        "POST /v1/takeoffs?explain=none HTTP/1.1\r\nhost: x\r\nconnection: close\r\ncontent-type: \
+         application/x-ndjson\r\ncontent-length: {}\r\n\r\n{lines}",
+        lines.len()
+    ));
     let page = get(&served, "/metrics");
     for line in [
         "elbowroom_requests_total{operation=\"outlet_box_fill\",status=\"200\"} 3",
+        "elbowroom_requests_total{operation=\"takeoff\",status=\"200\"} 1",
         "elbowroom_requests_total{operation=\"outlet_box_fill\",status=\"422\"} 1",
         "elbowroom_requests_total{operation=\"unknown\",status=\"404\"} 1",
         "elbowroom_requests_total{operation=\"documentation\",status=\"200\"} 1",
         "elbowroom_request_duration_seconds_bucket{operation=\"outlet_box_fill\",le=\"+Inf\"} 4",
         "elbowroom_request_duration_seconds_count{operation=\"outlet_box_fill\"} 4",
-        "elbowroom_verdicts_total{check=\"outlet_box_fill\",verdict=\"complies\"} 3",
+        "elbowroom_verdicts_total{check=\"outlet_box_fill\",verdict=\"complies\"} 4",
         "elbowroom_verdicts_total{check=\"outlet_box_fill\",verdict=\"violates\"} 0",
         "elbowroom_turned_away_total{reason=\"busy\"} 0",
-        "elbowroom_stream_lines_total{result=\"answered\"} 0",
+        "elbowroom_stream_lines_total{result=\"answered\"} 1",
+        "elbowroom_stream_lines_total{result=\"refused\"} 1",
         "elbowroom_requests_in_progress 1",
     ] {
         assert!(page.contains(&format!("{line}\n")), "{line}: {page}");

@@ -22,6 +22,7 @@
 mod capacity;
 mod contents;
 mod faults;
+mod gist;
 mod outcome;
 mod request;
 mod room;
@@ -29,7 +30,7 @@ mod room;
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Reference, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Gist, Reference, Status, Terms, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::reading::Readings;
@@ -91,6 +92,10 @@ impl Check for OutletFill {
         let verdict = request.enclosure.is_some().then(|| Verdict::of(&findings));
         let outcome = OutletFillOutcome { spaces, boxes: offer };
         Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    }
+
+    fn gist(request: &OutletFillRequest, evaluation: &Evaluation<OutletFillOutcome>) -> Gist {
+        gist::of(request, evaluation)
     }
 }
 

@@ -19,6 +19,7 @@
 mod contents;
 mod faults;
 mod fill;
+mod gist;
 mod outcome;
 mod request;
 pub mod sizing;
@@ -28,7 +29,7 @@ pub use outcome::{
 };
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Reference, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Gist, Reference, Status, Terms, Verdict};
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::Rulebook;
@@ -77,6 +78,10 @@ impl Check for RacewayFill {
             evaluation.findings.extend(differences);
         }
         evaluation
+    }
+
+    fn gist(request: &RacewayFillRequest, evaluation: &Evaluation<RacewayFillOutcome>) -> Gist {
+        gist::of(request, evaluation)
     }
 }
 

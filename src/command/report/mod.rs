@@ -66,6 +66,18 @@ pub fn of_problem(problem: &Problem) -> String {
     text
 }
 
+/// The report of the members of an object, such as a summary.
+pub fn of_members(members: &Members) -> String {
+    let mut report = Report { text: String::new(), answer: &Value::Null, words: Catalogue::english() };
+    report.members(0, members);
+    report.text
+}
+
+/// A member or a word as a label: `not_counted` is `Not counted`.
+pub fn label_of(name: &str) -> String {
+    label(name)
+}
+
 struct Report<'a> {
     text: String,
     answer: &'a Value,

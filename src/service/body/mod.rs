@@ -15,6 +15,7 @@ use super::fault_list::{FaultList, FaultView};
 use super::problem::Problem;
 use crate::checks::{Check, FaultCode, faults_of};
 use objects_only::ObjectsOnly;
+use serde::Deserialize;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use utoipa::ToSchema;
@@ -35,7 +36,7 @@ pub fn read_as<T: DeserializeOwned + ToSchema>(body: &[u8]) -> Result<T, Problem
     decode::<T>(body).map_err(|error| refuse(body, &error, schema::of::<T>()))
 }
 
-fn decode<T: DeserializeOwned>(body: &[u8]) -> Result<T, serde_json::Error> {
+pub(super) fn decode<'b, T: Deserialize<'b>>(body: &'b [u8]) -> Result<T, serde_json::Error> {
     let mut reader = serde_json::Deserializer::from_slice(body);
     let request = T::deserialize(ObjectsOnly(&mut reader))?;
     reader.end()?;
@@ -43,7 +44,7 @@ fn decode<T: DeserializeOwned>(body: &[u8]) -> Result<T, serde_json::Error> {
 }
 
 /// Says everything that is wrong with a body that did not decode.
-fn refuse(body: &[u8], error: &serde_json::Error, schema: schema::Schema<'_>) -> Problem {
+pub(super) fn refuse(body: &[u8], error: &serde_json::Error, schema: schema::Schema<'_>) -> Problem {
     let read = match json::read(body) {
         Ok(read) => read,
         Err(problem) => return problem,

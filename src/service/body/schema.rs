@@ -45,7 +45,11 @@ pub fn of_request<C: Check>() -> Schema<'static> {
 
 /// The schema that is published for a type.
 pub fn of<T: ToSchema>() -> Schema<'static> {
+    published(&T::name())
+}
+
+/// A schema that the document publishes under a name.
+pub fn published(name: &str) -> Schema<'static> {
     static ANYTHING: Value = Value::Bool(true);
-    let name = T::name();
-    Schema { root: COMPONENTS.get(name.as_ref()).unwrap_or(&ANYTHING), components: &COMPONENTS }
+    Schema { root: COMPONENTS.get(name).unwrap_or(&ANYTHING), components: &COMPONENTS }
 }

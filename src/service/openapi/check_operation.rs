@@ -38,7 +38,8 @@ pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
     (all, paths)
 }
 
-fn explain() -> Parameter {
+/// The parameter that says how much of the proof an answer carries.
+pub fn explain() -> Parameter {
     ParameterBuilder::new()
         .name(EXPLAIN)
         .parameter_in(ParameterIn::Query)

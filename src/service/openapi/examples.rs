@@ -2,9 +2,9 @@
 //!
 //! | file | what it holds |
 //! |---|---|
-//! | `index.json` | for each example its `summary`; `target` and `accept` where the path or the Accept header are special |
-//! | `{name}.request.json` | the body, for an operation that takes one |
-//! | `{name}.answer.json` or `{name}.problem.json` | what comes back |
+//! | `index.json` | for each example its `summary`; `target`, `sends` and `accept` where the path, the Content-Type or the Accept header are special |
+//! | `{name}.request.json` | the body, for an operation that takes one; `.txt` for one that is no JSON |
+//! | `{name}.answer.json` or `{name}.problem.json` | what comes back; `.txt` for what is no JSON |
 
 use serde::Deserialize;
 use serde_json::{Map, Value};
@@ -26,9 +26,11 @@ pub struct Example {
     pub summary: String,
     /// The path that is asked, where the path of the operation has a parameter.
     pub target: Option<String>,
+    /// The Content-Type header, where the body is no JSON.
+    pub sends: Option<String>,
     /// The Accept header, where it is special.
     pub accept: Option<String>,
-    /// The body that is sent.
+    /// The body that is sent; a text for one that is no JSON.
     pub request: Option<Value>,
     /// What comes back, once it was recorded.
     pub outcome: Option<Outcome>,
@@ -37,7 +39,7 @@ pub struct Example {
 /// What comes back.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Outcome {
-    /// An answer.
+    /// An answer; a text for one that is no JSON.
     Answer(Value),
     /// A problem.
     Problem(Value),
@@ -48,6 +50,7 @@ pub enum Outcome {
 struct Entry {
     summary: String,
     target: Option<String>,
+    sends: Option<String>,
     accept: Option<String>,
 }
 
@@ -80,17 +83,19 @@ impl ExampleSet {
 
 fn read(files: &BTreeMap<&str, &str>) -> Vec<Example> {
     let value = |name: &str| files.get(name).and_then(|text| serde_json::from_str::<Value>(text).ok());
+    let text = |name: &str| files.get(name).map(|text| Value::String((*text).to_owned()));
     let index: Map<String, Value> = match value("index.json") {
         Some(Value::Object(index)) => index,
         _ => return Vec::new(),
     };
     let example = |(name, entry): (String, Value)| {
-        let Entry { summary, target, accept } = serde_json::from_value(entry).ok()?;
+        let Entry { summary, target, sends, accept } = serde_json::from_value(entry).ok()?;
         let outcome = value(&format!("{name}.answer.json"))
+            .or_else(|| text(&format!("{name}.answer.txt")))
             .map(Outcome::Answer)
             .or_else(|| value(&format!("{name}.problem.json")).map(Outcome::Problem));
-        let request = value(&format!("{name}.request.json"));
-        Some(Example { name, summary, target, accept, request, outcome })
+        let request = value(&format!("{name}.request.json")).or_else(|| text(&format!("{name}.request.txt")));
+        Some(Example { name, summary, target, sends, accept, request, outcome })
     };
     index.into_iter().filter_map(example).collect()
 }

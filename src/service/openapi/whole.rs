@@ -52,6 +52,9 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     document
 }
 
+/// The media type of what is JSON.
+const JSON: &str = "application/json";
+
 /// The operations of a path, with what a caller needs for each where keys are asked for.
 fn operations<'a>(path: &str, item: &'a mut PathItem) -> impl Iterator<Item = (&'a mut Operation, Need)> {
     let needs = [Need::of(path, false), Need::of(path, true)];
@@ -156,17 +159,22 @@ fn add_example(operation: &mut Operation, example: &Example) {
     let is_answered = matches!(example.outcome, Some(Outcome::Answer(_)));
     let mut told = String::new();
     if let (Some(request), Some(RefOr::T(body))) = (&example.request, &mut operation.request_body)
-        && let Some(RefOr::T(content)) = body.content.get_mut("application/json")
+        && let Some(RefOr::T(content)) = body.content.get_mut(example.sends.as_deref().unwrap_or(JSON))
     {
         if is_answered {
             content.examples.insert(name(), shown(request, String::new()));
         } else {
             // a body that is refused may not stand among the valid ones: it is told beside its problem
-            told = format!("```json\n{}\n```", serde_json::to_string_pretty(request).unwrap_or_default());
+            let text = request.as_str().map(str::to_owned);
+            let text = text.unwrap_or_else(|| serde_json::to_string_pretty(request).unwrap_or_default());
+            told = format!("```{}\n{text}\n```", if request.is_string() { "" } else { "json" });
         }
     }
     let (status, media_type, value) = match &example.outcome {
-        Some(Outcome::Answer(answer)) => ("200".to_owned(), "application/json", answer),
+        Some(Outcome::Answer(answer)) => {
+            let special = example.accept.as_deref().or(example.sends.as_deref());
+            ("200".to_owned(), special.filter(|_| answer.is_string()).unwrap_or(JSON), answer)
+        }
         Some(Outcome::Problem(problem)) => {
             (problem.get("status").map(Value::to_string).unwrap_or_default(), MEDIA_TYPE, problem)
         }

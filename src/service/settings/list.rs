@@ -80,6 +80,12 @@ pub static SETTINGS: &[Setting] = &[
     ),
     with(Form::List, value("trusted-proxies", "NETWORKS", "", "Proxies whose X-Forwarded-For is believed")),
     value("largest-body", "SIZE", "1MiB", "The largest body that is read"),
+    value(
+        "largest-takeoff",
+        "SIZE",
+        "16MiB",
+        "The largest takeoff that is one document; lines have no limit together",
+    ),
     value("body-wait", "TIME", "10s", "How long a body may take to arrive"),
     value(
         "header-wait",

@@ -141,8 +141,13 @@ impl Settings {
         let address_rate = reader.read("address-rate", values::count_or_none);
         let limits = Some(())
             .and_then(|()| reader.read("largest-body", values::size))
+            .zip(reader.read("largest-takeoff", values::size))
             .zip(reader.read("body-wait", values::wait))
-            .map(|(largest_body, longest_wait)| Limits { largest_body, longest_wait });
+            .map(|((largest_body, largest_takeoff), longest_wait)| Limits {
+                largest_body,
+                largest_takeoff,
+                longest_wait,
+            });
         let connections = reader
             .read("most-connections", values::count)
             .zip(reader.read("header-wait", values::wait))

@@ -1,0 +1,210 @@
+//! `elbowroom takeoff FILE`.
+
+mod input;
+mod progress;
+mod remote;
+mod text;
+
+use super::check::explain_values;
+use super::report;
+use super::{complain, status};
+use crate::answers::Explain;
+use crate::service::Limits;
+use crate::service::gate::Permit;
+use crate::service::problem::Problem;
+use crate::service::state::Crew;
+use crate::service::takeoff::batch::Job;
+use crate::service::takeoff::form::Form;
+use crate::service::takeoff::scribe::{self, Scribe};
+use crate::service::takeoff::source::Source;
+use crate::service::takeoff::stream::Answers;
+use crate::takeoff::summary::Summary;
+use clap::{Args, ValueEnum};
+use input::Input;
+use progress::Progress;
+use std::fmt;
+use std::io;
+use std::path::PathBuf;
+use std::process::ExitCode;
+use text::Text;
+
+/// What is evaluated, where, and how the answers are written.
+#[derive(Clone, Debug, Args)]
+pub struct TakeoffArguments {
+    /// The takeoff; `-` for standard input.
+    file: PathBuf,
+    /// The form of the takeoff. It follows from the name of the file (.json, .csv; anything else is NDJSON).
+    #[arg(long, value_name = "FORM", value_enum)]
+    form: Option<Sent>,
+    /// How the answers are written.
+    #[arg(long = "as", value_name = "FORM", value_enum, default_value_t = Written::Text)]
+    written: Written,
+    /// How much of the proof the answers carry: full, summary or none. JSON and NDJSON have all unless told otherwise.
+    #[arg(long, value_name = "HOW", value_parser = explain_values())]
+    explain: Option<Explain>,
+    /// Post the takeoff to a service instead of evaluating it here: https://host, or http://host:8314.
+    ///
+    /// Lines are sent and answered at the same time. When the connection fails, the lines that were not answered are sent
+    /// again; an evaluation changes nothing, so that is safe. Five attempts without an answer end it.
+    #[arg(long, value_name = "URL")]
+    to: Option<String>,
+}
+
+/// A form of a takeoff.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum Sent {
+    /// One JSON document.
+    Json,
+    /// One item a line.
+    Ndjson,
+    /// A table in trade words.
+    Csv,
+}
+
+/// A form of the answers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum Written {
+    /// For a person: what does not comply, and the summary.
+    Text,
+    /// One JSON document.
+    Json,
+    /// One record a line.
+    Ndjson,
+    /// A table.
+    Csv,
+}
+
+impl TakeoffArguments {
+    fn form(&self) -> Form {
+        let by_name = || match self.file.extension().and_then(|extension| extension.to_str()) {
+            Some("json") => Sent::Json,
+            Some("csv") => Sent::Csv,
+            _ => Sent::Ndjson,
+        };
+        match self.form.unwrap_or_else(by_name) {
+            Sent::Json => Form::Json,
+            Sent::Ndjson => Form::Ndjson,
+            Sent::Csv => Form::Csv,
+        }
+    }
+
+    fn scribe(&self) -> &'static dyn Scribe {
+        match self.written {
+            Written::Text => &Text,
+            Written::Json => scribe::of(Form::Json),
+            Written::Ndjson => scribe::of(Form::Ndjson),
+            Written::Csv => scribe::of(Form::Csv),
+        }
+    }
+
+    fn explain(&self) -> Explain {
+        self.explain.unwrap_or(match self.written {
+            Written::Text | Written::Csv => Explain::None,
+            Written::Json | Written::Ndjson => Explain::Full,
+        })
+    }
+}
+
+/// Why a takeoff has no summary.
+#[derive(Debug)]
+enum Fault {
+    /// The file cannot be opened.
+    Input(io::Error),
+    /// The output cannot be written.
+    Output(io::Error),
+    /// The takeoff as a whole is refused.
+    Refused(Problem),
+    /// The service refuses the takeoff as a whole, in these words.
+    RefusedByService(String),
+    /// The service cannot be reached, or gave up.
+    Service(String),
+}
+
+impl fmt::Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Input(error) | Self::Output(error) => error.fmt(f),
+            Self::Refused(problem) => f.write_str(&report::of_problem(problem)),
+            Self::RefusedByService(told) | Self::Service(told) => f.write_str(told),
+        }
+    }
+}
+
+/// Evaluates the takeoff and writes its answers; the exit status says what they come to.
+pub fn run(arguments: TakeoffArguments) -> ExitCode {
+    let runtime = match tokio::runtime::Builder::new_multi_thread().enable_all().build() {
+        Ok(runtime) => runtime,
+        Err(error) => return complain(&error, status::SYSTEM),
+    };
+    let summary = runtime.block_on(async {
+        match &arguments.to {
+            Some(url) => remote::evaluate(&arguments, url).await,
+            None => evaluate(&arguments).await,
+        }
+    });
+    // a read of standard input that will never end is not waited for
+    runtime.shutdown_background();
+    match summary {
+        Ok(summary) => status_of(&summary).into(),
+        // a reader that has gone away is no failure
+        Err(Fault::Output(error)) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
+        Err(fault) => {
+            let status = match &fault {
+                Fault::Input(_) => status::NO_INPUT,
+                Fault::Output(_) => status::SYSTEM,
+                Fault::Refused(_) | Fault::RefusedByService(_) => status::USAGE,
+                Fault::Service(_) => status::UNAVAILABLE,
+            };
+            complain(&format!("{}: {fault}", arguments.file.display()), status)
+        }
+    }
+}
+
+const fn status_of(summary: &Summary) -> u8 {
+    let mut verdicts = (0, 0);
+    let mut index = 0;
+    let checks = summary.checks.as_slice();
+    while index < checks.len() {
+        verdicts = (
+            verdicts.0 + checks[index].verdicts.violates,
+            verdicts.1 + checks[index].verdicts.not_determined,
+        );
+        index += 1;
+    }
+    match (summary.complete, summary.lines.refused, verdicts) {
+        (false, ..) => status::NO_INPUT,
+        (true, 0, (0, 0)) => status::COMPLIES,
+        (true, 0, (0, _)) => status::NOT_DETERMINED,
+        (true, 0, _) => status::VIOLATES,
+        (true, ..) => status::REFUSED,
+    }
+}
+
+/// Evaluates a takeoff without a service.
+async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
+    let form = arguments.form();
+    let input = Input::open(&arguments.file).await.map_err(Fault::Input)?;
+    let progress = Progress::of(input.length);
+    let longest_line = Limits::default().largest_body;
+    let source = match form {
+        Form::Json => Source::of_document(input.whole().await.map_err(Fault::Input)?),
+        Form::Ndjson | Form::Csv => {
+            Source::of_lines(input.pieces(progress.clone()), form, longest_line, None).await
+        }
+    };
+    let source = source.map_err(Fault::Refused)?;
+    let job = Job {
+        reading: source.reading.clone(),
+        scribe: arguments.scribe(),
+        explain: arguments.explain(),
+        longest_line,
+        permit: Permit::default(),
+        service: None,
+    };
+    let mut answers = Answers::to(source, job, &Crew::of_this_machine());
+    while let Some(piece) = answers.next().await {
+        progress.write(&piece).map_err(Fault::Output)?;
+    }
+    progress.finish();
+    Ok(answers.summary().clone())
+}

@@ -1,0 +1,144 @@
+//! The answers to a batch of lines, and what the summary takes from them.
+
+use super::item::{self, Answer, Refusal};
+use super::scribe::{Scribe, Spoken, SpokenProblem, problem_text};
+use crate::answers::Explain;
+use crate::service::gate::Permit;
+use crate::service::problem::{Problem, ProblemKind};
+use crate::service::state::Service;
+use crate::service::telemetry::metrics::{Metrics, StreamLine};
+use crate::takeoff::lines::{Batch, is_blank};
+use crate::takeoff::summary::Entry;
+use crate::takeoff::table::Columns;
+use std::borrow::Cow;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::Arc;
+
+/// What a line is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Reading {
+    /// An item of a list, which stands at this JSON Pointer.
+    Item(&'static str),
+    /// An item that is a line.
+    Line,
+    /// A row of a table with these columns.
+    Row(Columns),
+}
+
+impl Reading {
+    /// Whether the lines are items of a list, which have their places from 0 and are never blank.
+    pub const fn is_of_list(&self) -> bool {
+        matches!(self, Self::Item(_))
+    }
+}
+
+/// How a takeoff is answered.
+pub struct Job {
+    /// What its lines are.
+    pub reading: Reading,
+    /// Who writes the answers.
+    pub scribe: &'static dyn Scribe,
+    /// How much of the proof they carry.
+    pub explain: Explain,
+    /// The longest line, in bytes.
+    pub longest_line: usize,
+    /// Which checks may be made.
+    pub permit: Permit,
+    /// The service that counts the lines; none on the command line.
+    pub service: Option<Arc<Service>>,
+}
+
+/// The answers to a batch.
+#[derive(Debug, Default)]
+pub struct Done {
+    /// The records, written one after the other.
+    pub text: Vec<u8>,
+    /// What became of each line.
+    pub entries: Vec<Entry>,
+}
+
+/// Answers the lines of a batch in their order, until `is_over` says that nobody waits for the rest.
+pub fn evaluate(batch: &Batch, job: &Job, is_over: impl Fn() -> bool) -> Done {
+    let mut done = Done { text: Vec::with_capacity(batch.bytes() * 8), entries: Vec::new() };
+    for (number, text) in batch.iter() {
+        if is_over() {
+            break;
+        }
+        let entry = line(number, text, job, &mut done.text);
+        if let Some(service) = &job.service {
+            count(service.metrics(), &entry);
+        }
+        done.entries.push(entry);
+    }
+    done
+}
+
+fn count(metrics: &Metrics, entry: &Entry) {
+    match entry {
+        Entry::Answered { check, verdict, .. } => {
+            metrics.stream_line(StreamLine::Answered);
+            metrics.verdict(check, *verdict);
+        }
+        Entry::Refused { .. } => metrics.stream_line(StreamLine::Refused),
+        Entry::Blank | Entry::Header => {}
+    }
+}
+
+fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry {
+    let place = if job.reading.is_of_list() { number - 1 } else { number };
+    let Some(text) = text else {
+        let most = [("most", job.longest_line.to_string())];
+        let problem = Problem::told(ProblemKind::BodyTooLarge, "problem-detail-line-too-long", most);
+        return refuse(place, Refusal { problem: Box::new(problem), reference: None }, job, out);
+    };
+    if !job.reading.is_of_list() && is_blank(text) {
+        return Entry::Blank;
+    }
+    let before = out.len();
+    // a fault of the service on one line is told in its place, and the others go on
+    let answered = catch_unwind(AssertUnwindSafe(|| answer(text, place, job)));
+    let answered =
+        answered.unwrap_or_else(|_| Err(Refusal { problem: Box::new(Problem::internal()), reference: None }));
+    match answered {
+        Ok((check, answered)) => {
+            job.scribe.answer(
+                &Spoken {
+                    place,
+                    json: &answered.json,
+                    check: check.name,
+                    reference: answered.reference.as_deref(),
+                    verdict: answered.verdict,
+                    gist: answered.gist,
+                },
+                out,
+            );
+            Entry::Answered {
+                reference: answered.reference,
+                check: Cow::Borrowed(check.name),
+                verdict: answered.verdict,
+                violated: answered.violated.into_iter().map(Cow::Borrowed).collect(),
+                billed: answered.gist.billed,
+            }
+        }
+        Err(refusal) => {
+            out.truncate(before);
+            refuse(place, refusal, job, out)
+        }
+    }
+}
+
+fn answer(text: &[u8], place: u64, job: &Job) -> Result<Answer, Refusal> {
+    match &job.reading {
+        Reading::Line => item::answer(text, "", job.explain, &job.permit),
+        Reading::Item(list) => item::answer(text, &format!("{list}/{place}"), job.explain, &job.permit),
+        Reading::Row(columns) => item::answer_row(columns, text, job.explain, &job.permit),
+    }
+}
+
+fn refuse(place: u64, refusal: Refusal, job: &Job, out: &mut Vec<u8>) -> Entry {
+    let Refusal { problem, reference } = refusal;
+    let json = problem_text(Some(place), job.reading.is_of_list(), reference.as_deref(), &problem);
+    let spoken = SpokenProblem { place: Some(place), reference: reference.as_deref(), json: &json };
+    job.scribe.problem(&spoken, out);
+    Entry::Refused { reference }
+}

@@ -1,0 +1,119 @@
+//! One item of a takeoff: `{"check": "outlet_box_fill", "request": {…}}`, or one row of a table.
+
+use super::operation::ITEM_SCHEMA;
+use crate::answers::Explain;
+use crate::checks::FaultCode;
+use crate::service::body::{self, schema};
+use crate::service::fault_list::{FaultList, FaultView};
+use crate::service::gate::Permit;
+use crate::service::problem::Problem;
+use crate::service::register::{Answered, CheckEntry};
+use crate::takeoff::table::{Columns, RowFaults};
+use serde::Deserialize;
+use serde_json::value::RawValue;
+use std::borrow::Cow;
+
+/// An item that is answered, with the check that answers it.
+pub type Answer = (&'static CheckEntry, Answered);
+
+/// An item that is refused.
+#[derive(Clone, Debug)]
+pub struct Refusal {
+    /// What is wrong. Boxed: most items are not refused.
+    pub problem: Box<Problem>,
+    /// The caller's own mark, where it could be read.
+    pub reference: Option<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Item<'a> {
+    #[serde(borrow)]
+    check: Cow<'a, str>,
+    #[serde(borrow)]
+    request: &'a RawValue,
+}
+
+/// Answers an item that is JSON text. `above` is where the item stands: nothing for a line, `/items/4` in a list.
+pub fn answer(text: &[u8], above: &str, explain: Explain, permit: &Permit) -> Result<Answer, Refusal> {
+    let refusal = |problem: Problem, within: &str| {
+        let place = |pointer: &str| format!("{above}{within}{pointer}");
+        let problem = Problem { faults: problem.faults.with_places(place), ..problem };
+        Refusal { problem: Box::new(problem), reference: reference_of(text) }
+    };
+    let (check, request) = match named(text) {
+        Ok(named) => named,
+        Err(error) => {
+            return Err(refusal(body::refuse(text, &error, schema::published(ITEM_SCHEMA)), ""));
+        }
+    };
+    let evaluate = || (check.evaluate)(request.get().as_bytes(), explain);
+    match permit.covers(check.name).and_then(|()| evaluate()) {
+        Ok(answered) => Ok((check, answered)),
+        Err(problem) => Err(refusal(problem, "/request")),
+    }
+}
+
+/// The check that an item names, and the text of its request.
+fn named(text: &[u8]) -> Result<(&'static CheckEntry, &RawValue), serde_json::Error> {
+    let Item { check, request } = body::decode(text)?;
+    let known = CheckEntry::named(&check);
+    known.map(|check| (check, request)).ok_or_else(|| serde::de::Error::custom("unknown check"))
+}
+
+/// The caller's own mark of a request that may be wrong in every other way.
+fn reference_of(text: &[u8]) -> Option<String> {
+    #[derive(Deserialize)]
+    struct Marked {
+        request: Mark,
+    }
+    #[derive(Deserialize)]
+    struct Mark {
+        reference: String,
+    }
+    let Marked { request: Mark { reference } } = serde_json::from_slice(text).ok()?;
+    is_short(&reference).then_some(reference)
+}
+
+/// Whether a mark is no longer than marks may be: a longer one is not repeated.
+fn is_short(reference: &str) -> bool {
+    reference.chars().count() <= crate::checks::Reference::MOST
+}
+
+/// Answers a row of a table.
+pub fn answer_row(
+    columns: &Columns,
+    text: &[u8],
+    explain: Explain,
+    permit: &Permit,
+) -> Result<Answer, Refusal> {
+    let refusal = |problem, reference: Option<String>| Refusal {
+        problem: Box::new(problem),
+        reference: reference.filter(|reference| is_short(reference)),
+    };
+    let text = match std::str::from_utf8(text) {
+        Ok(text) => text,
+        Err(error) => {
+            let named = [("byte", (error.valid_up_to() + 1).to_string())];
+            let fault =
+                FaultView::in_body(String::new(), FaultCode::NotAccepted, "fault-table-not-utf8", named);
+            return Err(refusal(Problem::invalid(FaultList::of(fault)), None));
+        }
+    };
+    let row = match columns.row(text) {
+        Ok(row) => row,
+        Err(RowFaults { faults, reference }) => {
+            return Err(refusal(Problem::invalid((&faults).into()), reference));
+        }
+    };
+    let Some(check) = CheckEntry::named(row.check) else {
+        return Err(refusal(Problem::internal(), None));
+    };
+    match permit.covers(check.name).and_then(|()| (check.evaluate)(&row.request, explain)) {
+        Ok(answered) => Ok((check, answered)),
+        Err(problem) => {
+            let faults = problem.faults.with_places(|pointer| row.column_of(pointer).to_owned());
+            Err(refusal(Problem { faults, ..problem }, row.reference))
+        }
+    }
+}

@@ -1,0 +1,114 @@
+//! What the OpenAPI document says of a takeoff.
+
+use super::PATH;
+use super::form::Form;
+use super::list::MOST_ITEMS;
+use super::scribe::TakeoffProblem;
+use crate::answers::Explain;
+use crate::service::openapi::check_operation::explain;
+use crate::service::register::{CHECKS, CheckSchemas, with_schema};
+use crate::takeoff::summary::Summary;
+use crate::words::Catalogue;
+use utoipa::openapi::path::{OperationBuilder, Paths};
+use utoipa::openapi::request_body::RequestBodyBuilder;
+use utoipa::openapi::schema::{
+    AdditionalProperties, AnyOfBuilder, ArrayBuilder, ObjectBuilder, OneOfBuilder, Type,
+};
+use utoipa::openapi::{ContentBuilder, HttpMethod, Ref, RefOr, Required, ResponseBuilder, Schema};
+
+/// The name of the schema of one item.
+pub const ITEM_SCHEMA: &str = "TakeoffItem";
+
+/// The schemas and the path of the operation.
+pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
+    let words = Catalogue::english();
+    let mut all = Vec::new();
+    with_schema::<Explain>(&mut all);
+    let problem = with_schema::<TakeoffProblem<'static>>(&mut all);
+    let summary = with_schema::<Summary>(&mut all);
+    let (mut items, mut records) = (OneOfBuilder::new(), AnyOfBuilder::new());
+    for check in CHECKS {
+        let CheckSchemas { request, answer, all: schemas } = (check.schemas)();
+        all.extend(schemas);
+        let named = format!("{request}Item");
+        let name = ObjectBuilder::new().schema_type(Type::String).enum_values(Some([check.name]));
+        let item = closed()
+            .description(Some(words.fixed(check.title)))
+            .property("check", name.description(Some("The check.")).build())
+            .property("request", Ref::from_schema_name(request))
+            .required("check")
+            .required("request");
+        all.push((named.clone(), item.build().into()));
+        items = items.item(Ref::from_schema_name(named));
+        records = records.item(Ref::from_schema_name(answer));
+    }
+    let item = items.description(Some("One item of a takeoff: a check, and its request.")).build();
+    all.push((ITEM_SCHEMA.to_owned(), RefOr::T(item.into())));
+    let list = || ArrayBuilder::new().items(Ref::from_schema_name(ITEM_SCHEMA)).max_items(Some(MOST_ITEMS));
+    let described = list().description(Some("The items, in the order in which they are answered.")).build();
+    let document = closed()
+        .title(Some("TakeoffDocument"))
+        .description(Some("The items of a takeoff."))
+        .property("items", described.clone())
+        .required("items");
+    let takeoff = OneOfBuilder::new().item(document.build()).item(described);
+    let takeoff = takeoff.description(Some("A takeoff: its items as a member, or the list of them alone."));
+    all.push(("Takeoff".to_owned(), RefOr::T(takeoff.build().into())));
+    let records = records.item(Ref::from_schema_name(problem));
+    let records = records.description(Some(
+        "The answer to one item, as the operation of its check gives it, or what is wrong with it.",
+    ));
+    all.push(("TakeoffRecord".to_owned(), RefOr::T(records.build().into())));
+    let answers = ArrayBuilder::new()
+        .items(Ref::from_schema_name("TakeoffRecord"))
+        .description(Some("What each item is answered with, in the same order."));
+    let answer = ObjectBuilder::new()
+        .description(Some("The answers to a takeoff, and what they add up to."))
+        .property("answers", answers.build())
+        .property("summary", Ref::from_schema_name(summary))
+        .required("answers")
+        .required("summary");
+    all.push(("TakeoffAnswer".to_owned(), answer.build().into()));
+    for (name, key) in [
+        ("TakeoffLines", "text-takeoff-lines"),
+        ("TakeoffTable", "text-takeoff-table"),
+        ("TakeoffAnswerLines", "text-takeoff-answer-lines"),
+        ("TakeoffAnswerTable", "text-takeoff-answer-table"),
+    ] {
+        let text = ObjectBuilder::new().schema_type(Type::String).description(Some(words.fixed(key)));
+        all.push((name.to_owned(), text.build().into()));
+    }
+    (all, paths(words))
+}
+
+fn closed() -> ObjectBuilder {
+    ObjectBuilder::new().additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)))
+}
+
+fn paths(words: &Catalogue) -> Paths {
+    let content = |schema: &str| ContentBuilder::new().schema(Some(Ref::from_schema_name(schema))).build();
+    let mut body = RequestBodyBuilder::new()
+        .description(Some(words.fixed("text-takeoff-body")))
+        .required(Some(Required::True));
+    let mut answered = ResponseBuilder::new().description(words.fixed("text-takeoff-answered"));
+    for (form, sent, given) in [
+        (Form::Json, "Takeoff", "TakeoffAnswer"),
+        (Form::Ndjson, "TakeoffLines", "TakeoffAnswerLines"),
+        (Form::Csv, "TakeoffTable", "TakeoffAnswerTable"),
+    ] {
+        body = body.content(form.media_type(), content(sent));
+        answered = answered.content(form.media_type(), content(given));
+    }
+    let operation = OperationBuilder::new()
+        .operation_id(Some("takeoff"))
+        .tag("Checks")
+        .summary(Some(words.fixed("text-takeoff-title")))
+        .description(Some(words.fixed("text-takeoff")))
+        .parameter(explain())
+        .request_body(Some(body.build()))
+        .response("200", answered.build())
+        .build();
+    let mut paths = Paths::new();
+    paths.add_path_operation(PATH, vec![HttpMethod::Post], operation);
+    paths
+}

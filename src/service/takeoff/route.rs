@@ -1,0 +1,69 @@
+//! `POST /v1/takeoffs`.
+
+use super::batch::Job;
+use super::form::Form;
+use super::source::{self, Source};
+use super::stream::Answers;
+use super::{operation, scribe};
+use crate::answers::Explain;
+use crate::service::gate::Permit;
+use crate::service::problem::Problem;
+use crate::service::query;
+use crate::service::state::Service;
+use axum::body::{Body, BodyDataStream};
+use axum::extract::{Request, State};
+use axum::http::{HeaderValue, header, request};
+use axum::response::{IntoResponse, Response};
+use axum::routing::post;
+use std::sync::Arc;
+use utoipa_axum::router::UtoipaMethodRouter;
+
+/// The route and its part of the OpenAPI document.
+pub fn route() -> UtoipaMethodRouter<Arc<Service>> {
+    let (schemas, paths) = operation::describe();
+    let handler = |State(service): State<Arc<Service>>, request: Request| async move {
+        let permit = Permit::of(&request);
+        let (parts, body) = request.into_parts();
+        handle(&service, permit, &parts, body).await.unwrap_or_else(Problem::into_response)
+    };
+    (schemas, paths, post(handler))
+}
+
+/// How much of the proof the answers carry when the caller does not say: a table has no place for any.
+pub const fn usual_explain(form: Form) -> Explain {
+    match form {
+        Form::Csv => Explain::None,
+        Form::Json | Form::Ndjson => Explain::Full,
+    }
+}
+
+async fn handle(
+    service: &Arc<Service>,
+    permit: Permit,
+    parts: &request::Parts,
+    body: Body,
+) -> Result<Response, Problem> {
+    let sent = Form::sent(&parts.headers)?;
+    let wanted = Form::wanted(&parts.headers, sent)?;
+    let explain = query::explain_or(parts.uri.query(), usual_explain(wanted))?;
+    let limits = service.limits();
+    let longest_line = limits.largest_body;
+    let source: Source<BodyDataStream> = match sent {
+        Form::Json => Source::of_document(source::receive(body, limits).await?)?,
+        Form::Ndjson | Form::Csv => {
+            let pieces = body.into_data_stream();
+            Source::of_lines(pieces, sent, longest_line, Some(limits.longest_wait)).await?
+        }
+    };
+    let job = Job {
+        reading: source.reading.clone(),
+        scribe: scribe::of(wanted),
+        explain,
+        longest_line,
+        permit,
+        service: Some(Arc::clone(service)),
+    };
+    let answers = Answers::to(source, job, service.crew());
+    let media_type = HeaderValue::from_static(wanted.media_type());
+    Ok(([(header::CONTENT_TYPE, media_type)], Body::from_stream(answers.into_stream())).into_response())
+}

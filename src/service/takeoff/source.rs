@@ -1,0 +1,334 @@
+//! From a body or a file to batches of lines: whatever has arrived is handed on at once, and no more is kept than a batch.
+
+use super::batch::Reading;
+use super::form::Form;
+use super::list::List;
+use crate::checks::FaultCode;
+use crate::service::body;
+use crate::service::fault_list::{FaultList, FaultView};
+use crate::service::problem::{Problem, ProblemKind};
+use crate::service::state::Limits;
+use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch, Lines, is_blank};
+use crate::takeoff::summary::Entry;
+use crate::takeoff::table::{Column, Columns, HeaderFault};
+use axum::body::Bytes;
+use futures_util::{FutureExt, Stream, StreamExt};
+use std::ops::Range;
+use std::time::Duration;
+use tokio::time::timeout;
+
+/// Why a takeoff ends.
+#[derive(Clone, Debug)]
+pub enum End {
+    /// It is whole.
+    Whole,
+    /// It broke off. A line that had begun is lost; `line` is its number.
+    Broken {
+        /// Why.
+        problem: Problem,
+        /// The number of the line that had begun.
+        line: Option<u64>,
+    },
+}
+
+/// What comes next.
+#[derive(Debug)]
+pub enum Next {
+    /// Lines.
+    Batch(Batch),
+    /// The end.
+    End(End),
+}
+
+/// A takeoff, as it arrives.
+pub struct Source<S> {
+    supply: Supply<S>,
+    /// What the lines are.
+    pub reading: Reading,
+    /// What became of the lines before the first batch: the header of a table, and blank lines before it.
+    pub before: Vec<Entry>,
+}
+
+enum Supply<S> {
+    Stream { pieces: S, piece: Bytes, lines: Lines, pause: Option<Duration>, end: Option<End> },
+    List { body: Bytes, items: Vec<Range<usize>>, next: usize },
+}
+
+impl<S, E> Source<S>
+where
+    S: Stream<Item = Result<Bytes, E>> + Unpin,
+{
+    /// A takeoff that is a stream of lines. A pause longer than `pause` breaks it off.
+    ///
+    /// The header of a table is read here, so that a header with faults refuses the whole.
+    pub async fn of_lines(
+        pieces: S,
+        form: Form,
+        longest_line: usize,
+        pause: Option<Duration>,
+    ) -> Result<Self, Problem> {
+        let lines = Lines::new(longest_line);
+        let mut supply = Supply::Stream { pieces, piece: Bytes::new(), lines, pause, end: None };
+        let (mut reading, mut before) = (Reading::Line, Vec::new());
+        if form == Form::Csv {
+            let header = supply.header(&mut before, longest_line).await?;
+            reading = Reading::Row(columns(&header)?);
+            before.push(Entry::Header);
+        }
+        Ok(Self { supply, reading, before })
+    }
+
+    /// What comes next. Waits until there is something, and no longer.
+    pub async fn next(&mut self) -> Next {
+        match &mut self.supply {
+            Supply::Stream { .. } => self.supply.more().await,
+            Supply::List { body, items, next } => list_batch(body, items, next),
+        }
+    }
+}
+
+impl<S> Source<S> {
+    /// A takeoff that is one JSON document.
+    pub fn of_document(body: Bytes) -> Result<Self, Problem> {
+        let list = List::read(&body)?;
+        let reading = Reading::Item(list.above);
+        Ok(Self { supply: Supply::List { body, items: list.items, next: 0 }, reading, before: Vec::new() })
+    }
+}
+
+impl<S, E> Supply<S>
+where
+    S: Stream<Item = Result<Bytes, E>> + Unpin,
+{
+    /// Takes in what has arrived until there is a batch, and waits only when there is no whole line.
+    async fn more(&mut self) -> Next {
+        let Self::Stream { pieces, piece, lines, pause, end } = self else {
+            return Next::End(End::Whole);
+        };
+        loop {
+            while !lines.is_full() && !piece.is_empty() {
+                lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
+            }
+            if lines.is_full() || end.is_some() {
+                match (lines.take(), end.clone()) {
+                    (Some(batch), _) => return Next::Batch(batch),
+                    (None, Some(end)) => return Next::End(end),
+                    (None, None) => {}
+                }
+            }
+            let arrived = match pieces.next().now_or_never() {
+                Some(arrived) => Some(arrived),
+                None => match (lines.take(), *pause) {
+                    (Some(batch), _) => return Next::Batch(batch),
+                    (None, None) => Some(pieces.next().await),
+                    (None, Some(pause)) => timeout(pause, pieces.next()).await.ok(),
+                },
+            };
+            let broken = match arrived {
+                Some(Some(Ok(bytes))) => {
+                    *piece = bytes;
+                    continue;
+                }
+                Some(None) => {
+                    lines.finish();
+                    *end = Some(End::Whole);
+                    continue;
+                }
+                Some(Some(Err(_))) => body::broken_off(),
+                None => {
+                    let seconds = pause.unwrap_or_default().as_secs_f32().to_string();
+                    let named = [("seconds", seconds)];
+                    Problem::told(ProblemKind::RequestTimeout, "problem-detail-takeoff-pause", named)
+                }
+            };
+            let line = lines.is_open().then(|| lines.next_number());
+            *end = Some(End::Broken { problem: broken, line });
+        }
+    }
+
+    /// The first line that is not blank.
+    async fn header(&mut self, before: &mut Vec<Entry>, longest_line: usize) -> Result<Vec<u8>, Problem> {
+        loop {
+            let Self::Stream { pieces, piece, lines, pause, end } = self else { return Ok(Vec::new()) };
+            while let Some((_, line)) = lines.pop() {
+                match line {
+                    Some(line) if is_blank(&line) => before.push(Entry::Blank),
+                    Some(line) => return Ok(line),
+                    None => {
+                        let most = [("most", longest_line.to_string())];
+                        return Err(Problem::told(
+                            ProblemKind::BodyTooLarge,
+                            "problem-detail-line-too-long",
+                            most,
+                        ));
+                    }
+                }
+            }
+            if end.is_some() || before.len() > BATCH_LINES {
+                let fault =
+                    FaultView::in_body(String::new(), FaultCode::MissingMember, "fault-table-no-header", []);
+                return Err(Problem::invalid(FaultList::of(fault)));
+            }
+            if !piece.is_empty() {
+                lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
+                continue;
+            }
+            let arrived = match *pause {
+                None => Some(pieces.next().await),
+                Some(pause) => timeout(pause, pieces.next()).await.ok(),
+            };
+            match arrived {
+                Some(Some(Ok(bytes))) => *piece = bytes,
+                Some(None) => {
+                    lines.finish();
+                    *end = Some(End::Whole);
+                }
+                Some(Some(Err(_))) => return Err(body::broken_off()),
+                None => {
+                    let seconds = [("seconds", pause.unwrap_or_default().as_secs_f32().to_string())];
+                    let kind = ProblemKind::RequestTimeout;
+                    return Err(Problem::told(kind, "problem-detail-request-timeout", seconds));
+                }
+            }
+        }
+    }
+}
+
+/// The columns of a header; the problem lists every name that is none.
+fn columns(header: &[u8]) -> Result<Columns, Problem> {
+    let mut faults = FaultList::default();
+    let known = || Column::ALL.iter().map(|column| column.name());
+    match std::str::from_utf8(header) {
+        Err(error) => {
+            let named = [("byte", (error.valid_up_to() + 1).to_string())];
+            let key = "fault-table-not-utf8";
+            faults.push(FaultView::in_body(String::new(), FaultCode::NotAccepted, key, named));
+        }
+        Ok(header) => match Columns::read(header) {
+            Ok(columns) => return Ok(columns),
+            Err(wrong) => {
+                for fault in wrong {
+                    faults.push(match fault {
+                        HeaderFault::Unknown(name) => {
+                            let named = [("column", shortened(&name))];
+                            let key = "fault-table-unknown-column";
+                            FaultView::in_body(pointer(&name), FaultCode::UnknownMember, key, named)
+                                .accepting(known(), Some(&name))
+                        }
+                        HeaderFault::Twice(name) => {
+                            let named = [("column", shortened(&name))];
+                            let key = "fault-table-column-twice";
+                            FaultView::in_body(pointer(&name), FaultCode::DuplicateMember, key, named)
+                        }
+                        HeaderFault::Quote => {
+                            let key = "fault-table-quote";
+                            FaultView::in_body(String::new(), FaultCode::NotAccepted, key, [])
+                        }
+                    });
+                }
+            }
+        },
+    }
+    Err(Problem::invalid(faults))
+}
+
+fn shortened(name: &str) -> String {
+    name.chars().take(80).collect()
+}
+
+/// A column as a JSON Pointer into a row.
+fn pointer(name: &str) -> String {
+    format!("/{}", shortened(name).replace('~', "~0").replace('/', "~1"))
+}
+
+/// The next items of a list.
+fn list_batch(body: &Bytes, items: &[Range<usize>], next: &mut usize) -> Next {
+    let rest = items.get(*next..).unwrap_or_default();
+    let mut bytes = 0;
+    let fits = |item: &&Range<usize>| {
+        let before = bytes;
+        bytes += item.len();
+        before < BATCH_BYTES
+    };
+    let some: Vec<&[u8]> = rest
+        .iter()
+        .take(BATCH_LINES)
+        .take_while(fits)
+        .map(|item| body.get(item.clone()).unwrap_or_default())
+        .collect();
+    if some.is_empty() {
+        return Next::End(End::Whole);
+    }
+    let first = *next as u64 + 1;
+    *next += some.len();
+    Next::Batch(Batch::of(first, some))
+}
+
+/// Takes in a body that is one JSON document.
+pub async fn receive(body: axum::body::Body, limits: Limits) -> Result<Bytes, Problem> {
+    let limits = Limits { largest_body: limits.largest_takeoff, ..limits };
+    crate::service::check_route::receive(body, limits).await
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use futures_util::stream;
+
+    type Piece = Result<Bytes, ()>;
+
+    async fn all(pieces: Vec<Piece>, form: Form) -> (Vec<(u64, String)>, End) {
+        let source = Source::of_lines(stream::iter(pieces), form, 100, None).await;
+        let mut source = source.unwrap_or_else(|problem| panic!("{problem:?}"));
+        let mut lines = Vec::new();
+        loop {
+            match source.next().await {
+                Next::Batch(batch) => lines.extend(batch.iter().map(|(number, text)| {
+                    (number, text.map(|text| String::from_utf8_lossy(text).into_owned()).unwrap_or_default())
+                })),
+                Next::End(end) => return (lines, end),
+            }
+        }
+    }
+
+    fn piece(text: &str) -> Piece {
+        Ok(Bytes::copy_from_slice(text.as_bytes()))
+    }
+
+    #[tokio::test]
+    async fn lines_keep_their_numbers_across_pieces_and_a_broken_line_is_told() {
+        let (lines, end) = all(vec![piece("a\nb"), piece("c\n"), piece("\nd"), Err(())], Form::Ndjson).await;
+        let expected = [(1, "a"), (2, "bc"), (3, "")].map(|(number, text)| (number, text.to_owned()));
+        assert_eq!(lines, expected);
+        assert!(matches!(end, End::Broken { line: Some(4), .. }), "{end:?}");
+        let (lines, end) = all(vec![piece("a\nb")], Form::Ndjson).await;
+        assert_eq!((lines.len(), matches!(end, End::Whole)), (2, true));
+    }
+
+    #[tokio::test]
+    async fn a_large_piece_is_handed_on_in_batches() {
+        let text: String = (0..10_000).map(|number| format!("{number}\n")).collect();
+        let mut source = Source::of_lines(stream::iter([piece(&text)]), Form::Ndjson, 100, None)
+            .await
+            .unwrap_or_else(|_| panic!());
+        let (mut lines, mut batches) = (0, 0);
+        while let Next::Batch(batch) = source.next().await {
+            assert!(batch.iter().len() <= BATCH_LINES);
+            lines += batch.iter().len();
+            batches += 1;
+        }
+        assert_eq!(lines, 10_000);
+        assert!(batches >= 10_000 / BATCH_LINES, "{batches}");
+    }
+
+    #[tokio::test]
+    async fn the_header_of_a_table_is_read_first() {
+        let pieces = vec![piece("\n\nrefer"), piece("ence,box\nx,4x4x2-1/8\ny,")];
+        let mut source = Source::of_lines(stream::iter(pieces), Form::Csv, 100, None)
+            .await
+            .unwrap_or_else(|problem| panic!("{problem:?}"));
+        assert_eq!(source.before.len(), 3);
+        let Next::Batch(batch) = source.next().await else { panic!("no lines") };
+        assert_eq!(batch.first, 4);
+    }
+}
