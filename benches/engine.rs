@@ -1,4 +1,7 @@
-//! What one evaluation costs, and each part of it: decode, evaluate, put in words, write.
+//! What one outlet-box fill costs in process, part by part: decode, evaluate with the full proof, put in words, write; and
+//! the same answer written by serde_json beside it.
+//!
+//!     cargo bench --bench engine
 
 use divan::{Bencher, black_box};
 use elbowroom::answers::{Explain, answer};
@@ -9,97 +12,53 @@ use elbowroom::words::Catalogue;
 const OUTLET_BOX: &str = include_str!("data/outlet-box.json");
 
 fn main() {
-    if std::env::args().nth(1).as_deref() == Some("--profile") {
-        let request: OutletFillRequest = serde_json::from_str(OUTLET_BOX).unwrap();
-        for _ in 0..2000 {
-            prof_decode();
-            prof_eval(&request);
-            prof_rest(&request);
-            prof_serde(&request);
-        }
-        return;
-    }
     divan::main();
 }
-#[inline(never)]
-fn prof_decode() {
-    black_box(serde_json::from_str::<OutletFillRequest>(OUTLET_BOX).unwrap());
-}
-#[inline(never)]
-fn prof_eval(r: &OutletFillRequest) {
-    black_box(evaluate::<OutletFill>(r));
-}
-#[inline(never)]
-fn prof_serde(r: &OutletFillRequest) {
-    let e = evaluate::<OutletFill>(r);
-    let a = prof_answer(r, &e);
-    let mut v = Vec::with_capacity(16384);
-    prof_serde_write(&a, &mut v);
-    assert_eq!(v, prof_write(&a));
-}
-#[inline(never)]
-fn prof_serde_write(
-    a: &elbowroom::answers::Answer<'_, elbowroom::checks::outlet_fill::OutletFillOutcome>,
-    v: &mut Vec<u8>,
-) {
-    serde_json::to_writer(v, a).unwrap();
-}
-#[inline(never)]
-fn prof_rest(r: &OutletFillRequest) {
-    let e = evaluate::<OutletFill>(r);
-    let a = prof_answer(r, &e);
-    black_box(prof_write(&a));
-}
-#[inline(never)]
-fn prof_answer<'a>(
-    r: &'a OutletFillRequest,
-    e: &'a elbowroom::checks::Evaluation<elbowroom::checks::outlet_fill::OutletFillOutcome>,
-) -> elbowroom::answers::Answer<'a, elbowroom::checks::outlet_fill::OutletFillOutcome> {
-    answer::<OutletFill>(r, e, Explain::Full, Catalogue::english())
-}
-#[inline(never)]
-fn prof_write(
-    a: &elbowroom::answers::Answer<'_, elbowroom::checks::outlet_fill::OutletFillOutcome>,
-) -> Vec<u8> {
-    let mut v = Vec::with_capacity(16384);
-    a.write_json(&mut v).unwrap();
-    v
+
+fn request() -> OutletFillRequest {
+    serde_json::from_str(black_box(OUTLET_BOX)).expect("the request decodes")
 }
 
 #[divan::bench]
-fn decode() -> OutletFillRequest {
-    serde_json::from_str(OUTLET_BOX).unwrap()
+fn decoded() -> OutletFillRequest {
+    request()
 }
 
 #[divan::bench]
-fn evaluate_full(bencher: Bencher) {
-    let request: OutletFillRequest = serde_json::from_str(OUTLET_BOX).unwrap();
+fn evaluated_with_full_proof(bencher: Bencher) {
+    let request = request();
     bencher.bench_local(|| evaluate::<OutletFill>(black_box(&request)));
 }
+
 #[divan::bench]
-fn words(bencher: Bencher) {
-    let request: OutletFillRequest = serde_json::from_str(OUTLET_BOX).unwrap();
-    let e = evaluate::<OutletFill>(&request);
+fn put_in_words(bencher: Bencher) {
+    let request = request();
+    let evaluation = evaluate::<OutletFill>(&request);
     bencher.bench_local(|| {
-        black_box(prof_answer(&request, &e));
+        drop(black_box(answer::<OutletFill>(&request, &evaluation, Explain::Full, Catalogue::english())));
     });
 }
+
 #[divan::bench]
-fn write_serde(bencher: Bencher) {
-    let request: OutletFillRequest = serde_json::from_str(OUTLET_BOX).unwrap();
-    let e = evaluate::<OutletFill>(&request);
-    let a = prof_answer(&request, &e);
+fn written(bencher: Bencher) {
+    let request = request();
+    let evaluation = evaluate::<OutletFill>(&request);
+    let answer = answer::<OutletFill>(&request, &evaluation, Explain::Full, Catalogue::english());
     bencher.bench_local(|| {
-        let mut v = Vec::with_capacity(16384);
-        prof_serde_write(&a, &mut v);
-        v
+        let mut json = Vec::with_capacity(16 * 1024);
+        answer.write_json(&mut json).expect("an answer is JSON");
+        json
     });
 }
+
 #[divan::bench]
-fn write(bencher: Bencher) {
-    let request: OutletFillRequest = serde_json::from_str(OUTLET_BOX).unwrap();
-    let e = evaluate::<OutletFill>(&request);
-    let a = prof_answer(&request, &e);
-    eprintln!("{} {}", e.proof.steps().len(), prof_write(&a).len());
-    bencher.bench_local(|| prof_write(&a));
+fn written_by_serde_json(bencher: Bencher) {
+    let request = request();
+    let evaluation = evaluate::<OutletFill>(&request);
+    let answer = answer::<OutletFill>(&request, &evaluation, Explain::Full, Catalogue::english());
+    bencher.bench_local(|| {
+        let mut json = Vec::with_capacity(16 * 1024);
+        serde_json::to_writer(&mut json, &answer).expect("an answer is JSON");
+        json
+    });
 }

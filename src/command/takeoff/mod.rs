@@ -160,23 +160,14 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
     }
 }
 
-const fn status_of(summary: &Summary) -> u8 {
-    let mut verdicts = (0, 0);
-    let mut index = 0;
-    let checks = summary.checks.as_slice();
-    while index < checks.len() {
-        verdicts = (
-            verdicts.0 + checks[index].verdicts.violates,
-            verdicts.1 + checks[index].verdicts.not_determined,
-        );
-        index += 1;
-    }
-    match (summary.complete, summary.lines.refused, verdicts) {
+fn status_of(summary: &Summary) -> u8 {
+    let verdicts = summary.verdicts();
+    match (summary.complete, summary.lines.refused, verdicts.violates, verdicts.not_determined) {
         (false, ..) => status::NO_INPUT,
-        (true, 0, (0, 0)) => status::COMPLIES,
-        (true, 0, (0, _)) => status::NOT_DETERMINED,
-        (true, 0, _) => status::VIOLATES,
-        (true, ..) => status::REFUSED,
+        (true, 1.., ..) => status::REFUSED,
+        (true, 0, 1.., _) => status::VIOLATES,
+        (true, 0, 0, 1..) => status::NOT_DETERMINED,
+        (true, 0, 0, 0) => status::COMPLIES,
     }
 }
 
