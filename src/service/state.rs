@@ -20,7 +20,7 @@ pub struct Limits {
     /// The largest body that is read, in bytes.
     pub largest_body: usize,
     /// How long a body may take to arrive. Evaluating it takes microseconds, so this bounds the whole request. A takeoff
-    /// that is streamed may take as long as it likes, but not pause for so long.
+    /// that is streamed may take as long as it likes, but a whole line must arrive each time within this.
     pub longest_wait: Duration,
     /// The largest takeoff that is read as one JSON document, in bytes. A streamed one has no limit but its longest line,
     /// which is `largest_body`.

@@ -14,7 +14,7 @@ use futures_util::{StreamExt, stream};
 use serde_json::{Value, json};
 use std::convert::Infallible;
 use std::sync::Arc;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 use tokio::io::AsyncWriteExt;
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::mpsc;
@@ -398,6 +398,41 @@ async fn a_pause_that_is_too_long_ends_the_stream_and_what_had_arrived_is_accoun
     assert_eq!(summary["complete"], false);
     assert_accounted(summary, 9);
     drop(sending.await.unwrap());
+}
+
+/// Bytes now and then are no lines: a caller that sends nothing but those is cut off after the time of a pause.
+#[tokio::test]
+async fn a_caller_that_sends_a_byte_now_and_then_is_cut_off() {
+    let limits = Limits { longest_wait: Duration::from_millis(400), ..Limits::default() };
+    for byte in ["x", "\n", " "] {
+        let (sender, body) = piecemeal();
+        let answers = begin(limits, body).await;
+        let start = Instant::now();
+        let sending = tokio::spawn(async move {
+            while sender.send(byte.into()).await.is_ok() {
+                tokio::time::sleep(Duration::from_millis(20)).await;
+            }
+        });
+        let pieces: Vec<Bytes> = answers.map(Result::unwrap).collect().await;
+        let took = start.elapsed();
+        assert!((Duration::from_millis(350)..Duration::from_secs(3)).contains(&took), "{byte:?}: {took:?}");
+        let text = String::from_utf8(pieces.concat()).unwrap();
+        assert!(
+            text.contains("/v1/problems/request-timeout") && text.contains("\"complete\":false"),
+            "{text}"
+        );
+        timeout(Duration::from_secs(3), sending).await.expect("nothing more is taken").unwrap();
+    }
+}
+
+#[tokio::test]
+async fn a_line_without_an_end_is_cut_off_however_fast_it_comes() {
+    let limits = Limits { longest_wait: Duration::from_millis(400), ..Limits::default() };
+    let body = Body::from_stream(stream::repeat_with(|| Ok::<_, Infallible>(Bytes::from(vec![b'x'; 8192]))));
+    let answers = begin(limits, body).await;
+    let all = timeout(Duration::from_secs(5), answers.map(Result::unwrap).collect::<Vec<_>>());
+    let text = all.await.expect("it is cut off").concat();
+    assert!(String::from_utf8(text).unwrap().contains("/v1/problems/request-timeout"));
 }
 
 #[tokio::test]

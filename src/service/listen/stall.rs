@@ -1,4 +1,4 @@
-//! A stream that is given up when its other end stops reading.
+//! A stream that is given up when its other end stops reading, or reads next to nothing.
 
 use std::future::Future;
 use std::io;
@@ -8,12 +8,22 @@ use std::time::Duration;
 use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::time::{Sleep, sleep};
 
-/// A stream whose writes fail when nothing could be written for a while.
+/// The bytes that must go out while a stream waits, unless that is all there is: who reads a byte now and then is as good as
+/// one who reads none.
+const LEAST: usize = 16 * 1024;
+
+/// A stream whose writes fail when next to nothing could be written for a while.
 #[derive(Debug)]
 pub struct Stall<S> {
     stream: S,
     longest: Duration,
-    waiting: Option<Pin<Box<Sleep>>>,
+    waiting: Option<Waiting>,
+}
+
+#[derive(Debug)]
+struct Waiting {
+    end: Pin<Box<Sleep>>,
+    written: usize,
 }
 
 impl<S> Stall<S> {
@@ -22,17 +32,39 @@ impl<S> Stall<S> {
         Self { stream, longest, waiting: None }
     }
 
-    /// Passes on what a write said; says that it failed when it waited for too long.
-    fn watch<T>(&mut self, context: &mut Context<'_>, said: Poll<io::Result<T>>) -> Poll<io::Result<T>> {
+    /// Passes on what a write said; says that it failed when there was too little progress for too long.
+    fn watch(&mut self, context: &mut Context<'_>, said: Poll<io::Result<usize>>) -> Poll<io::Result<usize>> {
+        match (&said, &mut self.waiting) {
+            (Poll::Ready(Ok(bytes)), Some(waiting)) if waiting.written + bytes < LEAST => {
+                waiting.written += bytes;
+                said
+            }
+            (Poll::Ready(_), _) => {
+                self.waiting = None;
+                said
+            }
+            (Poll::Pending, _) => self.wait(context).map(Err),
+        }
+    }
+
+    /// Passes on what a flush said: once it is done, everything is on its way.
+    fn watch_end(&mut self, context: &mut Context<'_>, said: Poll<io::Result<()>>) -> Poll<io::Result<()>> {
         if said.is_ready() {
             self.waiting = None;
             return said;
         }
+        self.wait(context).map(Err)
+    }
+
+    fn wait(&mut self, context: &mut Context<'_>) -> Poll<io::Error> {
         let longest = self.longest;
-        match self.waiting.get_or_insert_with(|| Box::pin(sleep(longest))).as_mut().poll(context) {
-            Poll::Ready(()) => Poll::Ready(Err(io::ErrorKind::TimedOut.into())),
-            Poll::Pending => Poll::Pending,
-        }
+        let begun = || Waiting { end: Box::pin(sleep(longest)), written: 0 };
+        self.waiting
+            .get_or_insert_with(begun)
+            .end
+            .as_mut()
+            .poll(context)
+            .map(|()| io::ErrorKind::TimedOut.into())
     }
 }
 
@@ -71,35 +103,55 @@ impl<S: AsyncWrite + Unpin> AsyncWrite for Stall<S> {
 
     fn poll_flush(mut self: Pin<&mut Self>, context: &mut Context<'_>) -> Poll<io::Result<()>> {
         let said = Pin::new(&mut self.stream).poll_flush(context);
-        self.watch(context, said)
+        self.watch_end(context, said)
     }
 
     fn poll_shutdown(mut self: Pin<&mut Self>, context: &mut Context<'_>) -> Poll<io::Result<()>> {
         let said = Pin::new(&mut self.stream).poll_shutdown(context);
-        self.watch(context, said)
+        self.watch_end(context, said)
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use tokio::io::{AsyncReadExt, AsyncWriteExt, duplex};
+    use tokio::io::{AsyncReadExt, AsyncWriteExt, DuplexStream, duplex};
+
+    /// Reads so many bytes at a time, with a pause before each.
+    async fn read(mut far: DuplexStream, bytes: usize, times: u32) -> DuplexStream {
+        let mut buffer = vec![0; bytes];
+        for _ in 0..times {
+            sleep(Duration::from_millis(80)).await;
+            far.read_exact(&mut buffer).await.unwrap();
+        }
+        far
+    }
 
     #[tokio::test]
     async fn a_write_that_nobody_reads_fails_and_one_that_is_read_slowly_does_not() {
-        let (near, mut far) = duplex(16);
+        let (near, far) = duplex(LEAST);
         let mut near = Stall::new(near, Duration::from_millis(200));
-        let slow = tokio::spawn(async move {
-            let mut buffer = [0; 16];
-            for _ in 0..6 {
-                tokio::time::sleep(Duration::from_millis(80)).await;
-                far.read_exact(&mut buffer).await.unwrap();
-            }
-            far
-        });
-        near.write_all(&[1; 96]).await.unwrap();
+        let slow = tokio::spawn(read(far, LEAST, 6));
+        near.write_all(&vec![1; 6 * LEAST]).await.unwrap();
         let _far = slow.await.unwrap();
-        let error = near.write_all(&[1; 96]).await.unwrap_err();
+        let error = near.write_all(&vec![1; 2 * LEAST]).await.unwrap_err();
         assert_eq!(error.kind(), io::ErrorKind::TimedOut);
+    }
+
+    #[tokio::test]
+    async fn a_write_of_which_a_few_bytes_are_read_now_and_then_fails() {
+        let (near, far) = duplex(16);
+        let mut near = Stall::new(near, Duration::from_millis(200));
+        let _slow = tokio::spawn(read(far, 16, 1000));
+        let error = near.write_all(&[1; 1600]).await.unwrap_err();
+        assert_eq!(error.kind(), io::ErrorKind::TimedOut);
+        // as much in small parts, each of which is all there is, is no stall
+        let (near, far) = duplex(16);
+        let mut near = Stall::new(near, Duration::from_millis(200));
+        let _slow = tokio::spawn(read(far, 16, 1000));
+        for _ in 0..6 {
+            near.write_all(&[1; 16]).await.unwrap();
+            near.flush().await.unwrap();
+        }
     }
 }

@@ -86,14 +86,24 @@ pub static SETTINGS: &[Setting] = &[
         "16MiB",
         "The largest takeoff that is one document; lines have no limit together",
     ),
-    value("body-wait", "TIME", "10s", "How long a body may take to arrive"),
+    value(
+        "body-wait",
+        "TIME",
+        "10s",
+        "How long a body may take to arrive, or the next whole line of one that is streamed",
+    ),
     value(
         "header-wait",
         "TIME",
         "15s",
         "How long the next request on a connection may take to arrive up to its body",
     ),
-    value("stall-wait", "TIME", "30s", "How long a caller may leave an answer unread"),
+    value(
+        "stall-wait",
+        "TIME",
+        "30s",
+        "How long a caller may leave an answer unread; in that time it reads 16 KiB, or all that there is",
+    ),
     value("most-connections", "COUNT", "4096", "Connections that are open at once; more are turned away"),
     value("most-requests", "COUNT", "1024", "Requests that are answered at once; more are turned away"),
     value(

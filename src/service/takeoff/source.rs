@@ -15,7 +15,7 @@ use axum::body::Bytes;
 use futures_util::{FutureExt, Stream, StreamExt};
 use std::ops::Range;
 use std::time::Duration;
-use tokio::time::timeout;
+use tokio::time::{Instant, timeout_at};
 
 /// Why a takeoff ends.
 #[derive(Clone, Debug)]
@@ -50,15 +50,62 @@ pub struct Source<S> {
 }
 
 enum Supply<S> {
-    Stream { pieces: S, piece: Bytes, lines: Lines, pause: Option<Duration>, end: Option<End> },
+    Stream { pieces: S, piece: Bytes, lines: Lines, patience: Patience, end: Option<End> },
     List { body: Bytes, items: Vec<Range<usize>>, next: usize },
+}
+
+/// How long the next line is waited for. Bytes alone do not prolong it, nor do blank lines: a caller that sends a byte now and
+/// then is no slow producer of lines.
+struct Patience {
+    pause: Option<Duration>,
+    /// Since when.
+    since: Option<Instant>,
+}
+
+impl Patience {
+    /// The wait for the next line begins, unless it has begun.
+    fn begin(&mut self) {
+        self.since.get_or_insert_with(Instant::now);
+    }
+
+    /// Lines have arrived.
+    fn rewarded(&mut self, batch: Batch) -> Next {
+        if batch.iter().any(|(_, line)| line.is_none_or(|line| !is_blank(line))) {
+            self.since = None;
+        }
+        Next::Batch(batch)
+    }
+
+    /// Waits for what arrives next; `None` when it has waited for too long.
+    async fn wait<S: Stream + Unpin>(&self, pieces: &mut S) -> Option<Option<S::Item>> {
+        match self.end() {
+            None => Some(pieces.next().await),
+            // what never pauses would win against the clock each time
+            Some(_) if self.is_over() => None,
+            Some(end) => timeout_at(end, pieces.next()).await.ok(),
+        }
+    }
+
+    fn end(&self) -> Option<Instant> {
+        Some(self.since? + self.pause?)
+    }
+
+    fn is_over(&self) -> bool {
+        self.end().is_some_and(|end| end <= Instant::now())
+    }
+
+    /// The problem of a caller who was waited for too long.
+    fn lost(&self, detail: &'static str) -> Problem {
+        let seconds = self.pause.unwrap_or_default().as_secs_f32().to_string();
+        Problem::told(ProblemKind::RequestTimeout, detail, [("seconds", seconds)])
+    }
 }
 
 impl<S, E> Source<S>
 where
     S: Stream<Item = Result<Bytes, E>> + Unpin,
 {
-    /// A takeoff that is a stream of lines. A pause longer than `pause` breaks it off.
+    /// A takeoff that is a stream of lines. It breaks off when no whole line arrives for as long as `pause`.
     ///
     /// The header of a table is read here, so that a header with faults refuses the whole.
     pub async fn of_lines(
@@ -68,7 +115,8 @@ where
         pause: Option<Duration>,
     ) -> Result<Self, Problem> {
         let lines = Lines::new(longest_line);
-        let mut supply = Supply::Stream { pieces, piece: Bytes::new(), lines, pause, end: None };
+        let patience = Patience { pause, since: None };
+        let mut supply = Supply::Stream { pieces, piece: Bytes::new(), lines, patience, end: None };
         let (mut reading, mut before) = (Reading::Line, Vec::new());
         if form == Form::Csv {
             let header = supply.header(&mut before, longest_line).await?;
@@ -102,26 +150,27 @@ where
 {
     /// Takes in what has arrived until there is a batch, and waits only when there is no whole line.
     async fn more(&mut self) -> Next {
-        let Self::Stream { pieces, piece, lines, pause, end } = self else {
+        let Self::Stream { pieces, piece, lines, patience, end } = self else {
             return Next::End(End::Whole);
         };
+        patience.begin();
         loop {
             while !lines.is_full() && !piece.is_empty() {
                 lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
             }
             if lines.is_full() || end.is_some() {
                 match (lines.take(), end.clone()) {
-                    (Some(batch), _) => return Next::Batch(batch),
+                    (Some(batch), _) => return patience.rewarded(batch),
                     (None, Some(end)) => return Next::End(end),
                     (None, None) => {}
                 }
             }
-            let arrived = match pieces.next().now_or_never() {
+            let at_once = if patience.is_over() { None } else { pieces.next().now_or_never() };
+            let arrived = match at_once {
                 Some(arrived) => Some(arrived),
-                None => match (lines.take(), *pause) {
-                    (Some(batch), _) => return Next::Batch(batch),
-                    (None, None) => Some(pieces.next().await),
-                    (None, Some(pause)) => timeout(pause, pieces.next()).await.ok(),
+                None => match lines.take() {
+                    Some(batch) => return patience.rewarded(batch),
+                    None => patience.wait(pieces).await,
                 },
             };
             let broken = match arrived {
@@ -135,11 +184,7 @@ where
                     continue;
                 }
                 Some(Some(Err(_))) => body::broken_off(),
-                None => {
-                    let seconds = pause.unwrap_or_default().as_secs_f32().to_string();
-                    let named = [("seconds", seconds)];
-                    Problem::told(ProblemKind::RequestTimeout, "problem-detail-takeoff-pause", named)
-                }
+                None => patience.lost("problem-detail-takeoff-pause"),
             };
             let line = lines.is_open().then(|| lines.next_number());
             *end = Some(End::Broken { problem: broken, line });
@@ -149,11 +194,15 @@ where
     /// The first line that is not blank.
     async fn header(&mut self, before: &mut Vec<Entry>, longest_line: usize) -> Result<Vec<u8>, Problem> {
         loop {
-            let Self::Stream { pieces, piece, lines, pause, end } = self else { return Ok(Vec::new()) };
+            let Self::Stream { pieces, piece, lines, patience, end } = self else { return Ok(Vec::new()) };
+            patience.begin();
             while let Some((_, line)) = lines.pop() {
                 match line {
                     Some(line) if is_blank(&line) => before.push(Entry::Blank),
-                    Some(line) => return Ok(line),
+                    Some(line) => {
+                        patience.since = None;
+                        return Ok(line);
+                    }
                     None => {
                         let most = [("most", longest_line.to_string())];
                         return Err(Problem::told(
@@ -173,22 +222,14 @@ where
                 lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
                 continue;
             }
-            let arrived = match *pause {
-                None => Some(pieces.next().await),
-                Some(pause) => timeout(pause, pieces.next()).await.ok(),
-            };
-            match arrived {
+            match patience.wait(pieces).await {
                 Some(Some(Ok(bytes))) => *piece = bytes,
                 Some(None) => {
                     lines.finish();
                     *end = Some(End::Whole);
                 }
                 Some(Some(Err(_))) => return Err(body::broken_off()),
-                None => {
-                    let seconds = [("seconds", pause.unwrap_or_default().as_secs_f32().to_string())];
-                    let kind = ProblemKind::RequestTimeout;
-                    return Err(Problem::told(kind, "problem-detail-request-timeout", seconds));
-                }
+                None => return Err(patience.lost("problem-detail-request-timeout")),
             }
         }
     }
