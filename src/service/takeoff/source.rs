@@ -1,21 +1,20 @@
 //! From a body or a file to batches of lines: whatever has arrived is handed on at once, and no more is kept than a batch.
 
+use super::arriving::Arriving;
 use super::batch::Reading;
 use super::form::Form;
 use super::list::List;
 use crate::checks::FaultCode;
-use crate::service::body;
 use crate::service::fault_list::{FaultList, FaultView};
-use crate::service::problem::{Problem, ProblemKind};
+use crate::service::problem::Problem;
 use crate::service::state::Limits;
-use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch, Lines, is_blank};
+use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch};
 use crate::takeoff::summary::Entry;
 use crate::takeoff::table::{Column, Columns, HeaderFault};
 use axum::body::Bytes;
-use futures_util::{FutureExt, Stream, StreamExt};
+use futures_util::Stream;
 use std::ops::Range;
 use std::time::Duration;
-use tokio::time::{Instant, timeout_at};
 
 /// Why a takeoff ends.
 #[derive(Clone, Debug)]
@@ -50,55 +49,8 @@ pub struct Source<S> {
 }
 
 enum Supply<S> {
-    Stream { pieces: S, piece: Bytes, lines: Lines, patience: Patience, end: Option<End> },
+    Stream(Box<Arriving<S>>),
     List { body: Bytes, items: Vec<Range<usize>>, next: usize },
-}
-
-/// How long the next line is waited for. Bytes alone do not prolong it, nor do blank lines: a caller that sends a byte now and
-/// then is no slow producer of lines.
-struct Patience {
-    pause: Option<Duration>,
-    /// Since when.
-    since: Option<Instant>,
-}
-
-impl Patience {
-    /// The wait for the next line begins, unless it has begun.
-    fn begin(&mut self) {
-        self.since.get_or_insert_with(Instant::now);
-    }
-
-    /// Lines have arrived.
-    fn rewarded(&mut self, batch: Batch) -> Next {
-        if batch.iter().any(|(_, line)| line.is_none_or(|line| !is_blank(line))) {
-            self.since = None;
-        }
-        Next::Batch(batch)
-    }
-
-    /// Waits for what arrives next; `None` when it has waited for too long.
-    async fn wait<S: Stream + Unpin>(&self, pieces: &mut S) -> Option<Option<S::Item>> {
-        match self.end() {
-            None => Some(pieces.next().await),
-            // what never pauses would win against the clock each time
-            Some(_) if self.is_over() => None,
-            Some(end) => timeout_at(end, pieces.next()).await.ok(),
-        }
-    }
-
-    fn end(&self) -> Option<Instant> {
-        Some(self.since? + self.pause?)
-    }
-
-    fn is_over(&self) -> bool {
-        self.end().is_some_and(|end| end <= Instant::now())
-    }
-
-    /// The problem of a caller who was waited for too long.
-    fn lost(&self, detail: &'static str) -> Problem {
-        let seconds = self.pause.unwrap_or_default().as_secs_f32().to_string();
-        Problem::told(ProblemKind::RequestTimeout, detail, [("seconds", seconds)])
-    }
 }
 
 impl<S, E> Source<S>
@@ -114,22 +66,20 @@ where
         longest_line: usize,
         pause: Option<Duration>,
     ) -> Result<Self, Problem> {
-        let lines = Lines::new(longest_line);
-        let patience = Patience { pause, since: None };
-        let mut supply = Supply::Stream { pieces, piece: Bytes::new(), lines, patience, end: None };
+        let mut arriving = Box::new(Arriving::new(pieces, longest_line, pause));
         let (mut reading, mut before) = (Reading::Line, Vec::new());
         if form == Form::Csv {
-            let header = supply.header(&mut before, longest_line).await?;
+            let header = arriving.header(&mut before, longest_line).await?;
             reading = Reading::Row(columns(&header)?);
             before.push(Entry::Header);
         }
-        Ok(Self { supply, reading, before })
+        Ok(Self { supply: Supply::Stream(arriving), reading, before })
     }
 
     /// What comes next. Waits until there is something, and no longer.
     pub async fn next(&mut self) -> Next {
         match &mut self.supply {
-            Supply::Stream { .. } => self.supply.more().await,
+            Supply::Stream(arriving) => arriving.more().await,
             Supply::List { body, items, next } => list_batch(body, items, next),
         }
     }
@@ -141,97 +91,6 @@ impl<S> Source<S> {
         let list = List::read(&body)?;
         let reading = Reading::Item(list.above);
         Ok(Self { supply: Supply::List { body, items: list.items, next: 0 }, reading, before: Vec::new() })
-    }
-}
-
-impl<S, E> Supply<S>
-where
-    S: Stream<Item = Result<Bytes, E>> + Unpin,
-{
-    /// Takes in what has arrived until there is a batch, and waits only when there is no whole line.
-    async fn more(&mut self) -> Next {
-        let Self::Stream { pieces, piece, lines, patience, end } = self else {
-            return Next::End(End::Whole);
-        };
-        patience.begin();
-        loop {
-            while !lines.is_full() && !piece.is_empty() {
-                lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
-            }
-            if lines.is_full() || end.is_some() {
-                match (lines.take(), end.clone()) {
-                    (Some(batch), _) => return patience.rewarded(batch),
-                    (None, Some(end)) => return Next::End(end),
-                    (None, None) => {}
-                }
-            }
-            let at_once = if patience.is_over() { None } else { pieces.next().now_or_never() };
-            let arrived = match at_once {
-                Some(arrived) => Some(arrived),
-                None => match lines.take() {
-                    Some(batch) => return patience.rewarded(batch),
-                    None => patience.wait(pieces).await,
-                },
-            };
-            let broken = match arrived {
-                Some(Some(Ok(bytes))) => {
-                    *piece = bytes;
-                    continue;
-                }
-                Some(None) => {
-                    lines.finish();
-                    *end = Some(End::Whole);
-                    continue;
-                }
-                Some(Some(Err(_))) => body::broken_off(),
-                None => patience.lost("problem-detail-takeoff-pause"),
-            };
-            let line = lines.is_open().then(|| lines.next_number());
-            *end = Some(End::Broken { problem: broken, line });
-        }
-    }
-
-    /// The first line that is not blank.
-    async fn header(&mut self, before: &mut Vec<Entry>, longest_line: usize) -> Result<Vec<u8>, Problem> {
-        loop {
-            let Self::Stream { pieces, piece, lines, patience, end } = self else { return Ok(Vec::new()) };
-            patience.begin();
-            while let Some((_, line)) = lines.pop() {
-                match line {
-                    Some(line) if is_blank(&line) => before.push(Entry::Blank),
-                    Some(line) => {
-                        patience.since = None;
-                        return Ok(line);
-                    }
-                    None => {
-                        let most = [("most", longest_line.to_string())];
-                        return Err(Problem::told(
-                            ProblemKind::BodyTooLarge,
-                            "problem-detail-line-too-long",
-                            most,
-                        ));
-                    }
-                }
-            }
-            if end.is_some() || before.len() > BATCH_LINES {
-                let fault =
-                    FaultView::in_body(String::new(), FaultCode::MissingMember, "fault-table-no-header", []);
-                return Err(Problem::invalid(FaultList::of(fault)));
-            }
-            if !piece.is_empty() {
-                lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
-                continue;
-            }
-            match patience.wait(pieces).await {
-                Some(Some(Ok(bytes))) => *piece = bytes,
-                Some(None) => {
-                    lines.finish();
-                    *end = Some(End::Whole);
-                }
-                Some(Some(Err(_))) => return Err(body::broken_off()),
-                None => return Err(patience.lost("problem-detail-request-timeout")),
-            }
-        }
     }
 }
 
