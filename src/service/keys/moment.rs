@@ -23,7 +23,7 @@ pub fn read(text: &str) -> Option<u64> {
                 Offset::Custom { minutes } => i64::from(minutes),
             };
             let seconds = i64::from(time.hour) * 3600 + i64::from(time.minute) * 60;
-            (seconds + i64::from(time.second), minutes * 60)
+            (seconds + i64::from(time.second.unwrap_or(0)), minutes * 60)
         }
         _ => return None,
     };

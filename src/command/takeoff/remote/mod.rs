@@ -65,7 +65,7 @@ pub(super) async fn evaluate(arguments: &TakeoffArguments, url: &str) -> Result<
 
 fn client(key: Option<HeaderValue>) -> Result<Client, Fault> {
     // the provider of another part of the program is as good
-    let _ = rustls::crypto::ring::default_provider().install_default();
+    let _ = tokio_rustls::rustls::crypto::ring::default_provider().install_default();
     Client::builder()
         .connect_timeout(Duration::from_secs(10))
         .default_headers(key.map(|key| (AUTHORIZATION, key)).into_iter().collect())
