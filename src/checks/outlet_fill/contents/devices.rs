@@ -6,7 +6,7 @@ use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
 use crate::checks::{Argument, Finding, Name, Status, Taking};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
-use crate::rulebook::outlet_fill::{CONDUCTORS, DEVICES, NOTHING, TERMINAL_BLOCKS};
+use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, DEVICES, NOTHING, TERMINAL_BLOCKS};
 use crate::rulebook::reading::{DeviceLeads, RailSplices};
 use crate::trade::ConductorSize;
 
@@ -52,6 +52,9 @@ impl Counting<'_, '_> {
                 connected = Some(leads);
             }
         }
+        if self.book.outlet_fill.yoke_by == CountedBy::LargestInBox {
+            connected = self.largest_so_far().or(connected);
+        }
         match connected {
             Some(size) => self.sized(size, connected_at),
             None => {
@@ -96,7 +99,7 @@ impl Counting<'_, '_> {
     /// Says why yokes in one box take different allowances, or another than the largest conductor's.
     pub(super) fn devices_differ(&mut self, tally: &[TallyLine]) {
         let lines: Vec<&TallyLine> = tally.iter().filter(|line| line.what == Item::Devices).collect();
-        let largest = ConductorSize::all().rev().find(|size| self.present[size.index()]);
+        let largest = self.largest_so_far();
         let all_by_largest = lines.iter().all(|line| Some(line.size) == largest);
         let (Some(first), false) = (lines.first(), all_by_largest) else { return };
         let takings = lines.iter().map(|line| Taking {

@@ -5,7 +5,7 @@ use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::GroundingKind;
 use crate::derivation::{Figure, Pointer, Relation};
 use crate::rulebook::Rule;
-use crate::rulebook::outlet_fill::{CONDUCTORS, GROUNDING, ISOLATED_SET};
+use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, GROUNDING, GroundingBeyond, ISOLATED_SET, Parts};
 use crate::trade::ConductorSize;
 use smallvec::SmallVec;
 
@@ -53,7 +53,12 @@ impl Counting<'_, '_> {
                     self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
                 let all: SmallVec<[Entering; 4]> = plain.into_iter().chain(isolated).collect();
-                lines.extend(self.grounded_together(&all));
+                match self.book.outlet_fill.grounding_beyond.clone() {
+                    Some(beyond) if beyond.parts == Parts::OfOwnSize => {
+                        lines.extend(self.grounded_by_own_size(all, &beyond));
+                    }
+                    _ => lines.extend(self.grounded_together(&all)),
+                }
             }
         }
         lines
@@ -76,12 +81,41 @@ impl Counting<'_, '_> {
                 } else {
                     let extra = self.proof.difference(&GROUNDING, all, first);
                     let each = self.proof.stated(&beyond.each);
-                    let more = self.proof.product(&GROUNDING, extra, each, None);
+                    let mut more = self.proof.product(&GROUNDING, extra, each, None);
+                    if beyond.parts == Parts::RoundedUp {
+                        more = self.proof.round_count(&GROUNDING, more, together, each).unwrap_or(more);
+                    }
                     self.proof.sum(&GROUNDING, &[together, more])
                 }
             }
         };
         self.grounding_line(Item::Grounding, &GROUNDING, allowances, entering)
+    }
+
+    /// As [`Self::grounded_together`], with what is past the first few counted by its own size; one line for each size.
+    fn grounded_by_own_size(
+        &mut self,
+        mut entering: SmallVec<[Entering; 4]>,
+        beyond: &GroundingBeyond,
+    ) -> Vec<TallyLine> {
+        entering.sort_by_key(|one| std::cmp::Reverse(one.size));
+        let mut left = self.proof.stated(&beyond.together);
+        let mut lines = Vec::new();
+        for alike in entering.chunk_by(|one, next| one.size == next.size) {
+            let counts: Figures = alike.iter().map(|one| one.count).collect();
+            let all = self.proof.sum(&GROUNDING, &counts);
+            let within = self.proof.smallest(&GROUNDING, &[all, left]).unwrap_or(all);
+            left = self.proof.difference(&GROUNDING, left, within);
+            let extra = self.proof.difference(&GROUNDING, all, within);
+            let each = self.proof.stated(&beyond.each);
+            let mut allowances = self.proof.product(&GROUNDING, extra, each, None);
+            if lines.is_empty() {
+                let together = self.proof.stated(&self.book.outlet_fill.grounding);
+                allowances = self.proof.sum(&GROUNDING, &[together, allowances]);
+            }
+            lines.extend(self.grounding_line(Item::Grounding, &GROUNDING, allowances, alike));
+        }
+        lines
     }
 
     pub(super) fn grounding_line(
@@ -91,6 +125,11 @@ impl Counting<'_, '_> {
         allowances: Figure,
         entering: &[Entering],
     ) -> Option<TallyLine> {
+        if self.book.outlet_fill.grounding_by == CountedBy::LargestInBox {
+            let (size, each) = self.largest_present()?;
+            let at = entering.iter().map(|one| one.at).collect();
+            return Some(self.line(what, rule, size, allowances, each, at));
+        }
         let size = entering.iter().map(|one| one.size).max()?;
         let mut sizes: SmallVec<[ConductorSize; 8]> = entering.iter().map(|one| one.size).collect();
         sizes.sort_unstable();

@@ -230,6 +230,8 @@ impl<'a> Counting<'a, '_> {
                 ];
                 for (what, rule, part) in lines {
                     let Some((allowances, at)) = part else { continue };
+                    let by = if what == Item::Clamps { self.smallest_for_clamps() } else { None };
+                    let (size, each) = by.unwrap_or((size, each));
                     tally.push(self.line(what, rule, size, allowances, each, at));
                 }
             }
