@@ -3,6 +3,7 @@
 use elbowroom::rulebook::reading::Point;
 use elbowroom::rulebook::{Edition, Rulebook, figures_table, rules};
 use elbowroom::tables::{Tables, Value};
+use elbowroom::training::misconceptions;
 use elbowroom::words::{Catalogue, rule_key};
 use std::collections::BTreeSet;
 use std::fs;
@@ -138,6 +139,10 @@ fn no_message_is_missing_and_none_is_unused() {
     for rule in rules() {
         used.insert(rule_key(rule.id));
         used.insert(format!("{}.title", rule_key(rule.id)));
+    }
+    for wrong in misconceptions::all() {
+        let key = format!("misconception-{}", wrong.id.replace('_', "-"));
+        used.extend([format!("{key}.why"), key]);
     }
     used.extend(Point::ALL.iter().map(|point| point.question().to_owned()));
     let code: String = sources("src").into_iter().map(|(_, text)| text).collect();

@@ -70,6 +70,8 @@ const ENGLISH: &str = concat!(
     include_str!("en/service.ftl"),
     "\n",
     include_str!("en/takeoffs.ftl"),
+    "\n",
+    include_str!("en/training-misconceptions.ftl"),
 );
 
 impl Catalogue {
