@@ -1,6 +1,7 @@
 //! What a check brings to be taught: the figures that may be asked for, and what learners get wrong about them.
 
 use super::Misconception;
+use super::situation::Sentence;
 use crate::checks::Check;
 use crate::checks::outlet_fill::{Item, TallyLine};
 use crate::derivation::Figure;
@@ -22,6 +23,11 @@ pub trait Taught: Check<Request: Clone + Serialize> + 'static {
 
     /// The lines of the tally that a learner's own may be held against; none for a check without.
     fn tally(_outcome: &Self::Outcome) -> Vec<TaughtLine> {
+        Vec::new()
+    }
+
+    /// The situation that a request describes, in sentences; none for a check without exercises.
+    fn situation(_request: &Self::Request) -> Vec<Sentence> {
         Vec::new()
     }
 

@@ -5,6 +5,9 @@
 pub mod summary;
 
 mod message;
+mod said;
+
+pub use said::Said;
 
 use crate::quantity::{Decimal, Unit};
 use fluent_bundle::concurrent::FluentBundle;
@@ -72,6 +75,12 @@ const ENGLISH: &str = concat!(
     include_str!("en/takeoffs.ftl"),
     "\n",
     include_str!("en/training-misconceptions.ftl"),
+    "\n",
+    include_str!("en/training-grading.ftl"),
+    "\n",
+    include_str!("en/training-exercises.ftl"),
+    "\n",
+    include_str!("en/training-worksheets.ftl"),
 );
 
 impl Catalogue {

@@ -1,8 +1,9 @@
 //! What learners get wrong about the depth of boxes.
 
-use crate::checks::box_depths::BoxDepths;
+use crate::checks::box_depths::{BoxDepths, BoxDepthsRequest};
 use crate::rulebook::Rules;
 use crate::rulebook::box_depth::{AWG_12_OR_10, EQUIPMENT, LARGE, PLAIN, REAR_CENTER};
+use crate::training::situation::{Sentence, of_depths};
 use crate::training::{Misconception, Quantity, Taught};
 
 type Wrong = Misconception<BoxDepths>;
@@ -36,6 +37,10 @@ impl Taught for BoxDepths {
 
     fn misconceptions() -> &'static [Wrong] {
         &MISCONCEPTIONS
+    }
+
+    fn situation(request: &BoxDepthsRequest) -> Vec<Sentence> {
+        of_depths(request)
     }
 }
 

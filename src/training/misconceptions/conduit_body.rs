@@ -6,6 +6,7 @@ use crate::quantity::Units;
 use crate::rulebook::Rules;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SPLICES};
 use crate::trade::ConductorSize;
+use crate::training::situation::{Sentence, of_conduit_body};
 use crate::training::{Misconception, Quantity, Taught, TaughtLine};
 
 type Wrong = Misconception<ConduitBodyCheck>;
@@ -50,6 +51,10 @@ impl Taught for ConduitBodyCheck {
 
     fn misconceptions() -> &'static [Wrong] {
         &MISCONCEPTIONS
+    }
+
+    fn situation(request: &ConduitBodyRequest) -> Vec<Sentence> {
+        of_conduit_body(request)
     }
 
     fn tally(outcome: &ConduitBodyOutcome) -> Vec<TaughtLine> {

@@ -2,6 +2,7 @@
 
 use crate::checks::free_conductors::{FreeConductors, FreeConductorsRequest};
 use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
+use crate::training::situation::{Sentence, of_free_conductors};
 use crate::training::{Misconception, Quantity, Taught};
 
 type Wrong = Misconception<FreeConductors>;
@@ -41,6 +42,10 @@ impl Taught for FreeConductors {
 
     fn misconceptions() -> &'static [Wrong] {
         &MISCONCEPTIONS
+    }
+
+    fn situation(request: &FreeConductorsRequest) -> Vec<Sentence> {
+        of_free_conductors(request)
     }
 }
 

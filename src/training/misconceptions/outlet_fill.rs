@@ -14,6 +14,7 @@ use crate::rulebook::outlet_fill::{
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, SCOPE, STANDARD};
 use crate::tables;
 use crate::trade::ConductorSize;
+use crate::training::situation::{Sentence, of_outlet_box};
 use crate::training::{Misconception, Quantity, Taught, TaughtLine};
 
 type Wrong = Misconception<OutletFill>;
@@ -82,6 +83,10 @@ impl Taught for OutletFill {
 
     fn misconceptions() -> &'static [Wrong] {
         &MISCONCEPTIONS
+    }
+
+    fn situation(request: &OutletFillRequest) -> Vec<Sentence> {
+        of_outlet_box(request)
     }
 
     fn tally(outcome: &OutletFillOutcome) -> Vec<TaughtLine> {

@@ -11,6 +11,7 @@ use crate::rulebook::pull::{
 };
 use crate::rulebook::reading::EntryDistance;
 use crate::trade::ConductorSize;
+use crate::training::situation::{Sentence, of_pull_box};
 use crate::training::{Misconception, Quantity, Taught};
 
 type Wrong = Misconception<PullBox>;
@@ -112,6 +113,10 @@ impl Taught for PullBox {
 
     fn misconceptions() -> &'static [Wrong] {
         &MISCONCEPTIONS
+    }
+
+    fn situation(request: &PullBoxRequest) -> Vec<Sentence> {
+        of_pull_box(request)
     }
 
     fn in_units(request: &mut PullBoxRequest, units: Units) -> bool {

@@ -4,6 +4,7 @@ use crate::checks::raceway_fill::{RacewayFill, RacewayFillRequest};
 use crate::quantity::Units;
 use crate::rulebook::raceway_fill::{BARE, CONDUCTORS, LIMITS, NIPPLE, SAME_SIZE};
 use crate::trade::Insulation;
+use crate::training::situation::{Sentence, of_raceway};
 use crate::training::{Misconception, Quantity, Taught};
 
 type Wrong = Misconception<RacewayFill>;
@@ -75,6 +76,10 @@ impl Taught for RacewayFill {
 
     fn misconceptions() -> &'static [Wrong] {
         &MISCONCEPTIONS
+    }
+
+    fn situation(request: &RacewayFillRequest) -> Vec<Sentence> {
+        of_raceway(request)
     }
 
     fn in_units(request: &mut RacewayFillRequest, units: Units) -> bool {
