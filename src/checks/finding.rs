@@ -38,6 +38,8 @@ pub enum Argument {
     Text(String),
     /// Words that are the same in every language and never change.
     Name(&'static str),
+    /// Words that each language has its own of: the keys of their messages, written one after another.
+    Words(Vec<&'static str>),
     /// A figure, written with its unit.
     Figure(Figure),
     /// Things with what they take, written one after another.

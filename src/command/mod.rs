@@ -2,6 +2,7 @@
 
 mod check;
 mod demo;
+mod language;
 mod report;
 mod serve;
 mod takeoff;

@@ -2,6 +2,7 @@
 //!
 //! **Invariant:** nothing of a request but its method, path and id is ever logged.
 
+use super::language;
 use super::problem::Problem;
 use axum::Router;
 use axum::extract::{MatchedPath, Request};
@@ -37,7 +38,8 @@ async fn frame(request: Request, next: Next) -> Response {
         let route = request.extensions().get::<MatchedPath>().map(|path| path.as_str().to_owned());
         (Instant::now(), request.method().clone(), route.unwrap_or_default())
     });
-    let mut response = next.run(request).await;
+    let asked = language::asked(request.headers());
+    let mut response = language::within(asked, next.run(request)).await;
     let status = response.status().as_u16();
     if let Some((start, method, route)) = told {
         let micros = start.elapsed().as_micros();

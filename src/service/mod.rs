@@ -7,10 +7,12 @@
 //! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
 //! | [`takeoff`] | many checks at once, answered line by line |
+//! | [`training`] | exercises, what is wrong with an answer, sheets to print |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
 //! | [`docs`] | the reference pages |
+//! | [`language`] | in which language a caller is told |
 //! | [`frame`] | request id, headers, log line, guard against panics |
 //! | [`stall`] | connections of callers who do not read |
 //! | [`run`] | listening, and shutting down without dropping anyone |
@@ -24,6 +26,7 @@ pub mod document;
 pub mod fault_list;
 pub mod frame;
 pub mod health;
+pub mod language;
 pub mod media;
 pub mod openapi;
 pub mod problem;
@@ -33,6 +36,7 @@ pub mod run;
 pub mod stall;
 pub mod state;
 pub mod takeoff;
+pub mod training;
 pub mod unknown;
 
 pub use state::{Limits, Service, StartFault};
@@ -47,7 +51,7 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
     let checks = checks.routes(takeoff::route::route()).merge(combined::routes());
-    checks.merge(catalogue::routes()).merge(health::routes())
+    checks.merge(training::routes()).merge(catalogue::routes()).merge(health::routes())
 }
 
 /// Every route, with everything that surrounds it.

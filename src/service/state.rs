@@ -68,7 +68,7 @@ impl Crew {
 pub enum StartFault {
     /// A table does not read.
     Table(LoadFault),
-    /// The message catalogue does not read.
+    /// A message catalogue does not read.
     Words(CatalogueFault),
     /// A document cannot be written.
     Document(serde_json::Error),
@@ -90,7 +90,7 @@ impl Service {
     /// Reads what the service is made from, strictly: it does not start on a table or a catalogue with a fault.
     pub fn start(limits: Limits) -> Result<Self, StartFault> {
         Tables::load().map_err(StartFault::Table)?;
-        Catalogue::check_english().map_err(StartFault::Words)?;
+        Catalogue::check().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
         Ok(Self { limits, library, crew: Crew::of_this_machine(), leaving: AtomicBool::new(false) })
     }

@@ -14,6 +14,8 @@ pub struct Misconception<C: Check> {
     pub rules: &'static [&'static Rule],
     /// What it makes of the rules, or of the request.
     pub bend: Bend<C>,
+    /// The only figure that it is about, by its name; any figure where there is none.
+    pub only: Option<&'static str>,
     /// The version of the generator of exercises that it came with: exercises of an earlier version do not know it.
     pub since: u32,
 }
@@ -39,7 +41,7 @@ impl<C: Check> Copy for Bend<C> {}
 impl<C: Check> Misconception<C> {
     /// A bend of the rules.
     pub const fn of_rules(id: &'static str, rules: &'static [&'static Rule], bend: fn(&mut Rules)) -> Self {
-        Self { id, rules, bend: Bend::Rules(bend), since: 1 }
+        Self { id, rules, bend: Bend::Rules(bend), only: None, since: 1 }
     }
 
     /// A bend of the request.
@@ -48,17 +50,22 @@ impl<C: Check> Misconception<C> {
         rules: &'static [&'static Rule],
         bend: fn(&mut C::Request) -> bool,
     ) -> Self {
-        Self { id, rules, bend: Bend::Request(bend), since: 1 }
+        Self { id, rules, bend: Bend::Request(bend), only: None, since: 1 }
     }
 
     /// The edition before.
     pub const fn edition_before(id: &'static str, rules: &'static [&'static Rule]) -> Self {
-        Self { id, rules, bend: Bend::EditionBefore, since: 1 }
+        Self { id, rules, bend: Bend::EditionBefore, only: None, since: 1 }
     }
 
-    /// The key of its title; its explanation is the attribute `why`.
-    pub fn key(&self) -> String {
-        key_of(self.id)
+    /// The same about one figure only.
+    pub const fn only_for(self, figure: &'static str) -> Self {
+        Self { only: Some(figure), ..self }
+    }
+
+    /// Whether it can be held about a figure.
+    pub fn is_about(&self, figure: &str) -> bool {
+        self.only.is_none_or(|only| only == figure)
     }
 
     /// How an answer speaks of it.
@@ -81,7 +88,7 @@ pub fn view_of(
     let key = key_of(id);
     let cited = |rule: &&'static Rule| RuleCited {
         rule: rule.id,
-        citation: rule.citation(edition).map(|citation| citation.to_string()),
+        citation: rule.citation(edition).map(|citation| words.citation(&citation.to_string())),
         title: words.rule_title(rule.id),
     };
     MisconceptionView {

@@ -21,7 +21,10 @@ pub trait Taught: Check<Request: Clone + Serialize> + 'static {
     where
         Self: Sized;
 
-    /// The lines of the tally that a learner's own may be held against; none for a check without.
+    /// Whether its answer has a tally that a learner's own can be held against.
+    const HAS_TALLY: bool = false;
+
+    /// The lines of that tally.
     fn tally(_outcome: &Self::Outcome) -> Vec<TaughtLine> {
         Vec::new()
     }

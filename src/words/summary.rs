@@ -26,7 +26,8 @@ pub fn leading_to(proof: &Derivation, last: StepId, words: &Catalogue) -> Vec<St
 }
 
 fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String> {
-    let citation = step.rule.citation(proof.rulebook().edition).map(|citation| citation.to_string());
+    let citation = step.rule.citation(proof.rulebook().edition);
+    let citation = citation.map(|citation| words.citation(&citation.to_string()));
     let title = words.rule_title(step.rule.id);
     let (key, told) = match step.operation {
         Operation::Given

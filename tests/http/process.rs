@@ -10,7 +10,9 @@ use std::process::{Child, Command, Output, Stdio};
 pub fn program(arguments: &[&str]) -> Command {
     let mut program = Command::new(env!("CARGO_BIN_EXE_elbowroom"));
     program.args(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
-    program.env_remove("ELBOWROOM_BIND").env_remove("ELBOWROOM_LOG");
+    for name in ["ELBOWROOM_BIND", "ELBOWROOM_LOG", "LC_ALL", "LC_MESSAGES", "LANG"] {
+        program.env_remove(name);
+    }
     program
 }
 

@@ -133,13 +133,13 @@ impl Wall {
         matches!(self, Self::Left | Self::Bottom | Self::Back)
     }
 
-    /// The word for it in a sentence.
-    pub(super) const fn word(self) -> &'static str {
+    /// The name that a sentence chooses its words by.
+    pub(super) const fn name(self) -> &'static str {
         match self {
-            Self::Left => "left wall",
-            Self::Right => "right wall",
-            Self::Top => "top wall",
-            Self::Bottom => "bottom wall",
+            Self::Left => "left",
+            Self::Right => "right",
+            Self::Top => "top",
+            Self::Bottom => "bottom",
             Self::Back => "back",
         }
     }

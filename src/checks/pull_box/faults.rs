@@ -178,7 +178,7 @@ fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mu
     let given = (position.from_left.is_some(), position.from_bottom.is_some(), position.from_back.is_some());
     if asked != given {
         faults.add(at, Conflict, "fault-position-not-in-wall").arguments =
-            vec![("wall", entry.wall.word().to_owned())];
+            vec![("wall", entry.wall.name().to_owned())];
     }
 }
 

@@ -185,7 +185,7 @@ pub(super) fn compare_places(
             Some(step) => findings.push(
                 Finding::new(&PLACEMENT, Status::Violated, "finding-entry-outside-wall")
                     .with("entry", entry.id())
-                    .with("wall", entry.wall().word())
+                    .with("wall", entry.wall().name())
                     .at(entry.at.member("/position"))
                     .step(step),
             ),

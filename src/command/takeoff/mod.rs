@@ -6,10 +6,12 @@ mod remote;
 mod text;
 
 use super::check::explain_values;
+use super::language::LanguageArguments;
 use super::report;
 use super::{complain, status};
 use crate::answers::Explain;
 use crate::service::Limits;
+use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::state::Crew;
 use crate::service::takeoff::batch::Job;
@@ -47,6 +49,8 @@ pub struct TakeoffArguments {
     /// again; an evaluation changes nothing, so that is safe. Five attempts without an answer end it.
     #[arg(long, value_name = "URL")]
     to: Option<String>,
+    #[command(flatten)]
+    language: LanguageArguments,
 }
 
 /// A form of a takeoff.
@@ -135,12 +139,13 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
         Ok(runtime) => runtime,
         Err(error) => return complain(&error, status::SYSTEM),
     };
-    let summary = runtime.block_on(async {
+    let language = arguments.language.language();
+    let summary = runtime.block_on(language::within(language, async {
         match &arguments.to {
             Some(url) => remote::evaluate(&arguments, url).await,
             None => evaluate(&arguments).await,
         }
-    });
+    }));
     // a read of standard input that will never end is not waited for
     runtime.shutdown_background();
     match summary {
@@ -154,7 +159,8 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
                 Fault::Refused(_) | Fault::RefusedByService(_) => status::USAGE,
                 Fault::Service(_) => status::UNAVAILABLE,
             };
-            complain(&format!("{}: {fault}", arguments.file.display()), status)
+            let told = language::speaking(language, || fault.to_string());
+            complain(&format!("{}: {told}", arguments.file.display()), status)
         }
     }
 }

@@ -1,6 +1,7 @@
 //! `POST /v1/boxes/review`: one installed box, by every check that something is known for.
 
 use super::super::fault_list::{FaultList, FaultView};
+use super::super::language;
 use super::super::problem::Problem;
 use super::super::query;
 use super::super::register::{CHECKS, CheckEntry};
@@ -9,7 +10,6 @@ use crate::answers::{Explain, Ruleset};
 use crate::checks::{Amendment, FaultCode, Reference, Status, Verdict, present};
 use crate::quantity::Units;
 use crate::rulebook::Edition;
-use crate::words::Catalogue;
 use axum::extract::{Request, State};
 use axum::response::Response;
 use serde::{Deserialize, Serialize};
@@ -231,7 +231,7 @@ fn put_together(
     reference: Option<Reference>,
     answers: Vec<(&'static CheckEntry, Value)>,
 ) -> Option<ReviewAnswer> {
-    let words = Catalogue::english();
+    let words = language::words();
     let (mut findings, mut unknown, mut verdicts) = (Vec::new(), Vec::new(), Vec::new());
     let mut cautions: Vec<String> = Vec::new();
     for (check, answer) in &answers {

@@ -3,16 +3,16 @@
 use super::examples::{Example, ExampleSet, Outcome};
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
-use crate::words::Catalogue;
+use crate::words::{Catalogue, Language};
 use serde_json::Value;
 use utoipa::openapi::example::ExampleBuilder;
 use utoipa::openapi::header::HeaderBuilder;
-use utoipa::openapi::path::{Operation, PathItem};
+use utoipa::openapi::path::{Operation, ParameterBuilder, ParameterIn, PathItem};
 use utoipa::openapi::schema::{ObjectBuilder, Type};
 use utoipa::openapi::tag::TagBuilder;
 use utoipa::openapi::{
-    ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr, Response,
-    ResponseBuilder, Server,
+    Components, ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr,
+    Required, Response, ResponseBuilder, Server,
 };
 
 /// The whole document, from what the routes say of themselves.
@@ -30,12 +30,18 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     // an empty list says that no operation asks for credentials
     document.security = Some(Vec::new());
     let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
-    let tags =
-        [("Checks", "text-tag-checks"), ("Rulebook", "text-tag-rulebook"), ("Service", "text-tag-service")];
+    let tags = [
+        ("Checks", "text-tag-checks"),
+        ("Teaching", "text-tag-teaching"),
+        ("Rulebook", "text-tag-rulebook"),
+        ("Service", "text-tag-service"),
+    ];
     document.tags = Some(tags.map(tag).into());
     let mut schemas = Vec::new();
     with_schema::<ProblemDocument<'static>>(&mut schemas);
-    document.components.get_or_insert_default().schemas.extend(schemas);
+    let components = document.components.get_or_insert_default();
+    components.schemas.extend(schemas);
+    declare_language(components);
     for (path, item) in &mut document.paths.paths {
         for operation in operations(item) {
             complete(path, operation, examples);
@@ -77,6 +83,7 @@ fn complete(path: &str, operation: &mut Operation, examples: &ExampleSet) {
         say_cacheable(operation);
     }
     let id = operation.operation_id.clone().unwrap_or_default();
+    say_language(operation, &id);
     for example in examples.of(&id) {
         add_example(operation, example);
     }
@@ -104,6 +111,39 @@ fn say_cacheable(operation: &mut Operation) {
         answered.headers.insert("ETag".to_owned(), RefOr::T(tag));
     }
     responses.insert("304".to_owned(), RefOr::T(not_modified));
+}
+
+/// The header by which a caller chooses the language, and the one that says which it is: declared once, referred to
+/// everywhere.
+fn declare_language(components: &mut Components) {
+    let text = || ObjectBuilder::new().schema_type(Type::String);
+    let asked = ParameterBuilder::new()
+        .name("Accept-Language")
+        .parameter_in(ParameterIn::Header)
+        .required(Required::False)
+        .description(Some(
+            "The language of the sentences: English or Spanish. Figures, verdicts, names and codes are the same in both. \
+             Whoever asks for no language that is spoken here is answered in English.",
+        ))
+        .schema(Some(text().examples(["es-MX, es;q=0.9"])));
+    let tags = text().enum_values(Some(Language::ALL.map(Language::tag)));
+    let told =
+        HeaderBuilder::new().schema(Some(tags.build())).description(Some("The language of the sentences."));
+    components.parameters.insert("AcceptLanguage".to_owned(), RefOr::T(asked.build()));
+    components.headers.insert("ContentLanguage".to_owned(), RefOr::T(told.build()));
+}
+
+/// Every operation tells its problems in the language that is asked for, and all but these its answer too.
+fn say_language(operation: &mut Operation, id: &str) {
+    const WITHOUT_WORDS: [&str; 5] = ["tables", "table", "amendments", "live", "ready"];
+    let asked = Ref::new("#/components/parameters/AcceptLanguage");
+    operation.parameters.get_or_insert_default().push(RefOr::Ref(asked));
+    if let Some(RefOr::T(answered)) = operation.responses.responses.get_mut("200")
+        && !WITHOUT_WORDS.contains(&id)
+    {
+        let told = Ref::new("#/components/headers/ContentLanguage");
+        answered.headers.insert("Content-Language".to_owned(), RefOr::Ref(told));
+    }
 }
 
 fn add_example(operation: &mut Operation, example: &Example) {

@@ -6,6 +6,7 @@ use super::source::{self, Source};
 use super::stream::Answers;
 use super::{operation, scribe};
 use crate::answers::Explain;
+use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::query;
 use crate::service::state::Service;
@@ -51,5 +52,6 @@ async fn handle(service: &Service, parts: &request::Parts, body: Body) -> Result
     let job = Job { reading: source.reading.clone(), scribe: scribe::of(wanted), explain, longest_line };
     let answers = Answers::to(source, job, service.crew());
     let media_type = HeaderValue::from_static(wanted.media_type());
-    Ok(([(header::CONTENT_TYPE, media_type)], Body::from_stream(answers.into_stream())).into_response())
+    let answers = Body::from_stream(answers.into_stream());
+    Ok(([(header::CONTENT_TYPE, media_type)], language::headers(), answers).into_response())
 }

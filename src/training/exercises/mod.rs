@@ -186,7 +186,9 @@ fn of_request<C: Taught>(
     let figure = (quantity.figure)(request, &evaluation.outcome)?;
     let right = told(figure.value);
     let mut wrong: Vec<Choice> = Vec::new();
-    for known in C::misconceptions().iter().filter(|known| known.since <= spec.version) {
+    let known = C::misconceptions().iter();
+    let known = known.filter(|known| known.since <= spec.version && known.is_about(quantity.name));
+    for known in known {
         if let Some(value) = wrong_value(request, quantity, known, (right, figure.unit))
             && wrong.iter().all(|choice| choice.value != value)
         {

@@ -23,6 +23,9 @@ use crate::rulebook::outlet_fill::SUM;
 /// The most pairs that are tried for one answer.
 pub const MOST_PAIRS: usize = 400;
 
+/// The most lines of a learner's tally.
+pub const MOST_LINES: usize = 50;
+
 /// What a learner answers: a number with its unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Given {
@@ -118,6 +121,9 @@ pub fn grade<C: Taught>(
             diagnosis.reasons =
                 reasons(request, quantity, given, figure, &singles, &mut diagnosis.pairs_tried);
         }
+        if !learner.is_empty() {
+            diagnosis.reasons.retain(|reason| tally::supports(&lines, reason));
+        }
         if let Some(given) = given {
             diagnosis.reasons.extend(tally::wrong_sum(learner, given).map(Reason::Slip));
         }
@@ -138,7 +144,7 @@ fn singles<'a, C: Taught>(request: &C::Request, quantity: &Quantity<C>) -> Vec<S
         let value = (quantity.figure)(request, &evaluation.outcome).map(|figure| told(figure.value));
         Some(Single { wrong, value, evaluation })
     };
-    C::misconceptions().iter().filter_map(of).collect()
+    C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).filter_map(of).collect()
 }
 
 fn reasons<C: Taught>(

@@ -113,6 +113,18 @@ pub(super) fn explain<C: Taught>(
     }
 }
 
+/// Whether the lines of a tally support a reason for its total: each misconception explains some line that is wrong.
+pub(super) fn supports(lines: &[LineDiagnosis], reason: &Reason) -> bool {
+    let explains = |held: &Held| {
+        let reasons = lines.iter().flat_map(|line| &line.reasons);
+        reasons.into_iter().any(|known| matches!(known, Reason::Misconceptions(ids) if ids.contains(held)))
+    };
+    match reason {
+        Reason::Misconceptions(held) => held.iter().all(explains),
+        Reason::Slip(_) => true,
+    }
+}
+
 /// Whether the learner's own lines add up to something else than the learner's answer.
 pub(super) fn wrong_sum(learner: &[LearnerLine], given: Given) -> Option<Slip> {
     let sum: Option<Decimal> = learner.iter().map(|line| line.volume).sum();

@@ -2,8 +2,8 @@
 
 use super::{Diagnosis, Held, Reason, Slip};
 use crate::answers::Ruleset;
-use crate::checks::Caution;
 use crate::checks::outlet_fill::Item;
+use crate::checks::{Caution, Terms};
 use crate::derivation::Figure;
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::Edition;
@@ -16,7 +16,7 @@ use utoipa::ToSchema;
 /// What was found about a learner's answer.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 #[schema(as = Grade)]
-pub struct GradeView {
+pub struct GradeView<'a> {
     /// The check that the answer is held against.
     #[schema(value_type = String, example = "outlet_box_fill")]
     pub check: &'static str,
@@ -44,7 +44,7 @@ pub struct GradeView {
     /// What to know before acting on it.
     pub cautions: Vec<String>,
     /// The rules that it was graded under.
-    pub ruleset: Ruleset<'static>,
+    pub ruleset: Ruleset<'a>,
 }
 
 /// What kind of explanation it is.
@@ -127,13 +127,14 @@ impl KeyView {
 }
 
 /// Puts a diagnosis in words; the right answer only for whoever may see the key.
-pub fn grade_view<C: Taught>(
+pub fn grade_view<'a, C: Taught>(
     diagnosis: &Diagnosis<C::Outcome>,
     quantity: &Quantity<C>,
-    edition: Edition,
+    terms: Terms<'a>,
     key: bool,
     words: &Catalogue,
-) -> GradeView {
+) -> GradeView<'a> {
+    let edition = terms.edition;
     let Diagnosis { right, reasons, lines, tried, pairs_tried, figure, evaluation } = diagnosis;
     let line = |line: &super::LineDiagnosis| LineView {
         what: line.what,
@@ -151,6 +152,7 @@ pub fn grade_view<C: Taught>(
         (false, false, _) => "text-grade-unexplained",
     };
     let unverified = (!edition.is_verified()).then_some(Caution::UnverifiedEdition);
+    let amended = (!terms.amendments.is_empty()).then_some(Caution::Amended);
     GradeView {
         check: C::NAME,
         asks: quantity.name,
@@ -163,10 +165,11 @@ pub fn grade_view<C: Taught>(
         key: key.then(|| KeyView::of(*figure, &evaluation.proof, words)),
         cautions: unverified
             .into_iter()
+            .chain(amended)
             .chain(Caution::USUAL)
             .map(|caution| words.fixed(caution.key()).to_owned())
             .collect(),
-        ruleset: Ruleset::of(edition, &[]),
+        ruleset: Ruleset::of(edition, terms.amendments),
     }
 }
 

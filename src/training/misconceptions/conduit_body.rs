@@ -57,6 +57,8 @@ impl Taught for ConduitBodyCheck {
         of_conduit_body(request)
     }
 
+    const HAS_TALLY: bool = true;
+
     fn tally(outcome: &ConduitBodyOutcome) -> Vec<TaughtLine> {
         outcome.splices.iter().flat_map(|splices| &splices.tally).map(TaughtLine::from).collect()
     }

@@ -58,7 +58,8 @@ static MISCONCEPTIONS: [Wrong; 48] = [
     Wrong::of_request("flat_luminaire_as_canopy", &[&CANOPY], flat_luminaire_as_canopy),
     Wrong::of_rules("terminal_block_too_early", &[&TERMINAL_BLOCKS], bends::terminal_block_too_early),
     Wrong::of_rules("terminal_block_left_out", &[&TERMINAL_BLOCKS], bends::terminal_block_left_out),
-    Wrong::of_request("table_column_without_deductions", &[&SCOPE, &SUM], table_column_without_deductions),
+    Wrong::of_request("table_column_without_deductions", &[&SCOPE, &SUM], table_column_without_deductions)
+        .only_for("further_conductors"),
     Wrong::of_request("outside_dimensions", &[&STANDARD], outside_dimensions),
     Wrong::of_request("sections_left_out", &[&ASSEMBLY], sections_left_out),
     Wrong::of_request("unmarked_section_credited", &[&ASSEMBLY], unmarked_section_credited),
@@ -88,6 +89,8 @@ impl Taught for OutletFill {
     fn situation(request: &OutletFillRequest) -> Vec<Sentence> {
         of_outlet_box(request)
     }
+
+    const HAS_TALLY: bool = true;
 
     fn tally(outcome: &OutletFillOutcome) -> Vec<TaughtLine> {
         outcome.spaces.iter().flat_map(|space| &space.tally).map(TaughtLine::from).collect()
@@ -139,12 +142,12 @@ fn contents(request: &mut OutletFillRequest) -> impl Iterator<Item = &mut Conten
 
 /// Changes everything that a list of the contents holds; whether anything was changed.
 fn change<T>(items: &mut [T], mut changed: impl FnMut(&mut T) -> bool) -> bool {
-    items.iter_mut().fold(false, |any, item| changed(item) || any)
+    items.iter_mut().filter_map(|item| changed(item).then_some(())).count() > 0
 }
 
 /// Changes the contents; whether any were changed.
 fn change_contents(request: &mut OutletFillRequest, mut changed: impl FnMut(&mut Contents) -> bool) -> bool {
-    contents(request).fold(false, |any, contents| changed(contents) || any)
+    contents(request).filter_map(|contents| changed(contents).then_some(())).count() > 0
 }
 
 /// Puts one value for another; whether it stood there.

@@ -23,8 +23,6 @@ pub struct Sheet<'a> {
     pub title: Option<&'a str>,
     /// Whether the key follows, on pages of its own.
     pub key: bool,
-    /// The language, as HTML names it.
-    pub language: &'a str,
 }
 
 /// The sheet as HTML; `None` where an exercise could not be made.
@@ -36,7 +34,7 @@ pub fn write(sheet: &Sheet<'_>, words: &Catalogue) -> Option<String> {
     let title = sheet.title.unwrap_or_else(|| words.fixed(sheet.spec.topic.title()));
     let mut page = Markup::new(words);
     page.raw("<!DOCTYPE html>\n<html lang=\"")
-        .text(sheet.language)
+        .text(words.language().tag())
         .raw("\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
     page.text(title).raw("</title>\n");
     page.raw("<meta name=\"viewport\" content=\"width=device-width\">\n<style>")

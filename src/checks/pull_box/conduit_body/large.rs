@@ -2,13 +2,13 @@
 
 use super::outcome::LargeInBody;
 use super::request::{ConduitBodyRequest, HubPlace};
-use super::small::{fill, word};
+use super::small::{fill, key, word};
 use crate::checks::pull_box::chamber::{Axis, Chamber, Joining};
 use crate::checks::pull_box::entered::Entered;
 use crate::checks::pull_box::request::{Cover, Entry, Pull, PullBoxRequest, RacewayEntry, Wall};
 use crate::checks::pull_box::{AxisSize, EntryDistanceOf, PullKindOf, axis_size, distances, joined, lengths};
 use crate::checks::raceway_fill::sizing::Sizer;
-use crate::checks::{Finding, Name, Status};
+use crate::checks::{Argument, Finding, Name, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::pull::{CONDUIT_BODY, GOVERNS};
@@ -58,7 +58,7 @@ pub(super) fn check(
         (&mut large.depth, body.depth, "depth", "/body/depth"),
     ];
     for (size, given, name, at) in sides {
-        side(proof, size, given, (name, Pointer::to(at)), covered, findings);
+        side(proof, request, size, given, (name, Pointer::to(at)), covered, findings);
     }
     for apart in apart {
         let mut told = EntryDistanceOf {
@@ -168,9 +168,17 @@ fn covered(
     }
 }
 
+/// Openings, given by name, as a sentence of any language names them.
+fn openings(request: &ConduitBodyRequest, names: &[String]) -> Argument {
+    let places = request.hubs.iter().map(|hub| hub.place);
+    let key_of = |name: &String| places.clone().find(|place| word(*place) == name.as_str()).map(key);
+    Argument::Words(names.iter().filter_map(key_of).collect())
+}
+
 /// Compares one dimension of the body with what is asked of it.
 fn side(
     proof: &mut Derivation,
+    request: &ConduitBodyRequest,
     size: &mut AxisSize,
     given: Option<Length>,
     (name, at): (&'static str, Pointer),
@@ -201,7 +209,7 @@ fn side(
                 .with("axis", name)
                 .with("given", given)
                 .with("required", requirement.length)
-                .with("entries", requirement.entries.join(", ").as_str())
+                .with("entries", openings(request, &requirement.entries))
                 .at(at)
                 .step(step),
         );
@@ -222,8 +230,8 @@ fn distance(
     let Some(given) = pull.and_then(|pull| pull.distance) else {
         if covered != Some(true) {
             let finding = Finding::new(apart.rule, Status::NotDetermined, "finding-openings-open")
-                .with("first", told.entries[0].as_str())
-                .with("other", told.entries[1].as_str())
+                .with("first", openings(request, &told.entries[..1]))
+                .with("other", openings(request, &told.entries[1..]))
                 .with("required", apart.required);
             findings.push(finding.at(apart.at).supply(at));
         }
@@ -240,8 +248,8 @@ fn distance(
     };
     findings.push(
         Finding::new(apart.rule, status, message)
-            .with("first", told.entries[0].as_str())
-            .with("other", told.entries[1].as_str())
+            .with("first", openings(request, &told.entries[..1]))
+            .with("other", openings(request, &told.entries[1..]))
             .with("measured", measured)
             .with("required", apart.required)
             .at(at)

@@ -3,7 +3,7 @@
 use super::outcome::{HubFill, SmallInBody};
 use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
-use crate::checks::{Finding, Status};
+use crate::checks::{Argument, Finding, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
@@ -87,7 +87,7 @@ pub(super) fn fill(
     let at = Pointer::of("/hubs/#", index);
     let open = |findings: &mut Vec<Finding>| {
         let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
-        findings.push(finding.with("opening", word(hub.place)).at(at));
+        findings.push(finding.with("opening", Argument::Words(vec![key(hub.place)])).at(at));
     };
     let Some(occupants) = occupants(proof, request, hub.place) else {
         open(findings);
@@ -108,7 +108,7 @@ pub(super) fn fill(
     };
     findings.push(
         Finding::new(&CONDUCTORS, status, message)
-            .with("opening", word(hub.place))
+            .with("opening", Argument::Words(vec![key(hub.place)]))
             .with("area", load.total)
             .with("allowed", admission.allowed)
             .at(at)
@@ -133,7 +133,18 @@ fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPla
     Some(occupants)
 }
 
-/// The word for an opening in a sentence.
+/// The key of the words for an opening.
+pub(super) const fn key(place: HubPlace) -> &'static str {
+    match place {
+        HubPlace::End => "word-opening-end",
+        HubPlace::OppositeEnd => "word-opening-opposite-end",
+        HubPlace::Side => "word-opening-side",
+        HubPlace::OppositeSide => "word-opening-opposite-side",
+        HubPlace::Back => "word-opening-back",
+    }
+}
+
+/// The name of an opening, as the figures of an answer have it.
 pub(super) const fn word(place: HubPlace) -> &'static str {
     match place {
         HubPlace::End => "end",

@@ -14,6 +14,7 @@ use super::input::Input;
 use super::progress::Progress;
 use super::{Fault, TakeoffArguments};
 use crate::answers::Explain;
+use crate::service::language;
 use crate::service::query::EXPLAIN_VALUES;
 use crate::service::takeoff::PATH;
 use crate::service::takeoff::form::Form;
@@ -22,7 +23,7 @@ use crate::takeoff::lines::Lines;
 use crate::takeoff::summary::Summary;
 use futures_util::StreamExt;
 use heard::Heard;
-use reqwest::header::{ACCEPT, CONTENT_TYPE, HeaderMap, RETRY_AFTER};
+use reqwest::header::{ACCEPT, ACCEPT_LANGUAGE, CONTENT_TYPE, HeaderMap, RETRY_AFTER};
 use reqwest::{Body, Client, Response, StatusCode};
 use std::time::Duration;
 use tokio::time::sleep;
@@ -152,6 +153,7 @@ impl Post {
             .post(&self.url)
             .header(CONTENT_TYPE, self.window.form().media_type())
             .header(ACCEPT, Form::Ndjson.media_type())
+            .header(ACCEPT_LANGUAGE, language::spoken().tag())
             .body(Body::wrap_stream(self.window.pieces()));
         let response = match request.send().await {
             Ok(response) => response,

@@ -1,0 +1,10 @@
+//! Who may see the key of exercises, and a grade with it.
+
+use super::super::problem::Problem;
+use super::super::query;
+use axum::http::request;
+
+/// Whether a caller asks for the key, and may have it: the one place where that is decided.
+pub(super) fn key(parts: &request::Parts) -> Result<bool, Problem> {
+    query::flag(parts.uri.query(), "key")
+}
