@@ -1,7 +1,7 @@
 //! Exercises, so many of each topic: every key replays, every choice is another number, every wrong choice is graded back
 //! to the misconception that it came from, and a seed stays what it was.
 //!
-//! `ELBOWROOM_EXERCISES` says how many of each topic, 300 unless told; `.ci/run` makes 10,000 with a release build.
+//! `ELBOWROOM_EXERCISES` says how many of each topic, 1,000 unless told; `.ci/run` makes 10,000 with a release build.
 
 use elbowroom::checks::box_depths::BoxDepths;
 use elbowroom::checks::conduit_body::ConduitBodyCheck;
@@ -20,7 +20,7 @@ use serde_json::json;
 use std::collections::BTreeSet;
 
 fn how_many() -> u32 {
-    std::env::var("ELBOWROOM_EXERCISES").map_or(300, |text| text.parse().expect("a number of exercises"))
+    std::env::var("ELBOWROOM_EXERCISES").map_or(1_000, |text| text.parse().expect("a number of exercises"))
 }
 
 /// What is wrong with an exercise; nothing, one hopes.

@@ -218,7 +218,7 @@ pub fn answer<'a, C: Check>(
 fn edition_finding(edition: Edition) -> Option<&'static Finding> {
     static UNVERIFIED: LazyLock<Finding> = LazyLock::new(|| {
         let rule = &crate::rulebook::UNVERIFIED_EDITION;
-        Finding::new(rule, Status::Advisory, "finding-unverified-edition").at(Pointer::to("/edition"))
+        Finding::new(rule, Status::Advisory, "finding-unverified-edition").at(Pointer::to(&"/edition"))
     });
     (!edition.is_verified()).then(|| &*UNVERIFIED)
 }
@@ -265,7 +265,7 @@ fn tell_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
     let Taking { names, size, allowances, each } = taking;
     for (index, name) in names.iter().enumerate() {
         f.write_str(if index == 0 { "" } else { ", " })?;
-        f.write_str(name)?;
+        f.write_str(name.as_str())?;
     }
     f.write_str(if names.is_empty() { "" } else { ": " })?;
     write!(f, "{size} → {} × {}", allowances.value, FigureText(each.value, each.unit))

@@ -1,8 +1,10 @@
 //! What a check finds about one rule.
 
+use super::Name;
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::rulebook::Rule;
 use serde::{Deserialize, Serialize};
+use smallvec::SmallVec;
 use utoipa::ToSchema;
 
 /// The answer to "does this comply?". Absent when only a size was asked for.
@@ -50,7 +52,7 @@ pub enum Argument {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Taking {
     /// The caller's names for them.
-    pub names: Vec<String>,
+    pub names: SmallVec<[Name; 1]>,
     /// The size that they are counted by.
     pub size: &'static str,
     /// How many allowances.
@@ -81,7 +83,7 @@ pub struct Finding {
     /// The key of the sentence in the message catalogues.
     pub message: &'static str,
     /// What the sentence names.
-    pub arguments: Vec<(&'static str, Argument)>,
+    pub arguments: SmallVec<[(&'static str, Argument); 3]>,
     /// The inputs that it is about.
     pub at: Vec<Pointer>,
     /// The inputs that would decide it.
@@ -93,7 +95,8 @@ pub struct Finding {
 impl Finding {
     /// A finding that names nothing yet.
     pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
-        Self { rule, status, message, arguments: Vec::new(), at: Vec::new(), supply: Vec::new(), step: None }
+        let arguments = SmallVec::new();
+        Self { rule, status, message, arguments, at: Vec::new(), supply: Vec::new(), step: None }
     }
 
     /// Names something in the sentence.

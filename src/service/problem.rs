@@ -18,6 +18,10 @@ pub const MEDIA_TYPE: &str = "application/problem+json";
 pub enum ProblemKind {
     /// The body is no JSON.
     MalformedJson,
+    /// There is no key, or none that is known and in force.
+    Unauthorized,
+    /// The key is for something else.
+    Forbidden,
     /// The path, or what it names, is not served.
     NotFound,
     /// The path is served with other methods.
@@ -32,10 +36,14 @@ pub enum ProblemKind {
     UnsupportedMediaType,
     /// The request has faults.
     InvalidRequest,
+    /// A quota is used up.
+    TooManyRequests,
     /// The service failed.
     InternalError,
     /// The service is shutting down.
     NotReady,
+    /// Too many requests at once.
+    Overloaded,
 }
 
 /// One line of the table of problems.
@@ -49,8 +57,10 @@ struct Line {
 
 impl ProblemKind {
     /// Every kind, by status.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 14] = [
         Self::MalformedJson,
+        Self::Unauthorized,
+        Self::Forbidden,
         Self::NotFound,
         Self::MethodNotAllowed,
         Self::NotAcceptable,
@@ -58,8 +68,10 @@ impl ProblemKind {
         Self::BodyTooLarge,
         Self::UnsupportedMediaType,
         Self::InvalidRequest,
+        Self::TooManyRequests,
         Self::InternalError,
         Self::NotReady,
+        Self::Overloaded,
     ];
 
     /// The table.
@@ -80,6 +92,18 @@ impl ProblemKind {
                 meaning: "problem-meaning-malformed-json",
                 codes: FaultCode::ALL.split_at(1).0,
             },
+            Self::Unauthorized => line(
+                "unauthorized",
+                StatusCode::UNAUTHORIZED,
+                "problem-title-unauthorized",
+                "problem-meaning-unauthorized",
+            ),
+            Self::Forbidden => line(
+                "forbidden",
+                StatusCode::FORBIDDEN,
+                "problem-title-forbidden",
+                "problem-meaning-forbidden",
+            ),
             Self::NotFound => line(
                 "not-found",
                 StatusCode::NOT_FOUND,
@@ -123,6 +147,12 @@ impl ProblemKind {
                 meaning: "problem-meaning-invalid-request",
                 codes: FaultCode::ALL.split_at(1).1,
             },
+            Self::TooManyRequests => line(
+                "too-many-requests",
+                StatusCode::TOO_MANY_REQUESTS,
+                "problem-title-too-many-requests",
+                "problem-meaning-too-many-requests",
+            ),
             Self::InternalError => line(
                 "internal-error",
                 StatusCode::INTERNAL_SERVER_ERROR,
@@ -134,6 +164,12 @@ impl ProblemKind {
                 StatusCode::SERVICE_UNAVAILABLE,
                 "problem-title-not-ready",
                 "problem-meaning-not-ready",
+            ),
+            Self::Overloaded => line(
+                "overloaded",
+                StatusCode::SERVICE_UNAVAILABLE,
+                "problem-title-overloaded",
+                "problem-meaning-overloaded",
             ),
         }
     }

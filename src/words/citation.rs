@@ -48,8 +48,10 @@ mod tests {
         Edition::ALL.into_iter().flat_map(of).map(|citation| citation.to_string()).collect()
     }
 
+    /// The words of a text; letters of subsections and the name of the code are none.
     fn words_of(text: &str) -> BTreeSet<&str> {
-        text.split(|letter: char| !letter.is_alphabetic()).filter(|word| word.chars().count() > 2).collect()
+        let words = text.split(|letter: char| !letter.is_alphabetic());
+        words.filter(|word| word.chars().count() > 2 && *word != "NFPA").collect()
     }
 
     #[test]

@@ -31,7 +31,7 @@ pub struct Catalogue {
     reasons: FxHashMap<String, String>,
     keys: Vec<String>,
     /// What is told instead of every sentence, when the messages did not read.
-    fault: Option<String>,
+    fault: Option<CatalogueFault>,
 }
 
 /// Why a catalogue cannot be read.
@@ -40,7 +40,7 @@ pub struct CatalogueFault(pub String);
 
 impl fmt::Display for CatalogueFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "message catalogue: {}", self.0)
+        f.write_str(&self.0)
     }
 }
 
@@ -55,7 +55,7 @@ impl fmt::Debug for Catalogue {
 impl Catalogue {
     /// Reads a catalogue from its messages as they are written.
     pub fn read(language: Language, texts: &[&str]) -> Result<Self, CatalogueFault> {
-        let fault = |what: String| CatalogueFault(format!("{}: {what}", language.tag()));
+        let fault = |what: String| CatalogueFault(format!("message catalogue {}: {what}", language.tag()));
         let tag = language.tag().parse().map_err(|error| fault(format!("{error}")))?;
         let resource = FluentResource::try_new(texts.join("\n"))
             .map_err(|(_, errors)| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
@@ -104,7 +104,7 @@ impl Catalogue {
 
     fn compiled_in(language: Language) -> Self {
         Self::read(language, language.texts())
-            .unwrap_or_else(|fault| Self { fault: Some(fault.to_string()), ..Self::empty(language) })
+            .unwrap_or_else(|fault| Self { fault: Some(fault), ..Self::empty(language) })
     }
 
     /// The English catalogue.
@@ -114,7 +114,8 @@ impl Catalogue {
 
     /// Whether the catalogues of all languages read whole, without a key that stands twice.
     pub fn check() -> Result<(), CatalogueFault> {
-        Language::ALL.into_iter().try_for_each(|language| Self::read(language, language.texts()).map(drop))
+        let faults = |language| Self::of(language).fault.clone();
+        Language::ALL.into_iter().find_map(faults).map_or(Ok(()), Err)
     }
 
     /// The language that it is in.
@@ -126,7 +127,7 @@ impl Catalogue {
     pub fn fixed<'a>(&'a self, key: &'a str) -> &'a str {
         match self.messages.get(key) {
             Some(Message::Fixed(text)) => text,
-            _ => self.fault.as_deref().unwrap_or(key),
+            _ => self.fault.as_ref().map_or(key, |fault| &fault.0),
         }
     }
 
@@ -172,7 +173,7 @@ impl Catalogue {
 
     /// Why a rule was left out.
     pub fn reason(&self, because: &str) -> &str {
-        self.reasons.get(because).or(self.fault.as_ref()).map_or("", String::as_str)
+        self.reasons.get(because).map_or(self.fixed(""), String::as_str)
     }
 
     /// Whether there is a message with this key; `key.attribute` for one of its attributes.
@@ -287,8 +288,8 @@ mod tests {
         for texts in ["step-read = { $told", "text-yes = yes\ntext-yes = no"] {
             let fault = Catalogue::read(Language::Spanish, &[texts]).unwrap_err();
             let told = fault.to_string();
-            assert!(told.starts_with("message catalogue: es: "), "{told}");
-            let broken = Catalogue { fault: Some(told.clone()), ..Catalogue::empty(Language::Spanish) };
+            assert!(told.starts_with("message catalogue es: "), "{told}");
+            let broken = Catalogue { fault: Some(fault), ..Catalogue::empty(Language::Spanish) };
             assert_eq!(broken.fixed("text-yes"), told);
             assert_eq!(broken.sentence("step-read", [("told", "x")]), told);
             assert_eq!(broken.counted("problem-detail-invalid-request", "count", 2), told);

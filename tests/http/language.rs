@@ -194,7 +194,7 @@ async fn a_takeoff_that_breaks_off_is_told_so_in_the_language_at_its_end() {
     let records: Vec<Value> = text.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
     assert_eq!(records.len(), 3, "{text}");
     assert_eq!(records[1]["title"], "El cuerpo tardó demasiado en llegar");
-    assert!(records[1]["detail"].as_str().unwrap().starts_with("No llegó ninguna línea más"), "{text}");
+    assert!(records[1]["detail"].as_str().unwrap().starts_with("No llegó ninguna línea completa"), "{text}");
 }
 
 #[test]

@@ -31,7 +31,7 @@ pub(super) struct Joined {
 
 impl Joined {
     pub fn at(&self) -> Pointer {
-        Pointer::of("/pulls/#", self.pull)
+        Pointer::of(&"/pulls/#", self.pull)
     }
 }
 
@@ -66,7 +66,7 @@ pub(super) fn all(
         let least = Some(proof.rulebook().pull.applies_from);
         let insulated = asked.insulated && asked.largest_conductor >= least;
         let large = request.over_1000_volts || insulated || by_cable >= least;
-        let at = Pointer::of("/pulls/#", *pull);
+        let at = Pointer::of(&"/pulls/#", *pull);
         if !large {
             let because =
                 if largest >= Some(ConductorSize::AWG_4) { "not-insulated" } else { "smaller-than-4-awg" };

@@ -5,8 +5,8 @@ use super::super::language;
 use super::super::media;
 use super::super::problem::Problem;
 use super::super::state::Service;
+use super::Asked;
 use super::asked::ExercisesRequest;
-use super::scope;
 use crate::training::exercises::{ExerciseSet, exercise_set};
 use axum::extract::{Request, State};
 use axum::response::Response;
@@ -26,8 +26,8 @@ use std::sync::Arc;
 )]
 pub async fn exercises(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
-    let (asked, parts): (ExercisesRequest, _) = super::read(&service, request).await?;
-    let (key, spec, words) = (scope::key(&parts)?, asked.spec()?, language::words());
+    let Asked { body: asked, key, .. } = super::read::<ExercisesRequest>(&service, request).await?;
+    let (spec, words) = (asked.spec()?, language::words());
     let made = tokio::task::spawn_blocking(move || {
         let set = exercise_set(&spec, asked.count(), key, words)?;
         serde_json::to_vec(&set).ok()

@@ -5,9 +5,9 @@ use super::super::media;
 use super::super::problem::Problem;
 use super::super::register::{CheckEntry, with_schema};
 use super::super::state::Service;
+use super::Asked;
 use super::asked::ExerciseNamed;
 use super::register::{LearnersAnswer, TAUGHT, TaughtEntry};
-use super::scope;
 use crate::checks::{FaultCode, Faults, present};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Unit};
@@ -116,9 +116,9 @@ impl ToSchema for GradeRequest {
 )]
 pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
-    let (asked, parts): (GradeRequest, _) = super::read(&service, request).await?;
-    let key = scope::key(&parts)?;
+    let Asked { body: asked, key, permit } = super::read::<GradeRequest>(&service, request).await?;
     let GradeRequest { check, request, exercise, asks, answer, tally } = asked;
+    let of_an_exercise = exercise.is_some();
     let (name, request, asks) = match (check, request, exercise) {
         (Some(check), Some(request), None) => (check, Value::Object(request), asks),
         (None, None, Some(named)) => {
@@ -129,17 +129,21 @@ pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Res
     };
     let Some(taught) = TaughtEntry::named(&name) else {
         let known = TAUGHT.iter().map(|taught| taught.name.to_owned()).collect();
-        return Err(fault(Pointer::to("/check"), FaultCode::UnknownReference, "fault-not-taught", known));
+        return Err(fault(Pointer::to(&"/check"), FaultCode::UnknownReference, "fault-not-taught", known));
     };
+    if !of_an_exercise {
+        permit.covers(taught.name)?;
+    }
     if tally.len() > MOST_LINES {
-        let fault = fault(Pointer::to("/tally"), FaultCode::TooManyItems, "fault-too-many-lines", Vec::new());
+        let fault =
+            fault(Pointer::to(&"/tally"), FaultCode::TooManyItems, "fault-too-many-lines", Vec::new());
         return Err(fault);
     }
     if !tally.is_empty() && !taught.has_tally {
-        return Err(fault(Pointer::to("/tally"), FaultCode::Conflict, "fault-no-tally", Vec::new()));
+        return Err(fault(Pointer::to(&"/tally"), FaultCode::Conflict, "fault-no-tally", Vec::new()));
     }
     if answer.is_none() && tally.is_empty() {
-        return Err(fault(Pointer::to("/answer"), FaultCode::MissingMember, "fault-no-answer", Vec::new()));
+        return Err(fault(Pointer::to(&"/answer"), FaultCode::MissingMember, "fault-no-answer", Vec::new()));
     }
     let given = answer.map(|LearnerNumber { value, unit }| Given { value, unit });
     let learner = LearnersAnswer { asks, given, tally, key };

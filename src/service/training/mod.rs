@@ -13,11 +13,11 @@ pub use worksheets::WorksheetRequest;
 
 use super::body;
 use super::check_route::receive;
+use super::gate::Permit;
 use super::media;
 use super::problem::Problem;
 use super::state::Service;
 use axum::extract::Request;
-use axum::http::request;
 use serde::de::DeserializeOwned;
 use std::sync::Arc;
 use utoipa::ToSchema;
@@ -32,13 +32,24 @@ pub fn routes() -> OpenApiRouter<Arc<Service>> {
         .routes(routes!(worksheets::worksheet))
 }
 
-/// Takes in a JSON body and reads it against its published schema.
+/// A request of one of these operations.
+struct Asked<T> {
+    body: T,
+    /// Whether the key is asked for.
+    key: bool,
+    permit: Permit,
+}
+
+/// Takes in a JSON body and reads it against its published schema; says too whether the key is asked for, and what the
+/// caller may ask.
 async fn read<T: DeserializeOwned + ToSchema>(
     service: &Service,
     request: Request,
-) -> Result<(T, request::Parts), Problem> {
+) -> Result<Asked<T>, Problem> {
+    let permit = Permit::of(&request);
     let (parts, body) = request.into_parts();
+    let key = scope::key(&parts, &permit)?;
     media::sends_json(&parts.headers)?;
     let bytes = receive(body, service.limits()).await?;
-    Ok((body::read_as::<T>(&bytes)?, parts))
+    Ok(Asked { body: body::read_as::<T>(&bytes)?, key, permit })
 }

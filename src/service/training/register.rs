@@ -79,7 +79,7 @@ fn graded<C: Taught>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u8>,
         Some(asks) => named(asks).ok_or_else(|| {
             let mut faults = Faults::default();
             let fault =
-                faults.add(Pointer::to("/asks"), FaultCode::UnknownReference, "fault-unknown-quantity");
+                faults.add(Pointer::to(&"/asks"), FaultCode::UnknownReference, "fault-unknown-quantity");
             fault.accepted = names::<C>().into_iter().map(str::to_owned).collect();
             Problem::invalid((&faults).into())
         })?,

@@ -4,8 +4,8 @@ use super::super::language;
 use super::super::media;
 use super::super::problem::{Problem, ProblemKind};
 use super::super::state::Service;
+use super::Asked;
 use super::asked::{ExercisesRequest, Many, Seed, Version};
-use super::scope;
 use crate::checks::present;
 use crate::quantity::Units;
 use crate::rulebook::Edition;
@@ -112,8 +112,7 @@ pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) ->
     if media::best(request.headers(), &[HTML]).is_none() {
         return Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
     }
-    let (asked, parts): (WorksheetRequest, _) = super::read(&service, request).await?;
-    let key = scope::key(&parts)?;
+    let Asked { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
     let WorksheetRequest {
         topic,
         difficulty,

@@ -1,6 +1,6 @@
 //! The columns of a table and the names that a header may give them.
 
-use crate::derivation::Pointer;
+use crate::derivation::{Pattern, Pointer};
 
 /// Declares the columns: their names, and other spellings that a header may have.
 macro_rules! columns {
@@ -19,8 +19,8 @@ macro_rules! columns {
             }
 
             /// The column as a JSON Pointer into a row.
-            pub const fn pointer(self) -> &'static str {
-                match self { $(Self::$column => $place),+ }
+            pub const fn pointer(self) -> Pattern {
+                match self { $(Self::$column => &$place),+ }
             }
 
             const fn others(self) -> &'static [&'static str] {

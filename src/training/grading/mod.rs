@@ -115,7 +115,7 @@ pub fn grade<C: Taught>(
     };
     if !right {
         let singles = singles(request, quantity);
-        diagnosis.tried = C::misconceptions().len();
+        diagnosis.tried = C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).count();
         tally::explain(&mut lines, &singles, |single| C::tally(&single.evaluation.outcome));
         if let Some(given) = given.filter(|_| !number_right) {
             diagnosis.reasons =

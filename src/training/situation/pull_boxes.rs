@@ -31,15 +31,19 @@ fn entry(entry: &Entry, units: Units) -> Vec<Sentence> {
             Units::Us => raceway.trade_size.name().to_owned(),
             Units::Si => raceway.trade_size.metric_designator().to_string(),
         };
-        let key = match units {
-            Units::Us => "situation-entry",
-            Units::Si => "situation-entry-metric",
+        let diameter =
+            raceway.outside_diameter.map(|diameter| measured(diameter.value(), Measure::Length, units));
+        let key = match (units, &diameter) {
+            (Units::Us, None) => "situation-entry",
+            (Units::Us, Some(_)) => "situation-entry-with-diameter",
+            (Units::Si, None) => "situation-entry-metric",
+            (Units::Si, Some(_)) => "situation-entry-metric-with-diameter",
         };
-        told.push(Sentence::new(key).text("id", id).text("size", size).word("wall", wall(entry.wall)));
-        if let Some(diameter) = raceway.outside_diameter {
-            let diameter = measured(diameter.value(), Measure::Length, units);
-            told.push(Sentence::new("situation-entry-diameter").text("id", id).text("diameter", diameter));
-        }
+        let enters = Sentence::new(key).text("id", id).text("size", size).word("wall", wall(entry.wall));
+        told.push(match diameter {
+            Some(diameter) => enters.text("diameter", diameter),
+            None => enters,
+        });
     }
     if let Some(row) = entry.row {
         told.push(Sentence::new("situation-entry-row").text("id", id).text("row", row.get().to_string()));

@@ -85,10 +85,11 @@ fn edition(sheet: &Sheet<'_>, words: &Catalogue) -> String {
 }
 
 fn exercise(page: &mut Markup<'_>, view: &ExerciseView) {
-    page.raw("<li>\n<p>")
-        .text(&view.situation.join(" "))
-        .raw("</p>\n<p class=\"question\">")
-        .text(&view.question);
+    page.raw("<li>\n<ul class=\"situation\">\n");
+    view.situation.iter().for_each(|sentence| {
+        page.raw("<li>").text(sentence).raw("</li>\n");
+    });
+    page.raw("</ul>\n<p class=\"question\">").text(&view.question);
     page.raw("</p>\n<ul class=\"choices\">\n");
     for choice in &view.choices {
         page.raw("<li><b>")

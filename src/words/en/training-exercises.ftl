@@ -28,48 +28,48 @@ situation-in-laundry = You are wiring a box in a laundry room.
 situation-in-living-room = You are wiring a box in a living room.
 
 situation-cable = { $count ->
-        [one] One { $size } NM-B cable with { $conductors } insulated conductors and a { $grounding } grounding conductor ends in the box.
-       *[other] { $count } { $size } NM-B cables, each with { $conductors } insulated conductors and a { $grounding } grounding conductor, end in the box.
+        [one] One NM-B cable of { $size } with { $conductors } insulated conductors and a { $grounding } grounding conductor ends in the box.
+       *[other] { $count } NM-B cables of { $size }, each with { $conductors } insulated conductors and a { $grounding } grounding conductor, end in the box.
     }
 situation-cable-without-ground = { $count ->
-        [one] One { $size } cable with { $conductors } insulated conductors and no grounding conductor ends in the box.
-       *[other] { $count } { $size } cables, each with { $conductors } insulated conductors and no grounding conductor, end in the box.
+        [one] One cable of { $size } with { $conductors } insulated conductors and no grounding conductor ends in the box.
+       *[other] { $count } cables of { $size }, each with { $conductors } insulated conductors and no grounding conductor, end in the box.
     }
 situation-conductors-end = { $count ->
         [one] One { $size } conductor from a raceway ends in the box.
-       *[other] { $count } { $size } conductors from a raceway end in the box.
+       *[other] { $count } conductors of { $size } from a raceway end in the box.
     }
 situation-conductors-spliced = { $count ->
         [one] One { $size } conductor enters the box and is spliced there.
-       *[other] { $count } { $size } conductors enter the box and are spliced there, each to another of them.
+       *[other] { $count } conductors of { $size } enter the box and are spliced there, each to another of them.
     }
 situation-conductors-pass = { $count ->
         [one] One { $size } conductor passes through the box without splice or termination.
-       *[other] { $count } { $size } conductors pass through the box without splice or termination.
+       *[other] { $count } conductors of { $size } pass through the box without splice or termination.
     }
 situation-conductors-loop = { $count ->
         [one] One { $size } conductor passes through in an unbroken loop of { $length }.
-       *[other] { $count } { $size } conductors pass through, each in an unbroken loop of { $length }.
+       *[other] { $count } conductors of { $size } pass through, each in an unbroken loop of { $length }.
     }
 situation-pigtails = { $count ->
         [one] One { $size } pigtail stays inside the box.
-       *[other] { $count } { $size } pigtails stay inside the box.
+       *[other] { $count } pigtails of { $size } stay inside the box.
     }
 situation-grounding = { $count ->
         [one] One { $size } equipment grounding conductor enters the box.
-       *[other] { $count } { $size } equipment grounding conductors enter the box.
+       *[other] { $count } equipment grounding conductors of { $size } enter the box.
     }
 situation-bonding-jumpers = { $count ->
         [one] One { $size } equipment bonding jumper enters the box.
-       *[other] { $count } { $size } equipment bonding jumpers enter the box.
+       *[other] { $count } equipment bonding jumpers of { $size } enter the box.
     }
 situation-isolated-grounding = { $count ->
         [one] One { $size } isolated grounding conductor enters the box for an isolated-ground receptacle.
-       *[other] { $count } { $size } isolated grounding conductors enter the box for isolated-ground receptacles.
+       *[other] { $count } isolated grounding conductors of { $size } enter the box for isolated-ground receptacles.
     }
 situation-grounding-pigtails = { $count ->
         [one] One { $size } grounding pigtail stays inside the box.
-       *[other] { $count } { $size } grounding pigtails stay inside the box.
+       *[other] { $count } grounding pigtails of { $size } stay inside the box.
     }
 situation-device-switch = switch
 situation-device-receptacle = receptacle
@@ -78,12 +78,12 @@ situation-device-protective = GFCI or AFCI device
 situation-device-control = dimmer
 situation-device-equipment = piece of equipment on a strap
 situation-device = { $count ->
-        [one] One { $device } is mounted in it; the largest conductor connected to it is { $size }.
-       *[other] { $count } yokes are mounted in it, each with a { $device }; the largest conductor connected to each is { $size }.
+        [one] One { $device } is mounted in the box; the largest conductor connected to it is { $size }.
+       *[other] { $count } yokes are mounted in the box, each with a { $device }; the largest conductor connected to each is { $size }.
     }
 situation-device-wide = { $count ->
-        [one] One { $device } that needs { $gangs } gangs is mounted in it; the largest conductor connected to it is { $size }.
-       *[other] { $count } yokes that need { $gangs } gangs each are mounted in it, each with a { $device }; the largest conductor connected to each is { $size }.
+        [one] One { $device } that needs { $gangs } gangs is mounted in the box; the largest conductor connected to it is { $size }.
+       *[other] { $count } yokes that need { $gangs } gangs each are mounted in the box, each with a { $device }; the largest conductor connected to each is { $size }.
     }
 situation-clamps-internal = { $count ->
         [one] The box has one internal cable clamp.
@@ -102,27 +102,27 @@ situation-clamps-assembly = { $count ->
        *[other] { $count } clamp assemblies end cables.
     }
 situation-studs = { $count ->
-        [one] There is a luminaire stud in it.
-       *[other] There are { $count } luminaire studs in it.
+        [one] There is a luminaire stud in the box.
+       *[other] There are { $count } luminaire studs in the box.
     }
 situation-hickeys = { $count ->
-        [one] There is a hickey in it.
-       *[other] There are { $count } hickeys in it.
+        [one] There is a hickey in the box.
+       *[other] There are { $count } hickeys in the box.
     }
 situation-terminal-blocks = { $count ->
-        [one] There is a terminal block in it; the largest conductor that ends on it is { $size }.
-       *[other] There are { $count } terminal blocks in it; the largest conductor that ends on each is { $size }.
+        [one] There is a terminal block in the box; the largest conductor that ends on it is { $size }.
+       *[other] There are { $count } terminal blocks in the box; the largest conductor that ends on each is { $size }.
     }
 situation-canopy-domed = A luminaire with a domed canopy covers the box.
 situation-canopy-flat = A flat luminaire without a canopy covers the box.
 situation-canopy-fan = A ceiling fan hangs from the box.
 situation-fixture-wires = { $count ->
         [one] One { $size } fixture wire enters the box from it.
-       *[other] { $count } { $size } fixture wires enter the box from it.
+       *[other] { $count } fixture wires of { $size } enter the box from it.
     }
 situation-fixture-grounding = { $count ->
         [one] One { $size } grounding conductor enters the box from it.
-       *[other] { $count } { $size } grounding conductors enter the box from it.
+       *[other] { $count } grounding conductors of { $size } enter the box from it.
     }
 situation-wire-connectors = { $count ->
         [one] One wire connector is used.
@@ -190,9 +190,10 @@ situation-wall-right = right wall
 situation-wall-top = top wall
 situation-wall-bottom = bottom wall
 situation-wall-back = back wall
-situation-entry = Raceway { $id }, trade size { $size }, enters the { $wall }.
-situation-entry-metric = Raceway { $id }, metric designator { $size }, enters the { $wall }.
-situation-entry-diameter = The outside diameter of raceway { $id } is { $diameter }.
+situation-entry = Raceway { $id }: { $wall }, trade size { $size }.
+situation-entry-with-diameter = Raceway { $id }: { $wall }, trade size { $size }, outside diameter { $diameter }.
+situation-entry-metric = Raceway { $id }: { $wall }, metric designator { $size }.
+situation-entry-metric-with-diameter = Raceway { $id }: { $wall }, metric designator { $size }, outside diameter { $diameter }.
 situation-entry-row = Raceway { $id } is in row { $row } of its wall.
 situation-cable-shielded = Raceway { $id } holds one shielded cable with an outside diameter of { $diameter }.
 situation-cable-lead-covered = Raceway { $id } holds one lead-covered cable with an outside diameter of { $diameter }.
@@ -213,7 +214,7 @@ situation-body-conductors = Only { $size } { $insulation } conductors run throug
 situation-opening = The opening of the box is { $width } wide and { $height } high.
 situation-emergence = The conductors leave their sheath { $depth } behind the front edge of the box.
 situation-ring = A ring is fitted that moves the opening { $depth } outwards.
-situation-equipment = A device that projects { $projection } behind its mounting plane is mounted in it. It is supplied by { $size } conductors.
+situation-equipment = A device that projects { $projection } behind its mounting plane is mounted in the box. It is supplied by { $size } conductors.
 situation-rear-center = The conductors enter through the center of the back, behind the device.
 situation-no-rear-center = The conductors enter through the sides.
 

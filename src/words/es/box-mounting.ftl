@@ -14,7 +14,7 @@ rule-box-surface-extension-from-cover = Una extensión superficial puede partir 
     .title = Extensiones desde una tapa
 rule-box-surface-cover = Toda caja terminada tiene una tapa, una placa, un portalámpara o el dosel de una luminaria.
     .title = Tapas
-rule-box-surface-cover-screws = Los tornillos de las tapas y de lo que se fija a una caja son tornillos para metal que corresponden a sus roscas, o lo que piden las instrucciones.
+rule-box-surface-cover-screws = Los tornillos de las tapas y de lo que se fija a una caja son tornillos de máquina que corresponden a sus roscas, o lo que piden las instrucciones.
     .title = Tornillos de las tapas
 rule-box-surface-canopy-finish = Un acabado combustible de 180 in² (0.116 m²) o más que queda expuesto entre el borde de un dosel y su caja se cubre con material no combustible.
     .title = Acabado combustible bajo un dosel
@@ -146,7 +146,7 @@ rule-box-access-handhole-size = Un registro de mano es tan grande como una caja 
     .title = Tamaño de los registros de mano
 rule-box-access-handhole-wiring = Los conductores, los empalmes y las terminaciones en un registro de mano están listados para lugares mojados.
     .title = Alambrado en registros de mano
-rule-box-access-handhole-cover = La tapa de un registro de mano está marcada con aquello a que sirve, y se abre solo con herramienta o pesa más de 100 lb (45 kg). Una tapa metálica se une a tierra.
+rule-box-access-handhole-cover = La tapa de un registro de mano está marcada con aquello a que sirve, y se abre solo con herramienta o pesa más de 100 lb (45 kg). Una tapa metálica se une eléctricamente.
     .title = Tapas de registros de mano
 
 finding-reached-in-building = Se llega al alambrado sin quitar ninguna parte del edificio.
@@ -194,16 +194,16 @@ finding-handhole-cover-tools-open = La tapa debe abrirse solo con herramienta, o
 finding-handhole-cover-heavy = La tapa pesa { $given }, más que los { $limit } que debe superar para abrirse sin herramienta.
 finding-handhole-cover-light = La tapa se abre sin herramienta y pesa { $given }; debe pesar más de { $limit }.
 finding-handhole-cover-weight-open = La tapa se abre sin herramienta, así que debe pesar más de { $limit }. Indique cuánto pesa.
-finding-handhole-cover-bonded = El metal de la tapa está unido a tierra.
-finding-handhole-cover-not-bonded = El metal de la tapa no está unido a tierra.
+finding-handhole-cover-bonded = El metal de la tapa está unido eléctricamente.
+finding-handhole-cover-not-bonded = El metal de la tapa no está unido eléctricamente.
 
 because-amendment-not-in-force = La enmienda provisional no está en vigor donde está la caja.
 
 ## Puesta a tierra, elementos de fijación y humedad
 
-rule-box-protection-grounded = Una caja metálica se pone a tierra y se une como pide el Artículo 250, también con alambrado no metálico.
+rule-box-protection-grounded = Una caja metálica se pone a tierra y se une eléctricamente como pide el Artículo 250, también con alambrado no metálico.
     .title = Cajas metálicas puestas a tierra
-rule-box-protection-blunt-fasteners = Desde 2023, un tornillo puesto en obra que llega al espacio de alambrado es el que el fabricante suministra o especifica, o es un tornillo para metal de punta roma; los demás elementos de fijación tienen punta roma.
+rule-box-protection-blunt-fasteners = Desde 2023, un tornillo puesto en obra que llega al espacio de alambrado es el que el fabricante suministra o especifica, o es un tornillo de máquina de punta roma; los demás elementos de fijación tienen punta roma.
     .title = Elementos de fijación de punta roma
 rule-box-protection-cover-screws = Desde 2023, los tornillos que sujetan una tapa entran a lo más 3/8 in (10 mm) en la caja.
     .title = Cuánto entran los tornillos de la tapa
@@ -222,12 +222,12 @@ rule-box-protection-drain-openings = Las aberturas de drenaje hechas en obra, en
 rule-box-protection-drain-fittings = Una abertura de drenaje mayor lleva un accesorio de drenaje listado, instalado como dicen sus instrucciones.
     .title = Accesorios de drenaje
 
-finding-box-grounded = La caja metálica está puesta a tierra y unida.
-finding-box-not-grounded = La caja metálica no está puesta a tierra ni unida. El alambrado no metálico no la exime de ello; el Artículo 250 tiene las excepciones.
-finding-box-grounded-open = Una caja metálica debe estar puesta a tierra y unida. Indique si lo está.
+finding-box-grounded = La caja metálica está puesta a tierra y unida eléctricamente.
+finding-box-not-grounded = La caja metálica no está puesta a tierra ni unida eléctricamente. El alambrado no metálico no la exime de ello; el Artículo 250 tiene las excepciones.
+finding-box-grounded-open = Una caja metálica debe estar puesta a tierra y unida eléctricamente. Indique si lo está.
 finding-fastener-as-specified = El elemento de fijación { $subject } es el que el fabricante suministra o especifica.
 finding-fastener-blunt = El elemento de fijación { $subject } tiene punta roma.
-finding-fastener-sharp = El elemento de fijación { $subject } llega al espacio de alambrado y no es ni un tornillo para metal de punta roma ni otro elemento de punta roma.
+finding-fastener-sharp = El elemento de fijación { $subject } llega al espacio de alambrado y no es ni un tornillo de máquina de punta roma ni otro elemento de punta roma.
 finding-fastener-blunt-open = El elemento de fijación { $subject } debe tener punta roma, o ser el que el fabricante especifica. Indique si es así.
 finding-fastener-short-enough = El elemento de fijación { $subject } entra { $given } en la caja; se permite hasta { $limit }.
 finding-fastener-too-long = El elemento de fijación { $subject } entra { $given } en la caja; se permite a lo más { $limit }.

@@ -3,11 +3,13 @@
 ###
 ### Un término para cada cosa:
 ###   authority having jurisdiction  autoridad competente
+###   bonding                        unión eléctrica
 ###   bonding jumper                 puente de unión
 ###   box                            caja
 ###   brace                          travesaño
 ###   bushing                        boquilla
 ###   canopy                         dosel
+###   check                          revisión
 ###   clamp                          abrazadera
 ###   conductor size                 calibre (12 AWG)
 ###   conduit                        tubo conduit (metálico pesado RMC, semipesado IMC, ligero EMT)
@@ -29,20 +31,25 @@
 ###   listed / identified / marked   listado / identificado / marcado
 ###   locknut                        contratuerca
 ###   luminaire                      luminaria
+###   machine screw                  tornillo de máquina
 ###   metric designator              designador métrico
 ###   outlet box                     caja de salida
 ###   plaster ring                   anillo para yeso
+###   proof                          demostración
 ###   pull: straight, angle, U       tiro recto, en ángulo, en U
 ###   pull box                       caja de paso
 ###   raceway                        canalización
 ###   receptacle                     receptáculo
 ###   sheath                         cubierta
 ###   splice / tap                   empalme / derivación
+###   stem                           vástago
 ###   stud                           espárrago
 ###   suspended ceiling              plafón
+###   takeoff                        cuantificación
 ###   trade size                     tamaño comercial
 ###   volume allowance               asignación de volumen
 ###   wiring                         alambrado
+###   wrenchtight                    apretado con llave
 
 ## Precauciones
 
@@ -79,7 +86,7 @@ rule-edition-unverified = Una edición cuyo texto no se pudo leer se responde co
     .title = Edición sin verificar
 finding-unverified-edition = La edición 2026 se responde con las reglas de 2023. No se pudo verificar ninguna de sus cifras ni de sus números de sección.
 fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una edición verificada, o ponga accept_unverified_rules en true para que se lleven adelante las reglas de 2023.
-fault-said-by-the-review = La revisión dice { $term } para todas las comprobaciones. Omítalo aquí, o diga lo mismo.
+fault-said-by-the-review = La solicitud ya dice { $term } para todas las revisiones. Omítalo aquí, o diga lo mismo.
 fault-edition-twice = Esta edición está dos veces. Nombre cada una solo una vez.
 fault-editions-to-compare = Nombre de 2 a { $most } ediciones.
 fault-unknown-check = Ninguna revisión tiene este nombre.

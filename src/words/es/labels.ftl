@@ -159,7 +159,7 @@ label-u = Tiro en U
 label-violated = Incumplido
 label-violates = Incumple
 
-## Resumen de una lista de obra
+## Resumen de una cuantificación
 
 label-answered = Respondidas
 label-answers = Respuestas

@@ -1,11 +1,15 @@
 ## Servicio
 
 problem-title-malformed-json = El cuerpo no es JSON
-problem-meaning-malformed-json = El cuerpo no se pudo leer como texto JSON en UTF-8. La falta dice en qué línea y columna se detuvo la lectura.
+problem-meaning-malformed-json = El cuerpo no se pudo leer como texto JSON en UTF-8. El error dice en qué línea y columna se detuvo la lectura.
+problem-title-unauthorized = Se necesita una clave
+problem-meaning-unauthorized = El servicio pide una clave, y en la solicitud no hay ninguna, o no se conoce, o su plazo terminó. Envíela como Authorization: Bearer seguido del token. Las claves las entrega quien opera el servicio.
+problem-title-forbidden = La clave es para otra cosa
+problem-meaning-forbidden = La clave se conoce y está vigente, pero lo que se pidió no está entre sus alcances. Quien opera el servicio puede entregar una clave con el alcance que nombra el detalle.
 problem-title-not-found = Aquí no hay nada
-problem-meaning-not-found = La ruta, o lo que nombra, no se sirve. Se da el nombre conocido más parecido donde hay uno.
+problem-meaning-not-found = La ruta, o lo que nombra, no existe en este servicio. Se da el nombre conocido más parecido donde hay uno.
 problem-title-method-not-allowed = El método no es para esta ruta
-problem-meaning-method-not-allowed = La ruta se sirve, pero no con este método. El encabezado Allow enumera los métodos que sí.
+problem-meaning-method-not-allowed = La ruta existe, pero no con este método. El encabezado Allow enumera los métodos que admite.
 problem-title-not-acceptable = La respuesta es solo JSON
 problem-meaning-not-acceptable = El encabezado Accept no admite JSON. Pida application/json, u omita el encabezado.
 problem-title-request-timeout = El cuerpo tardó demasiado en llegar
@@ -15,14 +19,18 @@ problem-meaning-body-too-large = Una solicitud tiene un tamaño máximo, que el 
 problem-title-unsupported-media-type = No se dice que el cuerpo sea JSON
 problem-meaning-unsupported-media-type = Envíe el cuerpo con Content-Type application/json, en UTF-8 y sin Content-Encoding.
 problem-title-invalid-request = La solicitud no es válida
-problem-meaning-invalid-request = La solicitud se puede leer, pero algo en ella está mal o falta. Se enumera cada falta con su lugar, un código estable, lo que sería correcto, y los valores aceptados donde hay un conjunto cerrado de ellos.
+problem-meaning-invalid-request = La solicitud se puede leer, pero algo en ella está mal o falta. Se enumera cada error con su lugar, un código estable, lo que sería correcto, y los valores aceptados donde hay un conjunto cerrado de ellos.
+problem-title-too-many-requests = Demasiadas solicitudes
+problem-meaning-too-many-requests = La cuota de la clave o de la dirección se agotó. Pregunte de nuevo después de los segundos de Retry-After; RateLimit-Policy y RateLimit dicen cuán grande es la cuota y cuánto queda de ella.
 problem-title-internal-error = El servicio falló
 problem-meaning-internal-error = Una falla del servicio, no de la solicitud. Quedó registrada con el id de la solicitud del encabezado X-Request-Id; aquí no se dice nada más de ella.
 problem-title-not-ready = El servicio no toma solicitudes nuevas
 problem-meaning-not-ready = El servicio se está deteniendo: termina lo que tiene, y no toma nada nuevo.
+problem-title-overloaded = El servicio está ocupado
+problem-meaning-overloaded = Se están respondiendo tantas solicitudes como el servicio toma a la vez, o están abiertas tantas conexiones. No se hizo nada; pregunte de nuevo después de los segundos de Retry-After.
 
 problem-detail-malformed-json = El cuerpo no se puede leer como JSON.
-problem-detail-not-found = { $path } no se sirve.
+problem-detail-not-found = { $path } no existe en este servicio.
 problem-detail-unknown-name = Aquí no se conoce { $name }.
 problem-detail-method-not-allowed = { $method } no es para { $path }.
 problem-detail-not-acceptable = El encabezado Accept no admite application/json.
@@ -33,11 +41,17 @@ problem-detail-media-type = { $given } no es application/json.
 problem-detail-charset = No se admite el juego de caracteres { $given }. JSON se envía en UTF-8.
 problem-detail-content-encoding = No se admite el Content-Encoding { $given }. Envíe el cuerpo tal como es.
 problem-detail-invalid-request = { $count ->
-        [one] Una falta.
-       *[other] { $count } faltas.
+        [one] Un error.
+       *[other] { $count } errores.
     }
 problem-detail-internal-error = El servicio falló con esta solicitud.
 problem-detail-not-ready = El servicio se está deteniendo.
+problem-detail-overloaded = Demasiadas solicitudes o conexiones a la vez.
+problem-detail-key-missing = En la solicitud no hay ninguna clave.
+problem-detail-key-unknown = No se conoce la clave.
+problem-detail-key-expired = El plazo de la clave terminó.
+problem-detail-forbidden = La clave { $name } no tiene el alcance { $scope }.
+problem-detail-too-many-requests = La cuota de { $most } solicitudes por minuto está agotada por otros { $seconds } segundos.
 
 text-code-malformed-json = El cuerpo no es JSON.
 text-code-duplicate-member = Un miembro está más de una vez en un objeto, o un parámetro de consulta más de una vez.
@@ -100,6 +114,11 @@ text-end-of-line = el fin de la línea
 
 text-edition-title = NFPA 70, edición { $year }
 text-api-description = Cálculos auditados de cajas y envolventes para el oficio eléctrico. Envíe lo que hay, y la respuesta dice qué requiere el código, si cumple, qué se contó y qué no, y lleva una demostración que cualquiera puede repetir a partir de la respuesta y de las tablas publicadas. Entre solicitudes no se guarda nada. Las respuestas son aritmética, no aprobación: deciden el código adoptado con sus enmiendas y la autoridad competente.
+text-key = El token de una clave, donde el servicio la pide. Las claves las entrega quien opera el servicio.
+text-header-www-authenticate = Cómo enviar una clave, y qué estaba mal con la que se envió.
+text-header-retry-after = Segundos después de los cuales preguntar de nuevo.
+text-header-ratelimit = Cuántas solicitudes quedan de la cuota, y en cuántos segundos está completa otra vez.
+text-header-ratelimit-policy = La cuota: tantas solicitudes en una ventana de tantos segundos.
 text-tag-checks = Revisiones: una solicitud describe lo que está construido o planeado, la respuesta dice qué requiere el código y si cumple. Un veredicto violates es una respuesta, no un error.
 text-tag-rulebook = De qué está hecha cada respuesta: ediciones, tablas, reglas y puntos en disputa, cada uno con su procedencia. Se puede guardar en caché.
 text-tag-service = El servicio mismo: los problemas con que responde, y si está en marcha.

@@ -1,4 +1,4 @@
-## Listas de obra
+## Cuantificaciones
 
 text-code-ambiguous = Un texto que se puede leer de más de una manera. Se indica qué podría significar.
 fault-table-not-understood = Aquí no se entiende { $given }.
@@ -14,10 +14,10 @@ fault-table-unknown-column = Ninguna columna se llama { $column }.
 fault-table-column-twice = { $column } nombra una columna que el encabezado ya tiene.
 problem-detail-takeoff-media-type = { $given } no es ninguno de application/json, application/x-ndjson y text/csv.
 problem-detail-takeoff-not-acceptable = El encabezado Accept no admite ninguno de application/json, application/x-ndjson y text/csv.
-problem-detail-takeoff-pause = No llegó ninguna línea más en { $seconds } segundos. Lo que había llegado se respondió.
+problem-detail-takeoff-pause = No llegó ninguna línea completa en { $seconds } segundos. Lo que había llegado se respondió.
 problem-detail-line-too-long = La línea tiene más de { $most } bytes.
-text-takeoff-title = Listas de obra completas
-text-takeoff = Muchas revisiones a la vez. Cada elemento nombra su revisión y lleva la solicitud de esa revisión, y se responde como responde la operación de esa revisión, byte por byte. Un elemento con errores nunca detiene a los demás: en el lugar de su respuesta va un problema con su línea. Las respuestas llegan en el orden de los elementos, como JSON, línea por línea o como tabla, lo que se pida con Accept; sin él, en la forma en que se envió. Las líneas se responden mientras llegan, con memoria acotada sean cuantas sean, así que lea mientras envía; el servicio espera a quien lee despacio, y abandona a quien hace una pausa más larga que el límite de un cuerpo. El último registro es un resumen que da cuenta de cada línea. explain es full si no dice otra cosa; en una tabla no hay demostración.
+text-takeoff-title = Cuantificaciones completas
+text-takeoff = Muchas revisiones a la vez. Cada elemento nombra su revisión y lleva la solicitud de esa revisión, y se responde como responde la operación de esa revisión, byte por byte. Un elemento con errores nunca detiene a los demás: en el lugar de su respuesta va un problema con su línea. Las respuestas llegan en el orden de los elementos, como JSON, línea por línea o como tabla, lo que se pida con Accept; sin él, en la forma en que se envió. Las líneas se responden mientras llegan, con memoria acotada sean cuantas sean, así que lea mientras envía; el servicio espera a quien lee despacio, y abandona a aquel de quien no llega ninguna línea completa en el tiempo que puede tomar un cuerpo. El último registro es un resumen que da cuenta de cada línea. explain es full si no dice otra cosa; en una tabla no hay demostración.
 text-takeoff-body = Los elementos. Como application/json hasta 16 MiB y 50,000 elementos, todos leídos antes de responder el primero; como application/x-ndjson o text/csv cualquier número de líneas de hasta 1 MiB cada una.
 text-takeoff-answered = Las respuestas en orden, problemas en los lugares de las que no hay, y el resumen.
 text-takeoff-lines = Un elemento por línea, cada uno un TakeoffItem como texto JSON sin saltos de línea. Las líneas en blanco se cuentan, y se responden con nada.

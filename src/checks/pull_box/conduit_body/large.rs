@@ -28,7 +28,7 @@ pub(super) fn check(
         .entries
         .iter()
         .enumerate()
-        .map(|(index, entry)| Entered::by_raceway(proof, entry, Pointer::of("/hubs/#", index)))
+        .map(|(index, entry)| Entered::by_raceway(proof, entry, Pointer::of(&"/hubs/#", index)))
         .collect();
     let (joined, _) = joined::all(proof, &boxed, &chamber(request), &entered);
     let asked = lengths::asked(proof, &entered, &joined, Cover::Removable, findings);
@@ -53,9 +53,9 @@ pub(super) fn check(
     };
     let body = &request.body;
     let sides = [
-        (&mut large.length, body.length, "length", "/body/length"),
-        (&mut large.width, body.width, "width", "/body/width"),
-        (&mut large.depth, body.depth, "depth", "/body/depth"),
+        (&mut large.length, body.length, "length", &"/body/length"),
+        (&mut large.width, body.width, "width", &"/body/width"),
+        (&mut large.depth, body.depth, "depth", &"/body/depth"),
     ];
     for (size, given, name, at) in sides {
         side(proof, request, size, given, (name, Pointer::to(at)), covered, findings);
@@ -137,7 +137,7 @@ fn chamber(request: &ConduitBodyRequest) -> Chamber<'static> {
     Chamber {
         id: None,
         inside: None,
-        inside_at: Pointer::to("/body"),
+        inside_at: Pointer::to(&"/body"),
         entries: (0..request.hubs.len()).collect(),
         pulls: pulls.collect(),
     }
@@ -158,7 +158,7 @@ fn covered(
         if all == Some(true) {
             let finding =
                 Finding::new(&crate::rulebook::pull::MARKED, Status::Satisfied, "finding-full-fill");
-            findings.push(finding.at(Pointer::to("/body/evaluated_for_full_fill")));
+            findings.push(finding.at(Pointer::to(&"/body/evaluated_for_full_fill")));
         }
         return all;
     }
@@ -225,7 +225,7 @@ fn distance(
     covered: Covered,
     findings: &mut Vec<Finding>,
 ) {
-    let at = apart.at.member("/distance");
+    let at = apart.at.member(&"/distance");
     let pull = request.pulls.get(apart.pull);
     let Some(given) = pull.and_then(|pull| pull.distance) else {
         if covered != Some(true) {

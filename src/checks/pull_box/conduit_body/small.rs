@@ -18,10 +18,10 @@ pub(super) fn check(
 ) -> SmallInBody {
     let mut small = SmallInBody { required_cross_section: None, margin: None, hubs: Vec::new() };
     if request.body.short_radius {
-        proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to("/body/short_radius")));
+        proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to(&"/body/short_radius")));
         findings.push(
             Finding::new(&SHORT_RADIUS, Status::Advisory, "finding-short-radius-space")
-                .at(Pointer::to("/body")),
+                .at(Pointer::to(&"/body")),
         );
     } else {
         cross_section(proof, sizer, request, &mut small, findings);
@@ -39,7 +39,7 @@ fn cross_section(
     small: &mut SmallInBody,
     findings: &mut Vec<Finding>,
 ) {
-    let supply = Pointer::to("/body/cross_section");
+    let supply = Pointer::to(&"/body/cross_section");
     let raceways = request.hubs.iter().map(|hub| hub.raceway).chain(request.body.largest_raceway);
     let mut areas = Vec::new();
     for BodyRaceway { kind, trade_size } in raceways {
@@ -84,7 +84,7 @@ pub(super) fn fill(
     findings: &mut Vec<Finding>,
 ) -> Option<(HubFill, bool)> {
     let hub = request.hubs.get(index)?;
-    let at = Pointer::of("/hubs/#", index);
+    let at = Pointer::of(&"/hubs/#", index);
     let open = |findings: &mut Vec<Finding>| {
         let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
         findings.push(finding.with("opening", Argument::Words(vec![key(hub.place)])).at(at));
@@ -123,7 +123,7 @@ fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPla
     let mut occupants = Vec::new();
     for (pull, asked) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
         for (group, conductors) in asked.conductors.iter().enumerate() {
-            let at = Pointer::of("/conductors/#", group).under("/pulls/#", pull);
+            let at = Pointer::of(&"/conductors/#", group).under(&"/pulls/#", pull);
             if conductors.insulation.is_none() && !conductors.bare {
                 return None;
             }
