@@ -14,7 +14,6 @@ pub mod enclosure_types;
 mod fault;
 mod finding;
 pub mod free_conductors;
-mod held;
 pub mod inspection;
 pub mod luminaire_and_fan_outlets;
 pub mod outlet_fill;

@@ -16,7 +16,7 @@ macro_rules! tagged {
 
         impl<'de> serde::Deserialize<'de> for $name {
             fn deserialize<D: serde::Deserializer<'de>>(reader: D) -> Result<Self, D::Error> {
-                let (kind, members) = $crate::checks::held::Held::by_kind(reader, $tag)?;
+                let (kind, members) = $crate::json::held::Held::by_kind(reader, $tag)?;
                 match &*kind {
                     $($kind => members.read().map(Self::$variant),)+
                     other => Err(serde::de::Error::unknown_variant(other, &[$($kind),+])),

@@ -75,6 +75,7 @@ pub struct ReviewAnswer {
     #[schema(nullable = false)]
     reference: Option<Reference>,
     /// The gravest verdict of all checks; null when every one was only asked for a size.
+    #[schema(required = true)]
     verdict: Option<Verdict>,
     /// The verdict of each check that was made.
     verdicts: Vec<CheckVerdict>,
@@ -101,6 +102,7 @@ pub struct CheckVerdict {
     #[schema(value_type = String, example = "outlet_box_fill")]
     check: &'static str,
     /// Its verdict; null when only a size was asked for.
+    #[schema(required = true)]
     verdict: Option<Verdict>,
 }
 
