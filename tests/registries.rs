@@ -183,6 +183,30 @@ fn the_engine_names_nothing_that_is_not_pure() {
     }
 }
 
+#[test]
+fn every_dependency_is_listed_with_its_reason_and_no_other() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let manifest = fs::read_to_string(folder.join("Cargo.toml")).expect("the manifest");
+    let mut section = "";
+    let mut declared = BTreeSet::new();
+    for line in manifest.lines() {
+        if line.starts_with('[') {
+            section = line;
+        } else if let (Some((name, _)), true) =
+            (line.split_once(" = {").or(line.split_once(" = \"")), section.ends_with("dependencies]"))
+        {
+            declared.insert(name);
+        }
+    }
+    let map = fs::read_to_string(folder.join("DEVELOPERS.md")).expect("the map");
+    let list = map.split("\n## ").find(|part| part.starts_with("Dependencies")).expect("the list");
+    let rows = list.lines().filter(|line| line.starts_with("| ") && !line.starts_with("| crate"));
+    let cells = rows.filter_map(|row| row.split('|').nth(1));
+    let listed: BTreeSet<&str> = cells.flat_map(|cell| cell.split(',').map(str::trim)).collect();
+    assert!(declared.len() > 30, "{declared:?}");
+    assert_eq!(listed, declared);
+}
+
 /// No check asks which edition it is: what differs is a field of the rulebook.
 #[test]
 fn no_check_compares_editions() {

@@ -1,7 +1,9 @@
-//! The command line: `serve` (the default), `check FILE`, `takeoff FILE`, `demo`, `openapi`.
+//! The command line: `serve` (the default), `check FILE`, `takeoff FILE`, `demo`, `keys`, `healthcheck`, `openapi`.
 
 mod check;
 mod demo;
+mod healthcheck;
+mod keys;
 mod report;
 mod serve;
 mod takeoff;
@@ -30,6 +32,8 @@ mod status {
     pub const SOFTWARE: u8 = 70;
     /// The operating system refuses (EX_OSERR).
     pub const SYSTEM: u8 = 71;
+    /// The settings are wrong (EX_CONFIG).
+    pub const CONFIGURATION: u8 = 78;
 }
 
 /// Audited box and enclosure calculations for the electrical trade, over HTTP.
@@ -60,6 +64,11 @@ enum Command {
     Takeoff(takeoff::TakeoffArguments),
     /// Print an invented takeoff: the boxes and raceways of a small clinic, one a line.
     Demo(demo::DemoArguments),
+    /// Make keys for callers.
+    #[command(subcommand)]
+    Keys(keys::KeysCommand),
+    /// Ask the service that runs with the same settings whether it is ready; exit status 0 when it is.
+    Healthcheck(serve::ServeArguments),
     /// Print the OpenAPI document.
     Openapi,
 }
@@ -80,6 +89,8 @@ pub fn main() -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Takeoff(arguments) => takeoff::run(arguments),
         Command::Demo(arguments) => demo::run(&arguments),
+        Command::Keys(command) => keys::run(&command),
+        Command::Healthcheck(arguments) => healthcheck::run(&arguments),
         Command::Openapi => print(crate::service::openapi::text(), ExitCode::SUCCESS),
     }
 }

@@ -4,7 +4,7 @@ use super::media;
 use super::openapi::check_operation;
 use super::problem::{Problem, ProblemKind};
 use super::query;
-use super::register::CheckEntry;
+use super::register::{Answered, CheckEntry};
 use super::state::{Limits, Service};
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
@@ -20,7 +20,10 @@ pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
     let handler = move |State(service): State<Arc<Service>>, request: Request| async move {
         let (parts, body) = request.into_parts();
         match handle(check, service.limits(), &parts, body).await {
-            Ok(json) => answered(json),
+            Ok(Answered { json, verdict, .. }) => {
+                service.metrics().verdict(check.name, verdict);
+                answered(json)
+            }
             Err(problem) => problem.into_response(),
         }
     };
@@ -37,12 +40,12 @@ async fn handle(
     limits: Limits,
     parts: &request::Parts,
     body: Body,
-) -> Result<Vec<u8>, Problem> {
+) -> Result<Answered, Problem> {
     media::takes_json(&parts.headers)?;
     media::sends_json(&parts.headers)?;
     let explain = query::explain(parts.uri.query())?;
     let body = receive(body, limits).await?;
-    Ok((check.evaluate)(&body, explain)?.json)
+    (check.evaluate)(&body, explain)
 }
 
 /// Takes in a body, up to the limits of size and time.

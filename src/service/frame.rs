@@ -1,20 +1,27 @@
-//! What surrounds every request: its id, the headers that every answer carries, the log line, the guard against panics.
+//! What surrounds every request: the gate, its id, the headers that every answer carries, counts, log line and span, the
+//! guard against panics.
 //!
-//! **Invariant:** nothing of a request but its method, path and id is ever logged.
+//! **Invariant:** nothing of a request but its method, operation, ids and the name of its key is ever logged.
 
+use super::admission::Admitted;
 use super::problem::Problem;
+use super::state::Service;
+use super::telemetry::otlp::{self, Span};
+use super::telemetry::trace_context::TraceContext;
+use super::{cors, gate};
 use axum::Router;
-use axum::extract::{MatchedPath, Request};
-use axum::http::{HeaderName, HeaderValue, header};
-use axum::middleware::{Next, from_fn};
+use axum::body::{Body, HttpBody as _};
+use axum::extract::{Request, State};
+use axum::http::{HeaderName, HeaderValue, Method, StatusCode, Version, header};
+use axum::middleware::{Next, from_fn_with_state};
 use axum::response::{IntoResponse, Response};
+use http_body_util::BodyExt;
 use std::any::Any;
 use std::process;
-use std::sync::LazyLock;
 use std::sync::atomic::{AtomicU64, Ordering};
-use std::time::{Instant, SystemTime, UNIX_EPOCH};
+use std::sync::{Arc, LazyLock};
+use std::time::{Duration, Instant, SystemTime, UNIX_EPOCH};
 use tower_http::catch_panic::CatchPanicLayer;
-use tracing::Level;
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
@@ -26,32 +33,139 @@ const HEADERS: [(HeaderName, HeaderValue); 4] = [
     (header::CONTENT_SECURITY_POLICY, HeaderValue::from_static("default-src 'none'; frame-ancestors 'none'")),
 ];
 
+/// Who came over TLS is to come so again, for a year.
+const ONLY_TLS: HeaderValue = HeaderValue::from_static("max-age=31536000");
+
+/// How a key that is for something else is told of (RFC 6750); the detail names the scope.
+const OUT_OF_SCOPE: HeaderValue =
+    HeaderValue::from_static("Bearer realm=\"elbowroom\", error=\"insufficient_scope\"");
+
 /// Puts the frame around every route.
-pub fn around<S: Clone + Send + Sync + 'static>(router: Router<S>) -> Router<S> {
-    router.layer(CatchPanicLayer::custom(panicked)).layer(from_fn(frame))
+pub fn around(router: Router<Arc<Service>>, service: &Arc<Service>) -> Router<Arc<Service>> {
+    let frame = from_fn_with_state(Arc::clone(service), frame);
+    router.layer(CatchPanicLayer::custom(panicked)).layer(frame)
 }
 
-async fn frame(request: Request, next: Next) -> Response {
+/// What is remembered of a request while it is answered.
+struct Seen {
+    began: Instant,
+    place: usize,
+    method: Method,
+    version: Version,
+    id: HeaderValue,
+    context: Option<TraceContext>,
+    origin: Option<HeaderValue>,
+    key: Option<String>,
+}
+
+async fn frame(State(service): State<Arc<Service>>, mut request: Request, next: Next) -> Response {
+    let front = service.front();
     let id = request.headers().get(REQUEST_ID).filter(|id| is_sane(id)).cloned().unwrap_or_else(next_id);
-    let told = tracing::enabled!(Level::INFO).then(|| {
-        let route = request.extensions().get::<MatchedPath>().map(|path| path.as_str().to_owned());
-        (Instant::now(), request.method().clone(), route.unwrap_or_default())
-    });
-    let mut response = next.run(request).await;
-    let status = response.status().as_u16();
-    if let Some((start, method, route)) = told {
-        let micros = start.elapsed().as_micros();
-        tracing::info!(%method, route, status, micros, request_id = id.to_str().unwrap_or_default(), "answered");
-    }
-    if status == 500 {
-        tracing::error!(request_id = id.to_str().unwrap_or_default(), "a request failed");
-    }
+    let mut seen = Seen {
+        began: Instant::now(),
+        place: front.operations.place(&request),
+        method: request.method().clone(),
+        version: request.version(),
+        id,
+        context: TraceContext::of(request.headers()),
+        origin: cors::allowed(front, &request),
+        key: None,
+    };
+    let preflight = seen.origin.as_ref().and_then(|_| cors::preflight(&request));
+    let mut response =
+        match preflight.map_or_else(|| enter(&service, &request, &seen), |answer| Err(Box::new(answer))) {
+            Err(answered) => *answered,
+            Ok(gate::Entered { admitted, key, quota }) => {
+                if let Some(key) = key {
+                    seen.key = Some(key.name.clone());
+                    request.extensions_mut().insert(key);
+                }
+                let mut response = next.run(request).await;
+                if let Some(quota) = quota {
+                    quota.tell(response.headers_mut());
+                }
+                until_sent(response, admitted)
+            }
+        };
+    tell(&service, &seen, response.status().as_u16());
+    let is_forbidden = response.status() == StatusCode::FORBIDDEN;
     let headers = response.headers_mut();
-    headers.insert(REQUEST_ID, id);
+    if is_forbidden {
+        headers.insert(header::WWW_AUTHENTICATE, OUT_OF_SCOPE);
+    }
+    cors::tell(headers, front, seen.origin);
+    headers.insert(REQUEST_ID, seen.id);
     for (name, value) in HEADERS {
         headers.entry(name).or_insert(value);
     }
+    if front.is_tls {
+        headers.insert(header::STRICT_TRANSPORT_SECURITY, ONLY_TLS);
+    }
+    if service.is_leaving() && seen.version < Version::HTTP_2 {
+        headers.insert(header::CONNECTION, HeaderValue::from_static("close"));
+    }
+    front.metrics.answered(seen.place, response.status(), seen.began.elapsed());
     response
+}
+
+fn enter(service: &Arc<Service>, request: &Request, seen: &Seen) -> Result<gate::Entered, Box<Response>> {
+    match service.front().operations.all().get(seen.place) {
+        Some(operation) => gate::enter(service, request, operation),
+        None => Err(Box::new(Problem::internal().into_response())),
+    }
+}
+
+/// Keeps the place of a request until a streamed answer has been sent. A whole one is written by now.
+fn until_sent(response: Response, admitted: Admitted) -> Response {
+    if response.body().size_hint().exact().is_some() {
+        return response;
+    }
+    response.map(|body| {
+        Body::new(body.map_frame(move |frame| {
+            let _stays_while_frames_come = &admitted;
+            frame
+        }))
+    })
+}
+
+/// Writes the log line and the span, where there is to be one.
+fn tell(service: &Service, seen: &Seen, status: u16) {
+    let front = service.front();
+    let took = || seen.began.elapsed();
+    let operation = || front.operations.all().get(seen.place).map_or("", |operation| operation.id.as_str());
+    let id = seen.id.to_str().unwrap_or_default();
+    if front.log.takes(status, since(front.started, seen.began)) {
+        let trace_id = seen.context.map(|context| format!("{:032x}", context.trace));
+        let micros = u64::try_from(took().as_micros()).unwrap_or(u64::MAX);
+        let (method, key) = (seen.method.as_str(), seen.key.as_deref());
+        let operation = operation();
+        if status >= 500 {
+            tracing::error!(method, operation, status, micros, request_id = id, trace_id, key, "failed");
+        } else {
+            tracing::info!(method, operation, status, micros, request_id = id, trace_id, key, "answered");
+        }
+    }
+    if let Some(traces) = &front.traces
+        && let Some((trace, parent)) = traces.sampled(seen.context)
+    {
+        let took = took();
+        let span = Span {
+            trace,
+            id: otlp::random(),
+            parent,
+            began: SystemTime::now().checked_sub(took).unwrap_or(UNIX_EPOCH),
+            took,
+            operation: operation().to_owned(),
+            method: seen.method.to_string(),
+            status,
+            request_id: id.to_owned(),
+        };
+        traces.take(span, &front.metrics);
+    }
+}
+
+fn since(started: Instant, now: Instant) -> Duration {
+    now.saturating_duration_since(started)
 }
 
 /// An id that may be echoed and logged: up to 64 letters, digits, `.`, `_` and `-`.
@@ -79,7 +193,8 @@ fn panicked(_: Box<dyn Any + Send + 'static>) -> Response {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use axum::body::{Body, to_bytes};
+    use crate::service::Limits;
+    use axum::body::to_bytes;
     use axum::routing::get;
     use tower::ServiceExt;
 
@@ -88,7 +203,8 @@ mod tests {
         async fn fail() -> Response {
             panic!("secret-of-the-request")
         }
-        let app = around(Router::new().route("/", get(fail)));
+        let service = Arc::new(Service::start(Limits::default()).unwrap());
+        let app = around(Router::new().route("/", get(fail)), &service).with_state(service);
         let request = Request::builder().header("x-request-id", "abc-1").body(Body::empty()).unwrap();
         let response = app.oneshot(request).await.unwrap();
         assert_eq!(response.status(), 500);

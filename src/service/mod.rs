@@ -11,34 +11,51 @@
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
 //! | [`docs`] | the reference pages |
-//! | [`frame`] | request id, headers, log line, guard against panics |
-//! | [`stall`] | connections of callers who do not read |
-//! | [`run`] | listening, and shutting down without dropping anyone |
+//! | [`frame`] | request id, headers, counts, log line, guard against panics |
+//! | [`gate`] | who is let in: [`admission`], [`keys`], [`rate`] by [`caller`] |
+//! | [`settings`] | what an operator may set |
+//! | [`telemetry`] | metrics, log, traces |
+//! | [`listen`] | connections: their limits and TLS |
+//! | [`run`] | starting, and shutting down without dropping anyone |
 
+pub mod admission;
 pub mod body;
+pub mod caller;
 pub mod catalogue;
 pub mod check_route;
 pub mod combined;
+pub mod cors;
 pub mod docs;
 pub mod document;
 pub mod fault_list;
 pub mod frame;
+pub mod front;
+pub mod gate;
 pub mod health;
+pub mod keys;
+pub mod listen;
 pub mod media;
 pub mod openapi;
+pub mod operations;
 pub mod problem;
 pub mod query;
+pub mod rate;
 pub mod register;
 pub mod run;
-pub mod stall;
+pub mod settings;
 pub mod state;
 pub mod takeoff;
+pub mod telemetry;
 pub mod unknown;
 
+pub use front::Front;
 pub use state::{Limits, Service, StartFault};
 
 use axum::Router;
+use axum::extract::State;
+use axum::routing::get;
 use std::sync::Arc;
+use telemetry::exposition;
 use utoipa_axum::router::OpenApiRouter;
 
 /// The routes that the OpenAPI document describes.
@@ -53,7 +70,21 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
 /// Every route, with everything that surrounds it.
 pub fn app(service: Arc<Service>) -> Router {
     let (described, _) = described_routes().split_for_parts();
-    let router =
-        described.merge(docs::routes()).fallback(unknown::path).method_not_allowed_fallback(unknown::method);
-    frame::around(router).with_state(service)
+    let mut router = described.merge(docs::routes());
+    if !service.front().metrics_apart {
+        router = router.merge(metrics_route());
+    }
+    let router = router.fallback(unknown::path).method_not_allowed_fallback(unknown::method);
+    frame::around(router, &service).with_state(service)
+}
+
+/// Metrics and health alone, for an address that only the operator reaches.
+pub fn operator_app(service: Arc<Service>) -> Router {
+    let (health, _) = health::routes().split_for_parts();
+    metrics_route().merge(health).fallback(unknown::path).with_state(service)
+}
+
+fn metrics_route() -> Router<Arc<Service>> {
+    let respond = |State(service): State<Arc<Service>>| async move { exposition::respond(&service) };
+    Router::new().route(operations::METRICS, get(respond))
 }

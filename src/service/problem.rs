@@ -17,6 +17,10 @@ pub const MEDIA_TYPE: &str = "application/problem+json";
 pub enum ProblemKind {
     /// The body is no JSON.
     MalformedJson,
+    /// There is no key, or none that is known and in force.
+    Unauthorized,
+    /// The key is for something else.
+    Forbidden,
     /// The path, or what it names, is not served.
     NotFound,
     /// The path is served with other methods.
@@ -31,10 +35,14 @@ pub enum ProblemKind {
     UnsupportedMediaType,
     /// The request has faults.
     InvalidRequest,
+    /// A quota is used up.
+    TooManyRequests,
     /// The service failed.
     InternalError,
     /// The service is shutting down.
     NotReady,
+    /// Too many requests at once.
+    Overloaded,
 }
 
 /// One line of the table of problems.
@@ -48,8 +56,10 @@ struct Line {
 
 impl ProblemKind {
     /// Every kind, by status.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 14] = [
         Self::MalformedJson,
+        Self::Unauthorized,
+        Self::Forbidden,
         Self::NotFound,
         Self::MethodNotAllowed,
         Self::NotAcceptable,
@@ -57,8 +67,10 @@ impl ProblemKind {
         Self::BodyTooLarge,
         Self::UnsupportedMediaType,
         Self::InvalidRequest,
+        Self::TooManyRequests,
         Self::InternalError,
         Self::NotReady,
+        Self::Overloaded,
     ];
 
     /// The table.
@@ -79,6 +91,18 @@ impl ProblemKind {
                 meaning: "problem-meaning-malformed-json",
                 codes: FaultCode::ALL.split_at(1).0,
             },
+            Self::Unauthorized => line(
+                "unauthorized",
+                StatusCode::UNAUTHORIZED,
+                "problem-title-unauthorized",
+                "problem-meaning-unauthorized",
+            ),
+            Self::Forbidden => line(
+                "forbidden",
+                StatusCode::FORBIDDEN,
+                "problem-title-forbidden",
+                "problem-meaning-forbidden",
+            ),
             Self::NotFound => line(
                 "not-found",
                 StatusCode::NOT_FOUND,
@@ -122,6 +146,12 @@ impl ProblemKind {
                 meaning: "problem-meaning-invalid-request",
                 codes: FaultCode::ALL.split_at(1).1,
             },
+            Self::TooManyRequests => line(
+                "too-many-requests",
+                StatusCode::TOO_MANY_REQUESTS,
+                "problem-title-too-many-requests",
+                "problem-meaning-too-many-requests",
+            ),
             Self::InternalError => line(
                 "internal-error",
                 StatusCode::INTERNAL_SERVER_ERROR,
@@ -133,6 +163,12 @@ impl ProblemKind {
                 StatusCode::SERVICE_UNAVAILABLE,
                 "problem-title-not-ready",
                 "problem-meaning-not-ready",
+            ),
+            Self::Overloaded => line(
+                "overloaded",
+                StatusCode::SERVICE_UNAVAILABLE,
+                "problem-title-overloaded",
+                "problem-meaning-overloaded",
             ),
         }
     }

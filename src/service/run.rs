@@ -1,18 +1,24 @@
-//! Listening, and shutting down without dropping anyone.
+//! Starting, and shutting down without dropping anyone.
 
-use super::stall::Patient;
-use super::{Service, app, docs};
+use super::keys::{KeyRing, file::KeyFault};
+use super::listen::Listener;
+use super::listen::farewell::Farewell;
+use super::listen::tls::Tls;
+use super::settings::Settings;
+use super::telemetry::otlp::{self, Traces};
+use super::{Front, Service, StartFault, app, docs, operations::Operations, operator_app};
 use std::fmt;
 use std::io;
 use std::net::SocketAddr;
-use std::sync::Arc;
+use std::sync::{Arc, Weak};
 use std::time::Duration;
 use tokio::net::TcpListener;
-use tokio::signal::unix::{SignalKind, signal};
-use tokio::sync::Notify;
+use tokio::signal::unix::{Signal, SignalKind, signal};
+use tokio::sync::watch;
+use tokio::time::{sleep, timeout};
 
-/// How long running requests may take to finish once the service was told to shut down.
-const LONGEST_FAREWELL: Duration = Duration::from_secs(15);
+/// How often the files of keys and certificate are looked at.
+const LOOK: Duration = Duration::from_secs(2);
 
 /// Why the service does not run.
 #[derive(Debug)]
@@ -21,6 +27,10 @@ pub enum RunFault {
     Bind(SocketAddr, io::Error),
     /// The operating system refused something else.
     System(io::Error),
+    /// A table, the words or a document has a fault.
+    Start(StartFault),
+    /// The files that the settings name have faults: every one of them.
+    Files(Vec<String>),
 }
 
 impl fmt::Display for RunFault {
@@ -28,56 +38,193 @@ impl fmt::Display for RunFault {
         match self {
             Self::Bind(address, error) => write!(f, "cannot listen on {address}: {error}"),
             Self::System(error) => error.fmt(f),
+            Self::Start(fault) => fault.fmt(f),
+            Self::Files(faults) => f.write_str(&faults.join("\n")),
         }
     }
 }
 
 impl std::error::Error for RunFault {}
 
-/// Serves until SIGINT or SIGTERM; then takes nothing new and finishes what is running.
-///
-/// `listening` is told the address once connections are taken.
-pub fn serve(
-    service: Service,
-    address: SocketAddr,
-    listening: impl FnOnce(SocketAddr),
-) -> Result<(), RunFault> {
-    let runtime =
-        tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(RunFault::System)?;
-    runtime.block_on(async {
-        let listener = TcpListener::bind(address).await.map_err(|error| RunFault::Bind(address, error))?;
-        // heard before anyone is told that the service is there
-        let mut interrupt = signal(SignalKind::interrupt()).map_err(RunFault::System)?;
-        let mut terminate = signal(SignalKind::terminate()).map_err(RunFault::System)?;
-        listening(listener.local_addr().map_err(RunFault::System)?);
-        let service = Arc::new(service);
-        let listener = Patient::new(listener, service.limits().longest_wait);
-        let told = Arc::new(Notify::new());
-        let shutdown = {
-            let (service, told) = (Arc::clone(&service), Arc::clone(&told));
-            async move {
-                tokio::select! {
-                    _ = interrupt.recv() => {}
-                    _ = terminate.recv() => {}
-                }
-                service.leave();
-                told.notify_one();
-            }
-        };
-        let farewell = async {
-            told.notified().await;
-            tokio::time::sleep(LONGEST_FAREWELL).await;
-        };
-        tokio::select! {
-            ended = async { axum::serve(listener, app(service)).with_graceful_shutdown(shutdown).await } => {
-                ended.map_err(RunFault::System)
-            }
-            () = farewell => Ok(()),
-        }
-    })
+/// Where the service can be reached.
+#[derive(Clone, Copy, Debug)]
+pub struct Reached {
+    /// The address.
+    pub address: SocketAddr,
+    /// Whether over TLS.
+    pub is_tls: bool,
+    /// The address of the metrics, when apart.
+    pub metrics: Option<SocketAddr>,
 }
 
-/// Where the documentation of a service is that listens on an address.
-pub fn documentation(address: SocketAddr) -> String {
-    format!("http://{address}{}", docs::PATH)
+impl Reached {
+    /// The beginning of every URL.
+    pub fn base(self) -> String {
+        format!("{}://{}", if self.is_tls { "https" } else { "http" }, self.address)
+    }
+
+    /// Where the documentation is.
+    pub fn documentation(self) -> String {
+        format!("{}{}", self.base(), docs::PATH)
+    }
+}
+
+/// Reads the files that settings name: the keys and the certificate; or says everything that is wrong with them.
+fn open(settings: &Settings) -> Result<(Option<KeyRing>, Option<Arc<Tls>>), RunFault> {
+    let mut faults = Vec::new();
+    let scopes = || Operations::of_the_service().scopes().map(str::to_owned).collect();
+    let keys = settings.keys.as_ref().and_then(|path| {
+        KeyRing::open(path, scopes())
+            .map_err(|wrong| faults.extend(wrong.iter().map(KeyFault::to_string)))
+            .ok()
+    });
+    let tls =
+        settings.tls.clone().and_then(|files| Tls::open(files).map_err(|wrong| faults.push(wrong)).ok());
+    if faults.is_empty() { Ok((keys, tls.map(Arc::new))) } else { Err(RunFault::Files(faults)) }
+}
+
+/// Serves until SIGINT or SIGTERM; then says that it leaves, takes nothing new and finishes what is running. A second signal
+/// ends it at once.
+///
+/// `listening` is told where once connections are taken.
+pub fn serve(settings: &Settings, listening: impl FnOnce(Reached)) -> Result<(), RunFault> {
+    let (keys, tls) = open(settings)?;
+    let traces = settings.collector.clone().map(|collector| {
+        let (traces, queue) = Traces::new(&collector);
+        (traces, queue, collector)
+    });
+    let (traces, sending) = match traces {
+        Some((traces, queue, collector)) => (Some(traces), Some((queue, collector))),
+        None => (None, None),
+    };
+    let front = Front::of(settings, keys, traces);
+    let service = Arc::new(Service::start_behind(front, settings.limits).map_err(RunFault::Start)?);
+    let runtime =
+        tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(RunFault::System)?;
+    let ended = runtime.block_on(async {
+        if let Some((queue, collector)) = sending {
+            let service: Weak<Service> = Arc::downgrade(&service);
+            tokio::spawn(otlp::send(collector, queue, move || service.upgrade()));
+        }
+        until_told(settings, service, tls, listening).await
+    });
+    // whatever is left was given its time
+    runtime.shutdown_background();
+    ended
+}
+
+async fn bind(address: SocketAddr) -> Result<TcpListener, RunFault> {
+    TcpListener::bind(address).await.map_err(|error| RunFault::Bind(address, error))
+}
+
+/// The signals that end the service.
+struct Told {
+    interrupt: Signal,
+    terminate: Signal,
+}
+
+impl Told {
+    async fn wait(&mut self) {
+        tokio::select! {
+            _ = self.interrupt.recv() => {}
+            _ = self.terminate.recv() => {}
+        }
+    }
+}
+
+async fn until_told(
+    settings: &Settings,
+    service: Arc<Service>,
+    tls: Option<Arc<Tls>>,
+    listening: impl FnOnce(Reached),
+) -> Result<(), RunFault> {
+    let tcp = bind(settings.bind).await?;
+    let operator = match settings.metrics_bind {
+        Some(address) => Some(bind(address).await?),
+        None => None,
+    };
+    // heard before anyone is told that the service is there
+    let hear = |kind| signal(kind).map_err(RunFault::System);
+    let mut told =
+        Told { interrupt: hear(SignalKind::interrupt())?, terminate: hear(SignalKind::terminate())? };
+    let hangup = hear(SignalKind::hangup())?;
+    let metrics = operator.as_ref().map(TcpListener::local_addr).transpose().map_err(RunFault::System)?;
+    let address = tcp.local_addr().map_err(RunFault::System)?;
+    let is_tls = tls.is_some();
+    tokio::spawn(reload(Arc::clone(&service), tls.clone(), hangup));
+
+    let connections = Farewell::default();
+    let (stop, stopped) = watch::channel(false);
+    let stopping = |mut stopped: watch::Receiver<bool>| async move {
+        // a sender that is gone stops it as well
+        let _ = stopped.wait_for(|stop| *stop).await;
+    };
+    if let Some(tcp) = operator {
+        let operators = Farewell::default();
+        let router = operator_app(Arc::clone(&service));
+        let listener =
+            Listener { tcp, limits: settings.connections, tls: None, service: Arc::clone(&service), router };
+        // to the end: it says how the farewell goes
+        tokio::spawn(async move { listener.run(std::future::pending(), &operators).await });
+    }
+    let router = app(Arc::clone(&service));
+    let listener = Listener { tcp, limits: settings.connections, tls, service: Arc::clone(&service), router };
+    listening(Reached { address, is_tls, metrics });
+    let farewell = async {
+        told.wait().await;
+        service.leave();
+        tracing::info!("told to stop");
+        let end = async {
+            sleep(settings.notice).await;
+            // nobody listens any more when the listener has ended already
+            let _ = stop.send(true);
+            std::future::pending::<()>().await;
+        };
+        tokio::select! {
+            () = end => {}
+            () = told.wait() => {}
+        }
+    };
+    let drained = async {
+        listener.run(stopping(stopped), &connections).await;
+        timeout(settings.grace, connections.say()).await.is_ok()
+    };
+    tokio::select! {
+        drained = drained => if !drained {
+            tracing::warn!(requests = service.admission().inside(), "the time to finish is over");
+        },
+        () = farewell => tracing::warn!(requests = service.admission().inside(), "told a second time to stop"),
+    }
+    Ok(())
+}
+
+/// Reads keys and certificate again on SIGHUP and when their files change.
+async fn reload(service: Arc<Service>, tls: Option<Arc<Tls>>, mut hangup: Signal) {
+    loop {
+        let forced = tokio::select! {
+            _ = hangup.recv() => true,
+            () = sleep(LOOK) => false,
+        };
+        if let Some(keys) = service.front().keys.as_ref().filter(|keys| keys.has_changed() || forced) {
+            match keys.reload() {
+                Ok(count) => tracing::info!(count, "keys were read"),
+                Err(faults) => {
+                    for fault in &faults {
+                        tracing::error!(%fault, "keys stay as they were");
+                    }
+                    service.metrics().reloaded(false);
+                    continue;
+                }
+            }
+            service.metrics().reloaded(true);
+        }
+        if let Some(tls) = tls.as_ref().filter(|tls| tls.has_changed() || forced) {
+            let read = tls.reload();
+            service.metrics().reloaded(read.is_ok());
+            match read {
+                Ok(()) => tracing::info!("the certificate was read"),
+                Err(fault) => tracing::error!(fault, "the certificate stays as it was"),
+            }
+        }
+    }
 }

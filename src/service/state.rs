@@ -1,6 +1,10 @@
 //! What the routes share: limits, the documents that stay the same, whether the service is shutting down.
 
+use super::admission::Admission;
 use super::catalogue::Library;
+use super::front::Front;
+use super::operations::Operations;
+use super::telemetry::metrics::Metrics;
 use crate::tables::{LoadFault, Tables};
 use crate::words::{Catalogue, CatalogueFault};
 use std::fmt;
@@ -16,7 +20,7 @@ pub struct Limits {
     /// The largest body that is read, in bytes.
     pub largest_body: usize,
     /// How long a body may take to arrive. Evaluating it takes microseconds, so this bounds the whole request. A takeoff
-    /// that is streamed may take as long as it likes, but not pause for so long.
+    /// that is streamed may take as long as it likes, but a whole line must arrive each time within this.
     pub longest_wait: Duration,
     /// The largest takeoff that is read as one JSON document, in bytes. A streamed one has no limit but its longest line,
     /// which is `largest_body`.
@@ -33,11 +37,12 @@ impl Default for Limits {
     }
 }
 
-/// The state of the service. Nothing in it changes but whether new requests are taken.
+/// The state of the service. Nothing that an answer is made from changes in it.
 #[derive(Debug)]
 pub struct Service {
     limits: Limits,
     library: Library,
+    front: Front,
     crew: Crew,
     leaving: AtomicBool,
 }
@@ -89,10 +94,16 @@ impl std::error::Error for StartFault {}
 impl Service {
     /// Reads what the service is made from, strictly: it does not start on a table or a catalogue with a fault.
     pub fn start(limits: Limits) -> Result<Self, StartFault> {
+        Self::start_behind(Front::default(), limits)
+    }
+
+    /// The same, with what stands between callers and the routes.
+    pub fn start_behind(front: Front, limits: Limits) -> Result<Self, StartFault> {
         Tables::load().map_err(StartFault::Table)?;
         Catalogue::check_english().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
-        Ok(Self { limits, library, crew: Crew::of_this_machine(), leaving: AtomicBool::new(false) })
+        let crew = Crew::of_this_machine();
+        Ok(Self { limits, library, front, crew, leaving: AtomicBool::new(false) })
     }
 
     /// What a request may take up.
@@ -108,6 +119,26 @@ impl Service {
     /// Who evaluates takeoffs.
     pub const fn crew(&self) -> &Crew {
         &self.crew
+    }
+
+    /// What stands between callers and the routes.
+    pub const fn front(&self) -> &Front {
+        &self.front
+    }
+
+    /// What is served.
+    pub const fn operations(&self) -> &Operations {
+        &self.front.operations
+    }
+
+    /// The counts.
+    pub const fn metrics(&self) -> &Metrics {
+        &self.front.metrics
+    }
+
+    /// The requests that are being answered.
+    pub const fn admission(&self) -> &Admission {
+        &self.front.admission
     }
 
     /// Says that the service is shutting down.

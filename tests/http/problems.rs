@@ -142,9 +142,11 @@ async fn every_kind_that_is_served_has_words_and_a_status() {
         assert!(problem["meaning"].as_str().unwrap().contains(' '));
         assert!(problem["status"].as_u64().unwrap() >= 400);
     }
-    // each of these is provoked above, in `faults` and `health`; a panic is provoked beside the guard itself
+    // each of these is provoked above, in `faults`, `health` and `gate`; a panic is provoked beside the guard itself
     let provoked = [
         "malformed-json",
+        "unauthorized",
+        "forbidden",
         "not-found",
         "method-not-allowed",
         "not-acceptable",
@@ -152,8 +154,10 @@ async fn every_kind_that_is_served_has_words_and_a_status() {
         "body-too-large",
         "unsupported-media-type",
         "invalid-request",
+        "too-many-requests",
         "internal-error",
         "not-ready",
+        "overloaded",
     ];
     let slugs: Vec<Value> = provoked.iter().map(|slug| json!(format!("/v1/problems/{slug}"))).collect();
     assert_eq!(links, slugs.iter().collect::<Vec<_>>());

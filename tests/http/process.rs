@@ -10,7 +10,9 @@ use std::process::{Child, Command, Output, Stdio};
 pub fn program(arguments: &[&str]) -> Command {
     let mut program = Command::new(env!("CARGO_BIN_EXE_elbowroom"));
     program.args(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
-    program.env_remove("ELBOWROOM_BIND").env_remove("ELBOWROOM_LOG");
+    for (name, _) in std::env::vars().filter(|(name, _)| name.starts_with("ELBOWROOM_")) {
+        program.env_remove(name);
+    }
     program
 }
 
@@ -23,21 +25,32 @@ pub fn run(arguments: &[&str], input: &str) -> Output {
 
 /// A served program, ended when it is dropped.
 pub struct Served {
-    child: Child,
+    pub child: Child,
     pub address: SocketAddr,
-    line: String,
+    pub line: String,
 }
 
 impl Served {
     pub fn start(arguments: &[&str]) -> Self {
-        let mut child = program(arguments).spawn().unwrap();
+        Self::of(program(arguments))
+    }
+
+    /// The same, of a program that is to be started in some other way.
+    pub fn of(mut program: Command) -> Self {
+        let mut child = program.spawn().unwrap();
         let mut line = String::new();
         BufReader::new(child.stdout.as_mut().unwrap()).read_line(&mut line).unwrap();
-        let address = line.split("http://").nth(1).unwrap().split(';').next().unwrap().parse().unwrap();
+        let address = line.split("://").nth(1).unwrap().split(';').next().unwrap().parse().unwrap();
         Self { child, address, line }
     }
 
-    fn ask(&self, request: &str) -> String {
+    /// Sends the program a signal.
+    pub fn signal(&self, signal: &str) {
+        let id = self.child.id().to_string();
+        assert!(Command::new("kill").args(["-s", signal, &id]).status().unwrap().success());
+    }
+
+    pub fn ask(&self, request: &str) -> String {
         let mut stream = TcpStream::connect(self.address).unwrap();
         stream.write_all(request.as_bytes()).unwrap();
         let mut answer = String::new();
@@ -73,8 +86,7 @@ fn serving_says_where_it_listens_and_where_the_documentation_is() {
 fn a_signal_ends_it_in_good_order() {
     for signal in ["INT", "TERM"] {
         let mut served = Served::start(&["--bind", "127.0.0.1:0"]);
-        let id = served.child.id().to_string();
-        assert!(Command::new("kill").args(["-s", signal, &id]).status().unwrap().success());
+        served.signal(signal);
         assert!(served.child.wait().unwrap().success(), "{signal}");
     }
 }
@@ -108,7 +120,7 @@ fn the_exit_status_says_the_verdict() {
     assert_eq!(run(&["check", "/nowhere/request.json"], "").status.code(), Some(66));
     assert_eq!(run(&["check", "-", "--as", "yaml"], "{}").status.code(), Some(64));
     assert_eq!(run(&["check", "-", "--check", "no_such_check"], "{}").status.code(), Some(64));
-    assert_eq!(run(&["--bind", "nowhere"], "").status.code(), Some(64));
+    assert_eq!(run(&["--bind", "nowhere"], "").status.code(), Some(78));
     assert_eq!(run(&["--help"], "").status.code(), Some(0));
 }
 

@@ -1,6 +1,7 @@
 //! The commands `takeoff` and `demo`: without a service, and by one whose connections fail.
 
-use crate::process::{Served, run};
+use crate::gate::key;
+use crate::process::{Served, program, run};
 use crate::support::good;
 use elbowroom::takeoff::demo::Job;
 use serde_json::{Value, json};
@@ -259,6 +260,42 @@ fn a_service_that_never_answers_is_given_up() {
     assert_eq!(output.status.code(), Some(64), "{}", text(&output.stderr));
 }
 
+#[test]
+fn a_key_comes_from_a_file_or_the_environment_and_is_shown_nowhere() {
+    let (token, lines) = key("estimating", &["takeoff", "outlet_box_fill", "raceway_fill"], None, None);
+    let keys = File::new("keys.toml", &lines);
+    let served = Served::start(&["--bind", "127.0.0.1:0", "--keys", keys.path()]);
+    let url = format!("http://{}", served.address);
+    let file = File::new("a.ndjson", &job(12));
+    let post = |key_file: Option<&File>, variable: Option<&str>| {
+        let mut program = program(&["takeoff", file.path(), "--as", "ndjson", "--to", &url]);
+        program.args(key_file.into_iter().flat_map(|file| ["--key-file", file.path()]));
+        program.envs(variable.map(|key| ("ELBOWROOM_KEY", key)));
+        let output = program.output().unwrap();
+        let told = text(&output.stderr) + &text(&output.stdout);
+        assert!(!told.contains(&token) && !told.contains("sesame"), "{told}");
+        (output.status.code().unwrap(), told)
+    };
+    let right = File::new("key", &format!("{token}\n"));
+    let here = run(&["takeoff", file.path(), "--as", "ndjson"], "").status.code().unwrap();
+    assert_eq!(post(Some(&right), None).0, here);
+    assert_eq!(post(None, Some(&token)).0, here);
+    // the file outweighs the environment
+    assert_eq!(post(Some(&right), Some("sesame")).0, here);
+    for (file, variable, part) in [
+        (None, None, "401"),
+        (None, Some("sesame"), "401"),
+        (None, Some("open sesame"), "the key is none"),
+        (Some(File::new("key", "\n")), None, "the key is none"),
+    ] {
+        let (status, told) = post(file.as_ref(), variable);
+        assert!(status == 64 && told.contains(part), "{status}: {told}");
+    }
+    let mut program = program(&["takeoff", file.path(), "--to", &url, "--key-file", "/nowhere/key"]);
+    let output = program.output().unwrap();
+    assert!(output.status.code() == Some(64) && text(&output.stderr).contains("/nowhere/key"));
+}
+
 /// Lines are sent as they come, and their answers given at once.
 #[test]
 fn standard_input_is_posted_line_by_line() {
@@ -266,7 +303,7 @@ fn standard_input_is_posted_line_by_line() {
     let served = Served::start(&["--bind", "127.0.0.1:0"]);
     let url = format!("http://{}", served.address);
     for to in [&["takeoff", "-", "--as", "ndjson"][..], &["takeoff", "-", "--as", "ndjson", "--to", &url]] {
-        let mut child = crate::process::program(to).spawn().unwrap();
+        let mut child = program(to).spawn().unwrap();
         let (mut input, output) = (child.stdin.take().unwrap(), child.stdout.take().unwrap());
         let output = Mutex::new(BufReader::new(output));
         for line in job(12).lines() {

@@ -4,15 +4,17 @@ use crate::support::{Reply, ask, good, send, the_app};
 use axum::body::{Body, Bytes};
 use axum::http::{Method, Request};
 use elbowroom::answers::Explain;
+use elbowroom::service::listen::Listener;
+use elbowroom::service::listen::farewell::Farewell;
 use elbowroom::service::register::CheckEntry;
-use elbowroom::service::stall::Patient;
+use elbowroom::service::settings::ConnectionLimits;
 use elbowroom::service::{Limits, Service, app};
 use elbowroom::takeoff::demo::Job;
 use futures_util::{StreamExt, stream};
 use serde_json::{Value, json};
 use std::convert::Infallible;
 use std::sync::Arc;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 use tokio::io::AsyncWriteExt;
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::mpsc;
@@ -398,6 +400,41 @@ async fn a_pause_that_is_too_long_ends_the_stream_and_what_had_arrived_is_accoun
     drop(sending.await.unwrap());
 }
 
+/// Bytes now and then are no lines: a caller that sends nothing but those is cut off after the time of a pause.
+#[tokio::test]
+async fn a_caller_that_sends_a_byte_now_and_then_is_cut_off() {
+    let limits = Limits { longest_wait: Duration::from_millis(400), ..Limits::default() };
+    for byte in ["x", "\n", " "] {
+        let (sender, body) = piecemeal();
+        let answers = begin(limits, body).await;
+        let start = Instant::now();
+        let sending = tokio::spawn(async move {
+            while sender.send(byte.into()).await.is_ok() {
+                tokio::time::sleep(Duration::from_millis(20)).await;
+            }
+        });
+        let pieces: Vec<Bytes> = answers.map(Result::unwrap).collect().await;
+        let took = start.elapsed();
+        assert!((Duration::from_millis(350)..Duration::from_secs(3)).contains(&took), "{byte:?}: {took:?}");
+        let text = String::from_utf8(pieces.concat()).unwrap();
+        assert!(
+            text.contains("/v1/problems/request-timeout") && text.contains("\"complete\":false"),
+            "{text}"
+        );
+        timeout(Duration::from_secs(3), sending).await.expect("nothing more is taken").unwrap();
+    }
+}
+
+#[tokio::test]
+async fn a_line_without_an_end_is_cut_off_however_fast_it_comes() {
+    let limits = Limits { longest_wait: Duration::from_millis(400), ..Limits::default() };
+    let body = Body::from_stream(stream::repeat_with(|| Ok::<_, Infallible>(Bytes::from(vec![b'x'; 8192]))));
+    let answers = begin(limits, body).await;
+    let all = timeout(Duration::from_secs(5), answers.map(Result::unwrap).collect::<Vec<_>>());
+    let text = all.await.expect("it is cut off").concat();
+    assert!(String::from_utf8(text).unwrap().contains("/v1/problems/request-timeout"));
+}
+
 #[tokio::test]
 async fn a_caller_who_leaves_frees_the_work_at_once() {
     let (sender, body) = piecemeal();
@@ -437,8 +474,14 @@ async fn a_caller_who_never_reads_is_cut() {
     let service = Arc::new(Service::start(limits).unwrap());
     let listener = TcpListener::bind("127.0.0.1:0").await.unwrap();
     let address = listener.local_addr().unwrap();
-    let listener = Patient::new(listener, limits.longest_wait);
-    tokio::spawn(async move { axum::serve(listener, app(service)).await });
+    let limits = ConnectionLimits {
+        most: 10,
+        header_wait: Duration::from_secs(5),
+        stall_wait: Duration::from_millis(500),
+    };
+    let router = app(Arc::clone(&service));
+    let listener = Listener { tcp: listener, limits, tls: None, service, router };
+    tokio::spawn(async move { listener.run(std::future::pending(), &Farewell::default()).await });
     let mut stream = TcpStream::connect(address).await.unwrap();
     let head = format!(
         "POST {TAKEOFFS} HTTP/1.1\r\nhost: x\r\ncontent-type: {NDJSON}\r\ntransfer-encoding: chunked\r\n\r\n"

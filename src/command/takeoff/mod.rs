@@ -10,6 +10,7 @@ use super::report;
 use super::{complain, status};
 use crate::answers::Explain;
 use crate::service::Limits;
+use crate::service::gate::Permit;
 use crate::service::problem::Problem;
 use crate::service::state::Crew;
 use crate::service::takeoff::batch::Job;
@@ -47,6 +48,12 @@ pub struct TakeoffArguments {
     /// again; an evaluation changes nothing, so that is safe. Five attempts without an answer end it.
     #[arg(long, value_name = "URL")]
     to: Option<String>,
+    /// A file that holds the key for the service. Without it the environment variable ELBOWROOM_KEY is the key.
+    ///
+    /// A key is never an argument: arguments can be seen by everyone on the machine. It is not sent on when the service
+    /// sends the caller elsewhere.
+    #[arg(long, value_name = "FILE", env = "ELBOWROOM_KEY_FILE")]
+    key_file: Option<PathBuf>,
 }
 
 /// A form of a takeoff.
@@ -109,6 +116,8 @@ impl TakeoffArguments {
 enum Fault {
     /// The file cannot be opened.
     Input(io::Error),
+    /// The key cannot be read, or is none.
+    Key(String),
     /// The output cannot be written.
     Output(io::Error),
     /// The takeoff as a whole is refused.
@@ -124,7 +133,7 @@ impl fmt::Display for Fault {
         match self {
             Self::Input(error) | Self::Output(error) => error.fmt(f),
             Self::Refused(problem) => f.write_str(&report::of_problem(problem)),
-            Self::RefusedByService(told) | Self::Service(told) => f.write_str(told),
+            Self::Key(told) | Self::RefusedByService(told) | Self::Service(told) => f.write_str(told),
         }
     }
 }
@@ -151,7 +160,7 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
             let status = match &fault {
                 Fault::Input(_) => status::NO_INPUT,
                 Fault::Output(_) => status::SYSTEM,
-                Fault::Refused(_) | Fault::RefusedByService(_) => status::USAGE,
+                Fault::Key(_) | Fault::Refused(_) | Fault::RefusedByService(_) => status::USAGE,
                 Fault::Service(_) => status::UNAVAILABLE,
             };
             complain(&format!("{}: {fault}", arguments.file.display()), status)
@@ -188,6 +197,8 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
         scribe: arguments.scribe(),
         explain: arguments.explain(),
         longest_line,
+        permit: Permit::default(),
+        service: None,
     };
     let mut answers = Answers::to(source, job, &Crew::of_this_machine());
     while let Some(piece) = answers.next().await {

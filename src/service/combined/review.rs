@@ -1,6 +1,7 @@
 //! `POST /v1/boxes/review`: one installed box, by every check that something is known for.
 
 use super::super::fault_list::{FaultList, FaultView};
+use super::super::gate::Permit;
 use super::super::problem::Problem;
 use super::super::query;
 use super::super::register::{CHECKS, CheckEntry};
@@ -176,9 +177,16 @@ pub async fn review(State(service): State<Arc<Service>>, request: Request) -> Re
         None | Some("") => Explain::None,
         asked => query::explain(asked)?,
     };
+    let permit = Permit::of(&request);
     let asked: ReviewRequest = super::read(&service, request).await?;
+    for check in asked.checks.keys() {
+        permit.covers(check)?;
+    }
     let answers = answers(&asked, explain)?;
     let review = put_together(asked.reference, answers).ok_or_else(Problem::internal)?;
+    for CheckVerdict { check, verdict } in &review.verdicts {
+        service.metrics().verdict(check, *verdict);
+    }
     let json = serde_json::to_vec(&review).map_err(|_| Problem::internal())?;
     Ok(super::super::check_route::answered(json))
 }

@@ -1,6 +1,7 @@
 //! What the document says beyond its routes: the service as a whole, the problems of every operation, the examples.
 
 use super::examples::{Example, ExampleSet, Outcome};
+use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
 use crate::words::Catalogue;
@@ -9,11 +10,15 @@ use utoipa::openapi::example::ExampleBuilder;
 use utoipa::openapi::header::HeaderBuilder;
 use utoipa::openapi::path::{Operation, PathItem};
 use utoipa::openapi::schema::{ObjectBuilder, Type};
+use utoipa::openapi::security::{HttpAuthScheme, HttpBuilder, SecurityRequirement, SecurityScheme};
 use utoipa::openapi::tag::TagBuilder;
 use utoipa::openapi::{
     ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr, Response,
     ResponseBuilder, Server,
 };
+
+/// The name of the way in which a key is sent.
+const KEY: &str = "key";
 
 /// The whole document, from what the routes say of themselves.
 pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
@@ -27,7 +32,7 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
         .contact(Some(ContactBuilder::new().name(Some("The maintainers of elbowroom")).build()))
         .build();
     document.servers = Some(vec![Server::new("/")]);
-    // an empty list says that no operation asks for credentials
+    // an empty list says that an operation asks for no credentials
     document.security = Some(Vec::new());
     let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
     let tags =
@@ -35,10 +40,13 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     document.tags = Some(tags.map(tag).into());
     let mut schemas = Vec::new();
     with_schema::<ProblemDocument<'static>>(&mut schemas);
-    document.components.get_or_insert_default().schemas.extend(schemas);
+    let components = document.components.get_or_insert_default();
+    components.schemas.extend(schemas);
+    let bearer = HttpBuilder::new().scheme(HttpAuthScheme::Bearer).description(Some(words.fixed("text-key")));
+    components.add_security_scheme(KEY, SecurityScheme::Http(bearer.build()));
     for (path, item) in &mut document.paths.paths {
-        for operation in operations(item) {
-            complete(path, operation, examples);
+        for (operation, need) in operations(path, item) {
+            complete(path, operation, need, examples);
         }
     }
     document
@@ -47,13 +55,28 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
 /// The media type of what is JSON.
 const JSON: &str = "application/json";
 
-fn operations(item: &mut PathItem) -> impl Iterator<Item = &mut Operation> {
-    item.get.iter_mut().chain(item.post.iter_mut())
+/// The operations of a path, with what a caller needs for each where keys are asked for.
+fn operations<'a>(path: &str, item: &'a mut PathItem) -> impl Iterator<Item = (&'a mut Operation, Need)> {
+    let needs = [Need::of(path, false), Need::of(path, true)];
+    let [get, post] = [&mut item.get, &mut item.post].map(Option::as_mut);
+    [get, post].into_iter().zip(needs).filter_map(|(operation, need)| Some((operation?, need)))
 }
 
-fn complete(path: &str, operation: &mut Operation, examples: &ExampleSet) {
+fn complete(path: &str, operation: &mut Operation, need: Need, examples: &ExampleSet) {
     use ProblemKind as Kind;
     let mut kinds = vec![Kind::NotAcceptable, Kind::InvalidRequest, Kind::InternalError];
+    if !path.starts_with("/health/") {
+        kinds.extend([Kind::TooManyRequests, Kind::Overloaded]);
+    }
+    if need != Need::Nothing {
+        kinds.push(Kind::Unauthorized);
+        // without a key as well: a service on loopback asks for none
+        let none = SecurityRequirement::default();
+        operation.security = Some(vec![none, SecurityRequirement::new(KEY, [""; 0])]);
+    }
+    if need == Need::Scope {
+        kinds.push(Kind::Forbidden);
+    }
     if operation.request_body.is_some() {
         kinds.extend([
             Kind::MalformedJson,
@@ -83,10 +106,31 @@ fn complete(path: &str, operation: &mut Operation, examples: &ExampleSet) {
 }
 
 fn problem_response(kind: ProblemKind) -> Response {
+    let words = Catalogue::english();
     let schema = Ref::from_schema_name("Problem");
-    ResponseBuilder::new()
-        .description(kind.meaning(Catalogue::english()))
-        .content(MEDIA_TYPE, ContentBuilder::new().schema(Some(schema)).build())
+    let response = ResponseBuilder::new()
+        .description(kind.meaning(words))
+        .content(MEDIA_TYPE, ContentBuilder::new().schema(Some(schema)).build());
+    let headers: &[(&str, &str)] = match kind {
+        ProblemKind::Unauthorized | ProblemKind::Forbidden => {
+            &[("WWW-Authenticate", "text-header-www-authenticate")]
+        }
+        ProblemKind::Overloaded => &[("Retry-After", "text-header-retry-after")],
+        ProblemKind::TooManyRequests => &[
+            ("Retry-After", "text-header-retry-after"),
+            ("RateLimit", "text-header-ratelimit"),
+            ("RateLimit-Policy", "text-header-ratelimit-policy"),
+        ],
+        _ => &[],
+    };
+    let text =
+        |key| ObjectBuilder::new().schema_type(Type::String).description(Some(words.fixed(key))).build();
+    headers
+        .iter()
+        .fold(response, |response, (name, key)| {
+            let header = HeaderBuilder::new().schema(Some(text(*key))).description(Some(words.fixed(key)));
+            response.header(*name, header.build())
+        })
         .build()
 }
 

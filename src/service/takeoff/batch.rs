@@ -3,12 +3,16 @@
 use super::item::{self, Answer, Refusal};
 use super::scribe::{Scribe, Spoken, SpokenProblem, problem_text};
 use crate::answers::Explain;
+use crate::service::gate::Permit;
 use crate::service::problem::{Problem, ProblemKind};
+use crate::service::state::Service;
+use crate::service::telemetry::metrics::{Metrics, StreamLine};
 use crate::takeoff::lines::{Batch, is_blank};
 use crate::takeoff::summary::Entry;
 use crate::takeoff::table::Columns;
 use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::Arc;
 
 /// What a line is.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,6 +42,10 @@ pub struct Job {
     pub explain: Explain,
     /// The longest line, in bytes.
     pub longest_line: usize,
+    /// Which checks may be made.
+    pub permit: Permit,
+    /// The service that counts the lines; none on the command line.
+    pub service: Option<Arc<Service>>,
 }
 
 /// The answers to a batch.
@@ -57,9 +65,23 @@ pub fn evaluate(batch: &Batch, job: &Job, is_over: impl Fn() -> bool) -> Done {
             break;
         }
         let entry = line(number, text, job, &mut done.text);
+        if let Some(service) = &job.service {
+            count(service.metrics(), &entry);
+        }
         done.entries.push(entry);
     }
     done
+}
+
+fn count(metrics: &Metrics, entry: &Entry) {
+    match entry {
+        Entry::Answered { check, verdict, .. } => {
+            metrics.stream_line(StreamLine::Answered);
+            metrics.verdict(check, *verdict);
+        }
+        Entry::Refused { .. } => metrics.stream_line(StreamLine::Refused),
+        Entry::Blank | Entry::Header => {}
+    }
 }
 
 fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry {
@@ -107,9 +129,9 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
 
 fn answer(text: &[u8], place: u64, job: &Job) -> Result<Answer, Refusal> {
     match &job.reading {
-        Reading::Line => item::answer(text, "", job.explain),
-        Reading::Item(list) => item::answer(text, &format!("{list}/{place}"), job.explain),
-        Reading::Row(columns) => item::answer_row(columns, text, job.explain),
+        Reading::Line => item::answer(text, "", job.explain, &job.permit),
+        Reading::Item(list) => item::answer(text, &format!("{list}/{place}"), job.explain, &job.permit),
+        Reading::Row(columns) => item::answer_row(columns, text, job.explain, &job.permit),
     }
 }
 

@@ -5,6 +5,7 @@ use crate::answers::Explain;
 use crate::checks::FaultCode;
 use crate::service::body::{self, schema};
 use crate::service::fault_list::{FaultList, FaultView};
+use crate::service::gate::Permit;
 use crate::service::problem::Problem;
 use crate::service::register::{Answered, CheckEntry};
 use crate::takeoff::table::{Columns, RowFaults};
@@ -34,7 +35,7 @@ struct Item<'a> {
 }
 
 /// Answers an item that is JSON text. `above` is where the item stands: nothing for a line, `/items/4` in a list.
-pub fn answer(text: &[u8], above: &str, explain: Explain) -> Result<Answer, Refusal> {
+pub fn answer(text: &[u8], above: &str, explain: Explain, permit: &Permit) -> Result<Answer, Refusal> {
     let refusal = |problem: Problem, within: &str| {
         let place = |pointer: &str| format!("{above}{within}{pointer}");
         let problem = Problem { faults: problem.faults.with_places(place), ..problem };
@@ -46,7 +47,8 @@ pub fn answer(text: &[u8], above: &str, explain: Explain) -> Result<Answer, Refu
             return Err(refusal(body::refuse(text, &error, schema::published(ITEM_SCHEMA)), ""));
         }
     };
-    match (check.evaluate)(request.get().as_bytes(), explain) {
+    let evaluate = || (check.evaluate)(request.get().as_bytes(), explain);
+    match permit.covers(check.name).and_then(|()| evaluate()) {
         Ok(answered) => Ok((check, answered)),
         Err(problem) => Err(refusal(problem, "/request")),
     }
@@ -79,7 +81,12 @@ fn is_short(reference: &str) -> bool {
 }
 
 /// Answers a row of a table.
-pub fn answer_row(columns: &Columns, text: &[u8], explain: Explain) -> Result<Answer, Refusal> {
+pub fn answer_row(
+    columns: &Columns,
+    text: &[u8],
+    explain: Explain,
+    permit: &Permit,
+) -> Result<Answer, Refusal> {
     let refusal = |problem, reference: Option<String>| Refusal {
         problem: Box::new(problem),
         reference: reference.filter(|reference| is_short(reference)),
@@ -102,7 +109,7 @@ pub fn answer_row(columns: &Columns, text: &[u8], explain: Explain) -> Result<An
     let Some(check) = CheckEntry::named(row.check) else {
         return Err(refusal(Problem::internal(), None));
     };
-    match (check.evaluate)(&row.request, explain) {
+    match permit.covers(check.name).and_then(|()| (check.evaluate)(&row.request, explain)) {
         Ok(answered) => Ok((check, answered)),
         Err(problem) => {
             let faults = problem.faults.with_places(|pointer| row.column_of(pointer).to_owned());

@@ -6,6 +6,7 @@ use super::source::{self, Source};
 use super::stream::Answers;
 use super::{operation, scribe};
 use crate::answers::Explain;
+use crate::service::gate::Permit;
 use crate::service::problem::Problem;
 use crate::service::query;
 use crate::service::state::Service;
@@ -21,8 +22,9 @@ use utoipa_axum::router::UtoipaMethodRouter;
 pub fn route() -> UtoipaMethodRouter<Arc<Service>> {
     let (schemas, paths) = operation::describe();
     let handler = |State(service): State<Arc<Service>>, request: Request| async move {
+        let permit = Permit::of(&request);
         let (parts, body) = request.into_parts();
-        handle(&service, &parts, body).await.unwrap_or_else(Problem::into_response)
+        handle(&service, permit, &parts, body).await.unwrap_or_else(Problem::into_response)
     };
     (schemas, paths, post(handler))
 }
@@ -35,7 +37,12 @@ pub const fn usual_explain(form: Form) -> Explain {
     }
 }
 
-async fn handle(service: &Service, parts: &request::Parts, body: Body) -> Result<Response, Problem> {
+async fn handle(
+    service: &Arc<Service>,
+    permit: Permit,
+    parts: &request::Parts,
+    body: Body,
+) -> Result<Response, Problem> {
     let sent = Form::sent(&parts.headers)?;
     let wanted = Form::wanted(&parts.headers, sent)?;
     let explain = query::explain_or(parts.uri.query(), usual_explain(wanted))?;
@@ -48,7 +55,14 @@ async fn handle(service: &Service, parts: &request::Parts, body: Body) -> Result
             Source::of_lines(pieces, sent, longest_line, Some(limits.longest_wait)).await?
         }
     };
-    let job = Job { reading: source.reading.clone(), scribe: scribe::of(wanted), explain, longest_line };
+    let job = Job {
+        reading: source.reading.clone(),
+        scribe: scribe::of(wanted),
+        explain,
+        longest_line,
+        permit,
+        service: Some(Arc::clone(service)),
+    };
     let answers = Answers::to(source, job, service.crew());
     let media_type = HeaderValue::from_static(wanted.media_type());
     Ok(([(header::CONTENT_TYPE, media_type)], Body::from_stream(answers.into_stream())).into_response())

@@ -1,21 +1,20 @@
 //! From a body or a file to batches of lines: whatever has arrived is handed on at once, and no more is kept than a batch.
 
+use super::arriving::Arriving;
 use super::batch::Reading;
 use super::form::Form;
 use super::list::List;
 use crate::checks::FaultCode;
-use crate::service::body;
 use crate::service::fault_list::{FaultList, FaultView};
-use crate::service::problem::{Problem, ProblemKind};
+use crate::service::problem::Problem;
 use crate::service::state::Limits;
-use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch, Lines, is_blank};
+use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch};
 use crate::takeoff::summary::Entry;
 use crate::takeoff::table::{Column, Columns, HeaderFault};
 use axum::body::Bytes;
-use futures_util::{FutureExt, Stream, StreamExt};
+use futures_util::Stream;
 use std::ops::Range;
 use std::time::Duration;
-use tokio::time::timeout;
 
 /// Why a takeoff ends.
 #[derive(Clone, Debug)]
@@ -50,7 +49,7 @@ pub struct Source<S> {
 }
 
 enum Supply<S> {
-    Stream { pieces: S, piece: Bytes, lines: Lines, pause: Option<Duration>, end: Option<End> },
+    Stream(Box<Arriving<S>>),
     List { body: Bytes, items: Vec<Range<usize>>, next: usize },
 }
 
@@ -58,7 +57,7 @@ impl<S, E> Source<S>
 where
     S: Stream<Item = Result<Bytes, E>> + Unpin,
 {
-    /// A takeoff that is a stream of lines. A pause longer than `pause` breaks it off.
+    /// A takeoff that is a stream of lines. It breaks off when no whole line arrives for as long as `pause`.
     ///
     /// The header of a table is read here, so that a header with faults refuses the whole.
     pub async fn of_lines(
@@ -67,21 +66,20 @@ where
         longest_line: usize,
         pause: Option<Duration>,
     ) -> Result<Self, Problem> {
-        let lines = Lines::new(longest_line);
-        let mut supply = Supply::Stream { pieces, piece: Bytes::new(), lines, pause, end: None };
+        let mut arriving = Box::new(Arriving::new(pieces, longest_line, pause));
         let (mut reading, mut before) = (Reading::Line, Vec::new());
         if form == Form::Csv {
-            let header = supply.header(&mut before, longest_line).await?;
+            let header = arriving.header(&mut before, longest_line).await?;
             reading = Reading::Row(columns(&header)?);
             before.push(Entry::Header);
         }
-        Ok(Self { supply, reading, before })
+        Ok(Self { supply: Supply::Stream(arriving), reading, before })
     }
 
     /// What comes next. Waits until there is something, and no longer.
     pub async fn next(&mut self) -> Next {
         match &mut self.supply {
-            Supply::Stream { .. } => self.supply.more().await,
+            Supply::Stream(arriving) => arriving.more().await,
             Supply::List { body, items, next } => list_batch(body, items, next),
         }
     }
@@ -93,104 +91,6 @@ impl<S> Source<S> {
         let list = List::read(&body)?;
         let reading = Reading::Item(list.above);
         Ok(Self { supply: Supply::List { body, items: list.items, next: 0 }, reading, before: Vec::new() })
-    }
-}
-
-impl<S, E> Supply<S>
-where
-    S: Stream<Item = Result<Bytes, E>> + Unpin,
-{
-    /// Takes in what has arrived until there is a batch, and waits only when there is no whole line.
-    async fn more(&mut self) -> Next {
-        let Self::Stream { pieces, piece, lines, pause, end } = self else {
-            return Next::End(End::Whole);
-        };
-        loop {
-            while !lines.is_full() && !piece.is_empty() {
-                lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
-            }
-            if lines.is_full() || end.is_some() {
-                match (lines.take(), end.clone()) {
-                    (Some(batch), _) => return Next::Batch(batch),
-                    (None, Some(end)) => return Next::End(end),
-                    (None, None) => {}
-                }
-            }
-            let arrived = match pieces.next().now_or_never() {
-                Some(arrived) => Some(arrived),
-                None => match (lines.take(), *pause) {
-                    (Some(batch), _) => return Next::Batch(batch),
-                    (None, None) => Some(pieces.next().await),
-                    (None, Some(pause)) => timeout(pause, pieces.next()).await.ok(),
-                },
-            };
-            let broken = match arrived {
-                Some(Some(Ok(bytes))) => {
-                    *piece = bytes;
-                    continue;
-                }
-                Some(None) => {
-                    lines.finish();
-                    *end = Some(End::Whole);
-                    continue;
-                }
-                Some(Some(Err(_))) => body::broken_off(),
-                None => {
-                    let seconds = pause.unwrap_or_default().as_secs_f32().to_string();
-                    let named = [("seconds", seconds)];
-                    Problem::told(ProblemKind::RequestTimeout, "problem-detail-takeoff-pause", named)
-                }
-            };
-            let line = lines.is_open().then(|| lines.next_number());
-            *end = Some(End::Broken { problem: broken, line });
-        }
-    }
-
-    /// The first line that is not blank.
-    async fn header(&mut self, before: &mut Vec<Entry>, longest_line: usize) -> Result<Vec<u8>, Problem> {
-        loop {
-            let Self::Stream { pieces, piece, lines, pause, end } = self else { return Ok(Vec::new()) };
-            while let Some((_, line)) = lines.pop() {
-                match line {
-                    Some(line) if is_blank(&line) => before.push(Entry::Blank),
-                    Some(line) => return Ok(line),
-                    None => {
-                        let most = [("most", longest_line.to_string())];
-                        return Err(Problem::told(
-                            ProblemKind::BodyTooLarge,
-                            "problem-detail-line-too-long",
-                            most,
-                        ));
-                    }
-                }
-            }
-            if end.is_some() || before.len() > BATCH_LINES {
-                let fault =
-                    FaultView::in_body(String::new(), FaultCode::MissingMember, "fault-table-no-header", []);
-                return Err(Problem::invalid(FaultList::of(fault)));
-            }
-            if !piece.is_empty() {
-                lines.feed(&piece.split_to(piece.len().min(BATCH_BYTES)));
-                continue;
-            }
-            let arrived = match *pause {
-                None => Some(pieces.next().await),
-                Some(pause) => timeout(pause, pieces.next()).await.ok(),
-            };
-            match arrived {
-                Some(Some(Ok(bytes))) => *piece = bytes,
-                Some(None) => {
-                    lines.finish();
-                    *end = Some(End::Whole);
-                }
-                Some(Some(Err(_))) => return Err(body::broken_off()),
-                None => {
-                    let seconds = [("seconds", pause.unwrap_or_default().as_secs_f32().to_string())];
-                    let kind = ProblemKind::RequestTimeout;
-                    return Err(Problem::told(kind, "problem-detail-request-timeout", seconds));
-                }
-            }
-        }
     }
 }
 

@@ -2,6 +2,10 @@
 
 problem-title-malformed-json = The body is not JSON
 problem-meaning-malformed-json = The body could not be read as JSON text in UTF-8. The fault says in which line and column reading stopped.
+problem-title-unauthorized = A key is needed
+problem-meaning-unauthorized = The service asks for a key, and there is none in the request, or it is not known, or its time is over. Send it as Authorization: Bearer followed by the token. Whoever runs the service gives out keys.
+problem-title-forbidden = The key is for something else
+problem-meaning-forbidden = The key is known and in force, but what was asked for is not among its scopes. Whoever runs the service can give out a key with the scope that the detail names.
 problem-title-not-found = There is nothing here
 problem-meaning-not-found = The path, or what it names, is not served. The nearest known name is given where there is one.
 problem-title-method-not-allowed = The method is not for this path
@@ -16,10 +20,14 @@ problem-title-unsupported-media-type = The body is not said to be JSON
 problem-meaning-unsupported-media-type = Send the body with Content-Type application/json, in UTF-8 and without Content-Encoding.
 problem-title-invalid-request = The request is not valid
 problem-meaning-invalid-request = The request is readable, but something in it is wrong or missing. Every fault is listed with its place, a stable code, what would be right, and the accepted values where there is a closed set of them.
+problem-title-too-many-requests = Too many requests
+problem-meaning-too-many-requests = The quota of the key or of the address is used up. Ask again after the seconds of Retry-After; RateLimit-Policy and RateLimit say how large the quota is and how much of it is left.
 problem-title-internal-error = The service failed
 problem-meaning-internal-error = A fault of the service, not of the request. It was logged under the request id in the X-Request-Id header; nothing about it is told here.
 problem-title-not-ready = The service takes no new requests
 problem-meaning-not-ready = The service is shutting down: it finishes what it has, and takes nothing new.
+problem-title-overloaded = The service is busy
+problem-meaning-overloaded = As many requests are being answered as the service takes at once, or as many connections are open. Nothing was done; ask again after the seconds of Retry-After.
 
 problem-detail-malformed-json = The body cannot be read as JSON.
 problem-detail-not-found = { $path } is not served.
@@ -38,6 +46,12 @@ problem-detail-invalid-request = { $count ->
     }
 problem-detail-internal-error = The service failed on this request.
 problem-detail-not-ready = The service is shutting down.
+problem-detail-overloaded = Too many requests or connections at once.
+problem-detail-key-missing = There is no key in the request.
+problem-detail-key-unknown = The key is not known.
+problem-detail-key-expired = The time of the key is over.
+problem-detail-forbidden = The key { $name } does not have the scope { $scope }.
+problem-detail-too-many-requests = The quota of { $most } requests a minute is used up for another { $seconds } seconds.
 
 text-code-malformed-json = The body is not JSON.
 text-code-duplicate-member = A member stands more than once in one object, or a query parameter more than once.
@@ -100,6 +114,11 @@ text-end-of-line = the end of the line
 
 text-edition-title = NFPA 70, { $year } edition
 text-api-description = Audited box and enclosure calculations for the electrical trade. Post what is there, and the answer says what the code requires, whether it complies, what was counted and what was not, and carries a proof that anyone can replay from the answer and the published tables. Nothing is kept between requests. The answers are arithmetic, not approval: the adopted code with its amendments and the authority having jurisdiction decide.
+text-key = The token of a key, where the service asks for one. Whoever runs the service gives out keys.
+text-header-www-authenticate = How to send a key, and what was wrong with the one that was sent.
+text-header-retry-after = Seconds after which to ask again.
+text-header-ratelimit = How many requests are left of the quota, and in how many seconds it is whole again.
+text-header-ratelimit-policy = The quota: so many requests in a window of so many seconds.
 text-tag-checks = Checks: a request describes what is built or planned, the answer says what the code requires and whether it complies. A verdict of violates is an answer, not an error.
 text-tag-rulebook = What every answer is made from: editions, tables, rules and disputed points, each with where it comes from. Cacheable.
 text-tag-service = The service itself: the problems that it answers with, and whether it is up.

@@ -8,6 +8,7 @@
 //! here, their figures and the bill from an evaluation of the same lines here, as far as it comes to the same verdict.
 
 mod heard;
+mod key;
 mod window;
 
 use super::input::Input;
@@ -22,7 +23,7 @@ use crate::takeoff::lines::Lines;
 use crate::takeoff::summary::Summary;
 use futures_util::StreamExt;
 use heard::Heard;
-use reqwest::header::{ACCEPT, CONTENT_TYPE, HeaderMap, RETRY_AFTER};
+use reqwest::header::{ACCEPT, AUTHORIZATION, CONTENT_TYPE, HeaderMap, HeaderValue, RETRY_AFTER};
 use reqwest::{Body, Client, Response, StatusCode};
 use std::time::Duration;
 use tokio::time::sleep;
@@ -51,7 +52,7 @@ pub(super) async fn evaluate(arguments: &TakeoffArguments, url: &str) -> Result<
     let input = Input::open(&arguments.file).await.map_err(Fault::Input)?;
     let window = Window::open(input, arguments.form(), progress.clone()).await?;
     let mut post = Post {
-        client: client()?,
+        client: client(key::of(arguments.key_file.as_deref())?)?,
         url,
         window,
         scribe: arguments.scribe(),
@@ -62,11 +63,12 @@ pub(super) async fn evaluate(arguments: &TakeoffArguments, url: &str) -> Result<
     post.run().await
 }
 
-fn client() -> Result<Client, Fault> {
+fn client(key: Option<HeaderValue>) -> Result<Client, Fault> {
     // the provider of another part of the program is as good
-    let _ = rustls::crypto::ring::default_provider().install_default();
+    let _ = tokio_rustls::rustls::crypto::ring::default_provider().install_default();
     Client::builder()
         .connect_timeout(Duration::from_secs(10))
+        .default_headers(key.map(|key| (AUTHORIZATION, key)).into_iter().collect())
         .build()
         .map_err(|error| Fault::Service(told(&error)))
 }

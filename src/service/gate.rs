@@ -1,0 +1,151 @@
+//! Who is let in: room for one more request, a key that covers it, a quota that is not used up.
+
+use super::admission::Admitted;
+use super::caller::{self, Peer};
+use super::keys::{Key, Refusal};
+use super::operations::{Need, Operation};
+use super::problem::{Problem, ProblemKind};
+use super::rate::Allowance;
+use super::state::Service;
+use super::telemetry::metrics::TurnedAway;
+use axum::extract::Request;
+use axum::http::{HeaderMap, HeaderName, HeaderValue, header};
+use axum::response::{IntoResponse, Response};
+use std::sync::Arc;
+
+const RATE_LIMIT: HeaderName = HeaderName::from_static("ratelimit");
+const RATE_LIMIT_POLICY: HeaderName = HeaderName::from_static("ratelimit-policy");
+
+/// A request that was let in.
+#[derive(Debug)]
+pub struct Entered {
+    /// Its place among those that are answered.
+    pub admitted: Admitted,
+    /// The key of its caller.
+    pub key: Option<Arc<Key>>,
+    /// The quota that it counted against.
+    pub quota: Option<Quota>,
+}
+
+/// A quota and what is left of it.
+#[derive(Clone, Copy, Debug)]
+pub struct Quota {
+    name: &'static str,
+    per_minute: u32,
+    left: Allowance,
+}
+
+impl Quota {
+    /// Says in the headers of an answer what is left (RateLimit header fields for HTTP, draft 10 of the IETF).
+    pub fn tell(self, headers: &mut HeaderMap) {
+        let Self { name, per_minute, left } = self;
+        // of both texts every byte is plain
+        if let Ok(policy) = format!("\"{name}\";q={per_minute};w=60").try_into() {
+            headers.insert(RATE_LIMIT_POLICY, policy);
+        }
+        if let Ok(limit) = format!("\"{name}\";r={};t={}", left.remaining, left.full_in).try_into() {
+            headers.insert(RATE_LIMIT, limit);
+        }
+    }
+}
+
+/// Lets a request in, or answers it.
+pub fn enter(
+    service: &Arc<Service>,
+    request: &Request,
+    operation: &Operation,
+) -> Result<Entered, Box<Response>> {
+    let front = service.front();
+    let turned_away = |reason| front.metrics.turned_away(reason);
+    let Some(admitted) = Admitted::enter(service, operation.always) else {
+        turned_away(TurnedAway::Busy);
+        let problem = Problem::told(ProblemKind::Overloaded, "problem-detail-overloaded", []);
+        return Err(Box::new(with(problem, header::RETRY_AFTER, "1")));
+    };
+    let asked = front.keys.as_ref().filter(|_| operation.need != Need::Nothing);
+    let key =
+        asked.map(|keys| keys.admit(request.headers().get(header::AUTHORIZATION).map(HeaderValue::as_bytes)));
+    let quota = match &key {
+        Some(Ok(key)) => {
+            key.quota.map(|per_minute| Quota { name: "key", per_minute, left: key.bucket.take(per_minute) })
+        }
+        // whoever has no key counts by address, refused or not
+        _ if operation.always => None,
+        _ => front.addresses.as_ref().map(|buckets| {
+            let peer = request.extensions().get::<Peer>().copied();
+            let address = caller::of(peer, request.headers(), &front.trusted_proxies);
+            Quota { name: "address", per_minute: buckets.per_minute(), left: buckets.take(address) }
+        }),
+    };
+    if let Some(quota) = quota.filter(|quota| !quota.left.passes) {
+        turned_away(if quota.name == "key" { TurnedAway::KeyQuota } else { TurnedAway::AddressRate });
+        return Err(Box::new(too_many(quota)));
+    }
+    let key = match key.transpose() {
+        Ok(key) => key,
+        Err(refusal) => {
+            turned_away(TurnedAway::Key);
+            return Err(Box::new(refuse(refusal)));
+        }
+    };
+    if let Some(key) = key.as_ref().filter(|key| operation.need == Need::Scope && !key.covers(&operation.id))
+    {
+        turned_away(TurnedAway::Scope);
+        return Err(Box::new(not_covered(key, &operation.id).into_response()));
+    }
+    Ok(Entered { admitted, key, quota })
+}
+
+/// What the key of a request is for: for operations that make checks of the caller's choice.
+#[derive(Clone, Debug, Default)]
+pub struct Permit(Option<Arc<Key>>);
+
+impl Permit {
+    /// The permit of a request that was let in.
+    pub fn of(request: &Request) -> Self {
+        Self(request.extensions().get::<Arc<Key>>().cloned())
+    }
+
+    /// Asks that a check may be made; where no keys are asked for, every check may.
+    pub fn covers(&self, check: &str) -> Result<(), Problem> {
+        match &self.0 {
+            Some(key) if !key.covers(check) => Err(not_covered(key, check)),
+            _ => Ok(()),
+        }
+    }
+}
+
+fn not_covered(key: &Key, scope: &str) -> Problem {
+    let named = [("name", key.name.clone()), ("scope", scope.to_owned())];
+    Problem::told(ProblemKind::Forbidden, "problem-detail-forbidden", named)
+}
+
+fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
+    let mut response = problem.into_response();
+    if let Ok(value) = value.try_into() {
+        response.headers_mut().insert(name, value);
+    }
+    response
+}
+
+fn too_many(quota: Quota) -> Response {
+    let wait = quota.left.wait.to_string();
+    let named = [("most", quota.per_minute.to_string()), ("seconds", wait.clone())];
+    let problem = Problem::told(ProblemKind::TooManyRequests, "problem-detail-too-many-requests", named);
+    let mut response = with(problem, header::RETRY_AFTER, &wait);
+    quota.tell(response.headers_mut());
+    response
+}
+
+fn refuse(refusal: Refusal) -> Response {
+    let (detail, challenge) = match refusal {
+        Refusal::Missing => ("problem-detail-key-missing", "Bearer realm=\"elbowroom\""),
+        Refusal::Unknown => {
+            ("problem-detail-key-unknown", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
+        }
+        Refusal::Expired => {
+            ("problem-detail-key-expired", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
+        }
+    };
+    with(Problem::told(ProblemKind::Unauthorized, detail, []), header::WWW_AUTHENTICATE, challenge)
+}

@@ -1,0 +1,220 @@
+//! Connections: how many, how long they may keep the service waiting, TLS.
+//!
+//! | module | what it is for |
+//! |---|---|
+//! | [`farewell`] | tells every connection to finish, and waits until all have |
+//! | [`stall`] | gives up a caller that does not read |
+//! | [`tls`] | certificate and key |
+//!
+//! Without TLS only HTTP/1.1 is spoken: telling the versions apart by what a caller sends first would let a caller that
+//! sends nothing wait for ever. With TLS the handshake says which version it is, within a time of its own.
+
+pub mod farewell;
+pub mod stall;
+pub mod tls;
+
+use super::caller::Peer;
+use super::problem::{MEDIA_TYPE, Problem, ProblemKind};
+use super::settings::ConnectionLimits;
+use super::state::Service;
+use super::telemetry::metrics::TurnedAway;
+use axum::Router;
+use axum::body::Body;
+use axum::extract::Request;
+use axum::http::StatusCode;
+use farewell::{Farewell, Told};
+use hyper::body::Incoming;
+use hyper::server::conn::{http1, http2};
+use hyper::service::service_fn;
+use hyper_util::rt::{TokioExecutor, TokioIo, TokioTimer};
+use stall::Stall;
+use std::future::Future;
+use std::io;
+use std::net::{IpAddr, SocketAddr};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::time::Duration;
+use tls::Tls;
+use tokio::io::{AsyncRead, AsyncReadExt, AsyncWrite, AsyncWriteExt};
+use tokio::net::{TcpListener, TcpStream};
+use tokio::sync::Semaphore;
+use tokio::time::{sleep, timeout};
+use tower::ServiceExt;
+
+/// How long accepting pauses when the system gives no connection, because its files are used up, say.
+const PAUSE: Duration = Duration::from_millis(50);
+/// Connections that are told that there is no room, at once and for how long.
+const MOST_TOLD: usize = 64;
+const LONGEST_TELLING: Duration = Duration::from_secs(1);
+/// Requests at once on one connection of HTTP/2, and the most bytes of the headers of one.
+const MOST_STREAMS: u32 = 64;
+const MOST_HEADERS: u32 = 16 * 1024;
+/// Memory for the head of a request of HTTP/1.1.
+const LARGEST_HEAD: usize = 64 * 1024;
+/// How often an idle connection of HTTP/2 is asked whether it is still there.
+const PING: Duration = Duration::from_secs(20);
+
+/// What serves the connections of one address.
+pub struct Listener {
+    /// Where they come from.
+    pub tcp: TcpListener,
+    /// What they may take up.
+    pub limits: ConnectionLimits,
+    /// What TLS is spoken with.
+    pub tls: Option<Arc<Tls>>,
+    /// What is counted.
+    pub service: Arc<Service>,
+    /// What answers.
+    pub router: Router,
+}
+
+/// The parts of a listener that every connection has.
+struct Shared {
+    limits: ConnectionLimits,
+    tls: Option<Arc<Tls>>,
+    service: Arc<Service>,
+    router: Router,
+}
+
+impl Listener {
+    /// Takes connections until told to stop, and those too that the system has taken by then. Each ends when the farewell
+    /// says so and it has nothing left to do.
+    pub async fn run(self, stop: impl Future<Output = ()>, farewell: &Farewell) {
+        let Self { tcp, limits, tls, service, router } = self;
+        let room = Arc::new(Semaphore::new(limits.most as usize));
+        let told = Arc::new(Semaphore::new(MOST_TOLD));
+        let shared = Arc::new(Shared { limits, tls, service, router });
+        let take = |accepted: io::Result<(TcpStream, SocketAddr)>| {
+            let (stream, peer) = accepted?;
+            let Ok(place) = Arc::clone(&room).try_acquire_owned() else {
+                shared.service.metrics().turned_away(TurnedAway::Connections);
+                if let (Ok(place), None) = (Arc::clone(&told).try_acquire_owned(), &shared.tls) {
+                    tokio::spawn(async move {
+                        let _ = timeout(LONGEST_TELLING, tell_no_room(stream)).await;
+                        drop(place);
+                    });
+                }
+                return Ok(());
+            };
+            let (shared, told) = (Arc::clone(&shared), farewell.told());
+            tokio::spawn(async move {
+                shared.service.metrics().connections.add(1);
+                serve(&shared, stream, peer.ip(), told).await;
+                shared.service.metrics().connections.take_one();
+                drop(place);
+            });
+            Ok::<(), io::Error>(())
+        };
+        tokio::pin!(stop);
+        loop {
+            tokio::select! {
+                accepted = tcp.accept() => if let Err(error) = take(accepted) {
+                    pause(&error).await;
+                },
+                () = &mut stop => break,
+            }
+        }
+        // asked of the system itself: the runtime may not have heard yet of those who came last
+        let Ok(tcp) = tcp.into_std() else { return };
+        while let Ok((stream, peer)) = tcp.accept() {
+            let stream = stream.set_nonblocking(true).and_then(|()| TcpStream::from_std(stream));
+            if take(stream.map(|stream| (stream, peer))).is_err() {
+                break;
+            }
+        }
+    }
+}
+
+async fn pause(error: &io::Error) {
+    use io::ErrorKind::{ConnectionAborted, ConnectionRefused, ConnectionReset};
+    // of these only one caller has the damage
+    if !matches!(error.kind(), ConnectionAborted | ConnectionRefused | ConnectionReset) {
+        tracing::error!(%error, "no connection can be taken");
+        sleep(PAUSE).await;
+    }
+}
+
+/// Says that there is no room, and waits for the caller to have read it: closing at once could take it away from under them.
+async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
+    let problem = Problem::told(ProblemKind::Overloaded, "problem-detail-overloaded", []).to_json();
+    let head = format!(
+        "HTTP/1.1 {}\r\ncontent-type: {MEDIA_TYPE}\r\ncontent-length: {}\r\nretry-after: 1\r\nconnection: close\r\n\r\n",
+        StatusCode::SERVICE_UNAVAILABLE,
+        problem.len()
+    );
+    stream.write_all(head.as_bytes()).await?;
+    stream.write_all(&problem).await?;
+    stream.shutdown().await?;
+    let mut ignored = [0; 1024];
+    while stream.read(&mut ignored).await? > 0 {}
+    Ok(())
+}
+
+async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, told: Told) {
+    // an answer is written at once: holding its last part back for more only delays it
+    let _ = stream.set_nodelay(true);
+    let stream = Stall::new(stream, shared.limits.stall_wait);
+    let Some(tls) = &shared.tls else {
+        return over_http1(shared, stream, peer, told).await;
+    };
+    let Ok(Ok(stream)) = timeout(shared.limits.header_wait, tls.acceptor().accept(stream)).await else {
+        return;
+    };
+    if stream.get_ref().1.alpn_protocol() == Some(b"h2") {
+        over_http2(shared, stream, peer, told).await;
+    } else {
+        over_http1(shared, stream, peer, told).await;
+    }
+}
+
+async fn answer(
+    router: Router,
+    peer: IpAddr,
+    request: hyper::Request<Incoming>,
+) -> Result<axum::response::Response, std::convert::Infallible> {
+    let mut request: Request = request.map(Body::new);
+    request.extensions_mut().insert(Peer(peer));
+    router.oneshot(request).await
+}
+
+async fn over_http1<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
+    shared: &Shared,
+    stream: S,
+    peer: IpAddr,
+    told: Told,
+) {
+    let begun = Arc::new(AtomicBool::new(false));
+    let service = service_fn(|request| {
+        begun.store(true, Ordering::Relaxed);
+        answer(shared.router.clone(), peer, request)
+    });
+    let connection = http1::Builder::new()
+        .timer(TokioTimer::new())
+        .header_read_timeout(shared.limits.header_wait)
+        .max_buf_size(LARGEST_HEAD)
+        .serve_connection(TokioIo::new(stream), service);
+    farewell::until_told(connection, http1::Connection::graceful_shutdown, &begun, told).await;
+}
+
+async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
+    shared: &Shared,
+    stream: S,
+    peer: IpAddr,
+    told: Told,
+) {
+    let router = shared.router.clone();
+    let begun = Arc::new(AtomicBool::new(false));
+    let seen = Arc::clone(&begun);
+    let service = service_fn(move |request| {
+        seen.store(true, Ordering::Relaxed);
+        answer(router.clone(), peer, request)
+    });
+    let connection = http2::Builder::new(TokioExecutor::new())
+        .timer(TokioTimer::new())
+        .keep_alive_interval(PING)
+        .keep_alive_timeout(shared.limits.stall_wait)
+        .max_concurrent_streams(MOST_STREAMS)
+        .max_header_list_size(MOST_HEADERS)
+        .serve_connection(TokioIo::new(stream), service);
+    farewell::until_told(connection, http2::Connection::graceful_shutdown, &begun, told).await;
+}

@@ -1,0 +1,120 @@
+//! The operations that are served, as the gate, the metrics and the log line know them.
+
+use super::described_routes;
+use axum::extract::{MatchedPath, Request};
+use axum::http::Method;
+use std::collections::HashMap;
+
+/// What a caller needs for an operation where keys are asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Need {
+    /// Nothing: health, what a problem means, the documentation.
+    Nothing,
+    /// A key, whatever its scopes.
+    Key,
+    /// A key with the scope that has the name of the operation.
+    Scope,
+}
+
+impl Need {
+    /// What an operation needs, by its path and whether it is posted to.
+    pub fn of(path: &str, is_post: bool) -> Self {
+        if !path.starts_with("/v1/") || path.starts_with("/v1/problems") {
+            Self::Nothing
+        } else if is_post {
+            Self::Scope
+        } else {
+            Self::Key
+        }
+    }
+}
+
+/// One operation.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Operation {
+    /// Its id in the OpenAPI document.
+    pub id: String,
+    /// What a caller needs for it.
+    pub need: Need,
+    /// Whether it is answered however busy the service is: supervisors must not take load for failure.
+    pub always: bool,
+}
+
+/// Where the metrics are served.
+pub const METRICS: &str = "/metrics";
+
+/// The operations by path and method.
+#[derive(Debug)]
+pub struct Operations {
+    all: Vec<Operation>,
+    by_path: HashMap<String, [Option<usize>; 2]>,
+}
+
+impl Operations {
+    /// The operations of every route, from the document that describes them.
+    pub fn of_the_service() -> Self {
+        let open = |id: &str| Operation { id: id.to_owned(), need: Need::Nothing, always: false };
+        // the first two stand for what the document does not describe
+        let mut operations =
+            Self { all: vec![open("unknown"), open("documentation")], by_path: HashMap::new() };
+        let metrics = Operation { id: "metrics".to_owned(), need: Need::Scope, always: true };
+        operations.add(METRICS, 0, metrics);
+        for (path, item) in described_routes().into_openapi().paths.paths {
+            for (slot, operation) in [item.get, item.post].into_iter().enumerate() {
+                let Some(id) = operation.and_then(|operation| operation.operation_id) else { continue };
+                let need = Need::of(&path, slot == 1);
+                operations.add(&path, slot, Operation { id, need, always: path.starts_with("/health/") });
+            }
+        }
+        operations
+    }
+
+    fn add(&mut self, path: &str, slot: usize, operation: Operation) {
+        self.by_path.entry(path.to_owned()).or_default()[slot] = Some(self.all.len());
+        self.all.push(operation);
+    }
+
+    /// Every operation.
+    pub fn all(&self) -> &[Operation] {
+        &self.all
+    }
+
+    /// The scopes that a key can have.
+    pub fn scopes(&self) -> impl Iterator<Item = &str> {
+        self.all
+            .iter()
+            .filter(|operation| operation.need == Need::Scope)
+            .map(|operation| operation.id.as_str())
+    }
+
+    /// The place among all of the operation that a request asks for.
+    pub fn place(&self, request: &Request) -> usize {
+        let Some(path) = request.extensions().get::<MatchedPath>() else { return 0 };
+        let slot = match *request.method() {
+            Method::GET | Method::HEAD => 0,
+            Method::POST => 1,
+            _ => return 0,
+        };
+        // a path without a described operation is one of the documentation; a described path with another method is not
+        self.by_path.get(path.as_str()).map_or(1, |slots| slots[slot].unwrap_or(0))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::service::register::CHECKS;
+
+    #[test]
+    fn every_check_has_a_scope_and_only_health_is_answered_always() {
+        let operations = Operations::of_the_service();
+        let scopes: Vec<&str> = operations.scopes().collect();
+        for check in CHECKS {
+            assert!(scopes.contains(&check.name), "{}", check.name);
+        }
+        let named = |id: &str| operations.all().iter().find(|operation| operation.id == id).unwrap();
+        assert_eq!(named("tables").need, Need::Key);
+        assert_eq!(named("problem").need, Need::Nothing);
+        assert!(named("live").always && named("ready").always && !named("rules").always);
+    }
+}

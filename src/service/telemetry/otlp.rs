@@ -1,0 +1,227 @@
+//! Traces, sent to a collector: OTLP over HTTP in its JSON form (OpenTelemetry Protocol 1.x, `/v1/traces`).
+//!
+//! A span a request, made only for those that are sampled. Spans wait in a queue of bounded length and are sent in batches
+//! by a task of their own; what does not fit or cannot be sent is counted and dropped. A collector that is slow or gone
+//! costs a request nothing. It is reached without TLS: it belongs beside the service or inside the same network.
+
+use super::metrics::Metrics;
+use super::trace_context::TraceContext;
+use axum::body::Bytes;
+use axum::http::{HeaderName, HeaderValue, Request, Uri, header};
+use http_body_util::{BodyExt, Full};
+use hyper_util::rt::TokioIo;
+use serde_json::{Value, json};
+use std::sync::atomic::{AtomicU64, Ordering};
+use std::time::{Duration, SystemTime, UNIX_EPOCH};
+use tokio::net::TcpStream;
+use tokio::sync::mpsc::{self, Receiver, Sender};
+
+/// Spans that wait at the most.
+const QUEUE: usize = 2_048;
+/// Spans that are sent at once at the most.
+const BATCH: usize = 256;
+/// How long a span waits for others, and how long sending may take.
+const PAUSE: Duration = Duration::from_secs(1);
+const LONGEST: Duration = Duration::from_secs(5);
+
+/// Where traces are sent.
+#[derive(Clone)]
+pub struct Collector {
+    endpoint: Uri,
+    headers: Vec<(HeaderName, HeaderValue)>,
+    one_in: u32,
+}
+
+/// The headers may hold a credential: they are never written out.
+impl std::fmt::Debug for Collector {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Collector").field("endpoint", &self.endpoint).finish_non_exhaustive()
+    }
+}
+
+impl Collector {
+    /// The collector at a URL.
+    pub fn at(text: &str) -> Result<Self, String> {
+        let uri: Option<Uri> = text.parse().ok();
+        let plain = |uri: &Uri| {
+            uri.scheme_str() == Some("http")
+                && uri.authority().is_some_and(|authority| !authority.as_str().contains('@'))
+        };
+        match uri.filter(plain) {
+            Some(endpoint) => Ok(Self { endpoint, headers: Vec::new(), one_in: 1 }),
+            None => {
+                Err("is not a URL such as http://127.0.0.1:4318/v1/traces, without credentials".to_owned())
+            }
+        }
+    }
+
+    /// Reads headers: `name=value,…`. The fault does not repeat them.
+    pub fn headers(text: &str) -> Result<Vec<(HeaderName, HeaderValue)>, String> {
+        let wrong = || "is not a list such as name=value,name=value".to_owned();
+        let header = |text: &str| {
+            let (name, value) = text.split_once('=').ok_or_else(wrong)?;
+            let name = name.trim().parse().map_err(|_| wrong())?;
+            let mut value: HeaderValue = value.trim().parse().map_err(|_| wrong())?;
+            value.set_sensitive(true);
+            Ok((name, value))
+        };
+        text.split(',').map(header).collect()
+    }
+
+    /// With headers, and for one in so many requests.
+    pub fn with(self, headers: Vec<(HeaderName, HeaderValue)>, one_in: u32) -> Self {
+        Self { headers, one_in, ..self }
+    }
+}
+
+/// A request as a trace shows it.
+#[derive(Clone, Debug)]
+pub struct Span {
+    /// The trace.
+    pub trace: u128,
+    /// This span.
+    pub id: u64,
+    /// The span of the caller.
+    pub parent: Option<u64>,
+    /// When it began.
+    pub began: SystemTime,
+    /// How long it took.
+    pub took: Duration,
+    /// The operation.
+    pub operation: String,
+    /// The HTTP method.
+    pub method: String,
+    /// The HTTP status.
+    pub status: u16,
+    /// The id of the request.
+    pub request_id: String,
+}
+
+/// Takes spans for a collector.
+#[derive(Debug)]
+pub struct Traces {
+    sender: Sender<Span>,
+    one_in: u32,
+    seen: AtomicU64,
+}
+
+impl Traces {
+    /// The end that takes spans, and the queue that is to be sent.
+    pub fn new(collector: &Collector) -> (Self, Receiver<Span>) {
+        let (sender, receiver) = mpsc::channel(QUEUE);
+        (Self { sender, one_in: collector.one_in, seen: AtomicU64::new(0) }, receiver)
+    }
+
+    /// The trace and the parent of a request that is sampled: the caller decides where it says anything.
+    pub fn sampled(&self, context: Option<TraceContext>) -> Option<(u128, Option<u64>)> {
+        match context {
+            Some(context) => context.sampled.then_some((context.trace, Some(context.parent))),
+            None => {
+                let number = self.seen.fetch_add(1, Ordering::Relaxed);
+                number
+                    .is_multiple_of(self.one_in.into())
+                    .then(|| (u128::from(random()) << 64 | u128::from(random()), None))
+            }
+        }
+    }
+
+    /// Queues a span, or counts it as lost.
+    pub fn take(&self, span: Span, metrics: &Metrics) {
+        if self.sender.try_send(span).is_err() {
+            metrics.lost_spans.add(1);
+        }
+    }
+}
+
+/// A number that no other span has, for all practical purposes; never zero.
+pub fn random() -> u64 {
+    use std::hash::{BuildHasher, RandomState};
+    // keyed anew for every process, and with another key each time
+    RandomState::new().hash_one(0).max(1)
+}
+
+/// Sends spans until none can come any more.
+pub async fn send(
+    collector: Collector,
+    mut queue: Receiver<Span>,
+    metrics: impl Fn() -> Option<std::sync::Arc<crate::service::Service>>,
+) {
+    let mut batch = Vec::with_capacity(BATCH);
+    while queue.recv_many(&mut batch, BATCH).await > 0 {
+        if batch.len() < BATCH {
+            tokio::time::sleep(PAUSE).await;
+            while batch.len() < BATCH {
+                let Ok(span) = queue.try_recv() else { break };
+                batch.push(span);
+            }
+        }
+        let count = batch.len() as u64;
+        let sent = tokio::time::timeout(LONGEST, post(&collector, document(&batch))).await;
+        if !matches!(sent, Ok(Some(()))) {
+            if let Some(service) = metrics() {
+                service.metrics().lost_spans.add(count);
+            }
+            tracing::warn!(count, "spans could not be sent to the collector");
+        }
+        batch.clear();
+    }
+}
+
+async fn post(collector: &Collector, document: Value) -> Option<()> {
+    let authority = collector.endpoint.authority()?;
+    let port = authority.port_u16().unwrap_or(80);
+    let host = authority.host().trim_matches(['[', ']']);
+    let stream = TcpStream::connect((host, port)).await.ok()?;
+    let (mut sender, connection) = hyper::client::conn::http1::handshake(TokioIo::new(stream)).await.ok()?;
+    let connection = tokio::spawn(connection);
+    let body = Full::new(Bytes::from(serde_json::to_vec(&document).ok()?));
+    let path = collector.endpoint.path_and_query().map_or("/", |path| path.as_str());
+    let mut request = Request::post(path)
+        .header(header::HOST, authority.as_str())
+        .header(header::CONTENT_TYPE, "application/json");
+    for (name, value) in &collector.headers {
+        request = request.header(name, value);
+    }
+    let response = sender.send_request(request.body(body).ok()?).await.ok()?;
+    let taken = response.status().is_success();
+    // the answer is read to its end, so that the collector sees its work acknowledged
+    let read = response.into_body().collect().await.is_ok();
+    connection.abort();
+    (taken && read).then_some(())
+}
+
+/// An export request. Numbers of 64 bits are text in it, as the JSON form of protocol buffers asks.
+fn document(spans: &[Span]) -> Value {
+    let text = |key: &str, text: &str| json!({"key": key, "value": {"stringValue": text}});
+    let span = |span: &Span| {
+        let began = span.began.duration_since(UNIX_EPOCH).unwrap_or_default();
+        let mut written = json!({
+            "traceId": format!("{:032x}", span.trace),
+            "spanId": format!("{:016x}", span.id),
+            "name": span.operation,
+            "kind": 2,
+            "startTimeUnixNano": began.as_nanos().to_string(),
+            "endTimeUnixNano": (began + span.took).as_nanos().to_string(),
+            "attributes": [
+                text("http.request.method", &span.method),
+                {"key": "http.response.status_code", "value": {"intValue": span.status.to_string()}},
+                text("elbowroom.request_id", &span.request_id),
+            ],
+            "status": {"code": if span.status >= 500 { 2 } else { 0 }},
+        });
+        if let Some(parent) = span.parent {
+            written["parentSpanId"] = format!("{parent:016x}").into();
+        }
+        written
+    };
+    json!({"resourceSpans": [{
+        "resource": {"attributes": [
+            text("service.name", "elbowroom"),
+            text("service.version", env!("CARGO_PKG_VERSION")),
+        ]},
+        "scopeSpans": [{
+            "scope": {"name": "elbowroom"},
+            "spans": spans.iter().map(span).collect::<Vec<_>>(),
+        }],
+    }]})
+}
