@@ -27,8 +27,8 @@ if [ ! -x $venv/bin/uvicorn ]; then
     $venv/bin/pip install --quiet "fastapi>=0.115,<1" "uvicorn[standard]>=0.30,<1"
 fi
 
-# with nothing logged a request: a line each costs as much again, see DEVELOPERS.md
-RUST_LOG=warn taskset -c 0 target/release/elbowroom --bind 127.0.0.1:18081 >"$work/service.log" 2>&1 &
+# with the default layers: limits, request ids, panic guard, metrics; requests that succeed are not logged
+taskset -c 0 target/release/elbowroom --bind 127.0.0.1:18081 >"$work/service.log" 2>&1 &
 servers+=($!)
 taskset -c 0 target/release/examples/bare_handler 127.0.0.1:18082 "$BODY" >"$work/bare.log" 2>&1 &
 servers+=($!)

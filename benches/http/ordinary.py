@@ -4,10 +4,12 @@ Every allowance is looked up and every product is a step of the answer, so that 
 nothing is proved, no rule is chosen by edition, no box is picked.
 """
 
+from collections.abc import AsyncIterator
 from decimal import Decimal
 from typing import Literal
 
-from fastapi import FastAPI
+from fastapi import FastAPI, Request as HttpRequest
+from fastapi.responses import StreamingResponse
 from pydantic import BaseModel, ConfigDict, Field
 
 ALLOWANCE = {
@@ -104,6 +106,31 @@ NOTE = "The volume required is the sum of what conductors, clamps, devices and g
 
 @app.post("/v1/outlet-boxes/fill")
 async def fill(request: Request) -> Answer:
+    return answer(request)
+
+
+class Item(Strict):
+    check: Literal["outlet_box_fill"]
+    request: Request
+
+
+@app.post("/v1/takeoffs")
+async def takeoff(http: HttpRequest) -> StreamingResponse:
+    """Answers line by line once all lines have arrived: a streamed answer takes the body's messages for a disconnection."""
+    lines = (await http.body()).splitlines()
+
+    async def answers() -> AsyncIterator[bytes]:
+        for first in range(0, len(lines), 16):
+            yield b"".join(map(line_of, lines[first : first + 16]))
+
+    return StreamingResponse(answers(), media_type="application/x-ndjson")
+
+
+def line_of(line: bytes) -> bytes:
+    return answer(Item.model_validate_json(line).request).model_dump_json().encode() + b"\n"
+
+
+def answer(request: Request) -> Answer:
     steps: list[Step] = []
 
     def step(op: str, rule: str, citation: str, value: Decimal, of: list[str]) -> str:
