@@ -26,7 +26,7 @@ mkdir -p artifacts
     tail -40 "$work/log"
     exit 1
 }
-grep -E ' (INITED|DONE) ' "$work/log"
+grep -E '(INITED|DONE)' "$work/log"
 grep -E 'number_of_executed_units|average_exec_per_sec|peak_rss_mb' "$work/log"
 if [ "${2:-}" = keep ]; then
     mkdir "$work/kept"

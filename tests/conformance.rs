@@ -18,7 +18,7 @@ use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, evaluate, faults_of};
-use elbowroom::words::Catalogue;
+use elbowroom::words::{Catalogue, Language};
 use serde::Deserialize;
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
@@ -110,6 +110,11 @@ fn differences<C: Check>(case: &Case, edition: &str) -> Vec<String> {
         if written != serde_json::to_vec(&answer).expect("an answer is JSON") {
             differences.push(format!("{explain:?}: the text of the answer is not what serde_json writes"));
         }
+        let spanish =
+            elbowroom::answers::answer::<C>(&request, &evaluation, explain, Catalogue::of(Language::Spanish));
+        let [english, spanish] =
+            [&answer, &spanish].map(|answer| serde_json::to_value(answer).expect("an answer is JSON"));
+        other_than_translated("", &english, &spanish, &mut differences);
     }
     let answer = answer::<C>(&request, &evaluation, Explain::Full, Catalogue::english());
     let answer = serde_json::to_value(&answer).expect("an answer is JSON");
@@ -121,6 +126,34 @@ fn differences<C: Check>(case: &Case, edition: &str) -> Vec<String> {
         }
     }
     differences
+}
+
+/// Compares an answer in two languages: sentences differ and are whole, everything else is the same.
+fn other_than_translated(at: &str, english: &Value, other: &Value, differences: &mut Vec<String>) {
+    /// The members that hold sentences.
+    const SENTENCES: [&str; 4] = ["message", "question", "cautions", "summary"];
+    match (english, other) {
+        (Value::Object(left), Value::Object(right)) if left.keys().eq(right.keys()) => {
+            for (member, value) in left {
+                other_than_translated(&format!("{at}/{member}"), value, &right[member], differences);
+            }
+        }
+        (Value::Array(left), Value::Array(right)) if left.len() == right.len() => {
+            for (index, (left, right)) in left.iter().zip(right).enumerate() {
+                other_than_translated(&format!("{at}/{index}"), left, right, differences);
+            }
+        }
+        (Value::String(left), Value::String(right))
+            if at.split('/').any(|member| SENTENCES.contains(&member)) =>
+        {
+            let is_key = |text: &str| !text.contains(' ');
+            if left == right || [left, right].iter().any(|text| text.contains("{$") || is_key(text)) {
+                differences.push(format!("{at}: «{left}» is «{right}» in the other language"));
+            }
+        }
+        _ if english == other => {}
+        _ => differences.push(format!("{at}: {english} is {other} in the other language")),
+    }
 }
 
 /// Numbers are the same when they are equal, however they are written.

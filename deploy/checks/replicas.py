@@ -8,6 +8,7 @@ What is shown is that nothing is shared between replicas that would hold them up
     python3 deploy/checks/replicas.py target/release/elbowroom [SECONDS]
 """
 
+import json
 import pathlib
 import re
 import signal
@@ -17,9 +18,12 @@ import tempfile
 import threading
 import time
 
-from proxy import BODY, FILL, Replica, free_port
+from proxy import BODY, Replica, free_port
 
 PERIOD, PART = 0.02, 0.05
+# much work in a request and little to carry: what is measured is the replicas, not the proxy and the caller
+ITEMS = json.dumps([{"check": "outlet_box_fill", "request": json.loads(BODY)}] * 200)
+TAKEOFFS = "/v1/takeoffs?explain=none"
 
 
 class Slowed(threading.Thread):
@@ -49,18 +53,20 @@ def rate(replicas, work, seconds):
     temporary = "".join(f"{kind}_temp_path {work}/{kind}; " for kind in ["client_body", "proxy", "fastcgi", "uwsgi", "scgi"])
     (work / "nginx.conf").write_text(
         f"daemon off; worker_processes 1; pid {work}/pid; error_log {work}/error.log; events {{ worker_connections 1024; }}\n"
-        f"http {{ access_log off; {temporary} upstream replicas {{ least_conn; {servers} keepalive 64; }}\n"
+        f"http {{ access_log off; client_body_buffer_size 1m; proxy_buffering off; {temporary}\n"
+        f"upstream replicas {{ least_conn; {servers} keepalive 64; }}\n"
         f"server {{ listen 127.0.0.1:{port}; location / {{ proxy_pass http://replicas; proxy_http_version 1.1; "
         'proxy_set_header Connection ""; } } }\n')
     (work / "load.lua").write_text(
-        f'wrk.method, wrk.body = "POST", {BODY!r}\nwrk.headers["content-type"] = "application/json"\n')
+        f'wrk.method, wrk.body = "POST", {ITEMS!r}\nwrk.headers["content-type"] = "application/json"\n'
+        'wrk.headers["accept"] = "text/csv"\n')
     proxy = subprocess.Popen(["nginx", "-p", str(work), "-e", f"{work}/error.log", "-c", "nginx.conf"])
     slowed = Slowed([replica.process for replica in replicas])
     try:
         time.sleep(0.5)
         slowed.start()
         report = subprocess.run(
-            ["wrk", "-t1", "-c48", f"-d{seconds}s", "-s", str(work / "load.lua"), f"http://127.0.0.1:{port}{FILL}"],
+            ["wrk", "-t1", "-c12", f"-d{seconds}s", "-s", str(work / "load.lua"), f"http://127.0.0.1:{port}{TAKEOFFS}"],
             check=True, stdout=subprocess.PIPE, text=True).stdout
     finally:
         slowed.over.set()
@@ -83,8 +89,8 @@ def main():
             replica.process.kill()
             replica.process.wait()
     one, two, three = rates
-    print(f"with a twentieth of a processor each: one replica {one:.0f} answers/s, two {two:.0f} ({two / one:.1f} times), "
-          f"three {three:.0f} ({three / one:.1f} times)")
+    print(f"with a twentieth of a processor each: one replica {200 * one:.0f} checks/s, two {200 * two:.0f} ({two / one:.1f} times), "
+          f"three {200 * three:.0f} ({three / one:.1f} times)")
     if three < 2 * one:
         sys.exit("replicas do not add up")
 

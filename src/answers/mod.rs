@@ -220,7 +220,7 @@ pub fn answer<'a, C: Check>(
 fn edition_finding(edition: Edition) -> Option<&'static Finding> {
     static UNVERIFIED: LazyLock<Finding> = LazyLock::new(|| {
         let rule = &crate::rulebook::UNVERIFIED_EDITION;
-        Finding::new(rule, Status::Advisory, "finding-unverified-edition").at(Pointer::to("/edition"))
+        Finding::new(rule, Status::Advisory, "finding-unverified-edition").at(Pointer::to(&"/edition"))
     });
     (!edition.is_verified()).then(|| &*UNVERIFIED)
 }
@@ -231,7 +231,8 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> Fin
         rule: rule.id,
         citation: rule.citation(edition),
         status: *status,
-        message: words.sentence(message, arguments.iter().map(|(name, argument)| (*name, Told(argument)))),
+        message: words
+            .sentence(message, arguments.iter().map(|(name, argument)| (*name, Told { argument, words }))),
         at,
         supply,
         step: *step,
@@ -239,13 +240,20 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> Fin
 }
 
 /// An argument as a sentence writes it.
-struct Told<'a>(&'a Argument);
+struct Told<'a> {
+    argument: &'a Argument,
+    words: &'a Catalogue,
+}
 
 impl fmt::Display for Told<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.0 {
+        match self.argument {
             Argument::Text(text) => f.write_str(text),
             Argument::Name(name) => f.write_str(name),
+            Argument::Words(keys) => keys.iter().enumerate().try_for_each(|(index, key)| {
+                f.write_str(if index == 0 { "" } else { ", " })?;
+                f.write_str(self.words.fixed(key))
+            }),
             Argument::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
             Argument::Takings(takings) => takings.iter().enumerate().try_for_each(|(index, taking)| {
                 f.write_str(if index == 0 { "" } else { "; " })?;
@@ -259,7 +267,7 @@ fn tell_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
     let Taking { names, size, allowances, each } = taking;
     for (index, name) in names.iter().enumerate() {
         f.write_str(if index == 0 { "" } else { ", " })?;
-        f.write_str(name)?;
+        f.write_str(name.as_str())?;
     }
     f.write_str(if names.is_empty() { "" } else { ": " })?;
     write!(f, "{size} → {} × {}", allowances.value, FigureText(each.value, each.unit))

@@ -145,7 +145,7 @@ impl Faults {
     /// Asks that an edition which nobody could verify is asked for knowingly.
     pub fn edition(&mut self, edition: Edition, accepts_unverified: bool) {
         if !edition.is_verified() && !accepts_unverified {
-            self.add(Pointer::to("/edition"), FaultCode::UnverifiedEdition, "fault-unverified-edition")
+            self.add(Pointer::to(&"/edition"), FaultCode::UnverifiedEdition, "fault-unverified-edition")
                 .accepted = Edition::ALL
                 .into_iter()
                 .filter(|known| known.is_verified())
@@ -156,26 +156,26 @@ impl Faults {
 
     /// Asks that amendments name figures that can be amended, each once and within its bounds.
     pub fn amendments(&mut self, amendments: &[Amendment], edition: Edition, units: Units) {
-        self.at_most(Pointer::to("/amendments"), amendments.len(), MOST_AMENDMENTS);
-        let at = |index, member| Pointer::of("/amendments/#", index).member(member);
+        self.at_most(Pointer::to(&"/amendments"), amendments.len(), MOST_AMENDMENTS);
+        let at = |index, member| Pointer::of(&"/amendments/#", index).member(member);
         for (index, amendment) in amendments.iter().enumerate() {
             let Some(amendable) = Amendable::find(amendment.figure.as_str()) else {
-                self.add(at(index, "/figure"), FaultCode::UnknownReference, "fault-not-amendable").accepted =
-                    AMENDABLE.iter().map(|amendable| amendable.figure.to_owned()).collect();
+                self.add(at(index, &"/figure"), FaultCode::UnknownReference, "fault-not-amendable")
+                    .accepted = AMENDABLE.iter().map(|amendable| amendable.figure.to_owned()).collect();
                 continue;
             };
             if !Rulebook::of(edition).figures().any(|figure| figure.name == amendable.figure) {
-                self.add(at(index, "/figure"), FaultCode::Conflict, "fault-amendment-not-in-edition")
+                self.add(at(index, &"/figure"), FaultCode::Conflict, "fault-amendment-not-in-edition")
                     .arguments = vec![("edition", edition.year().to_owned())];
             }
             let most = amendable.most(units);
             if amendment.value < amendable.least || amendment.value > most {
-                self.add(at(index, "/value"), FaultCode::OutOfBounds, "fault-amendment-out-of-bounds")
+                self.add(at(index, &"/value"), FaultCode::OutOfBounds, "fault-amendment-out-of-bounds")
                     .arguments = vec![("least", amendable.least.to_string()), ("most", most.to_string())];
             }
         }
         self.distinct_ids(
-            amendments.iter().enumerate().map(|(index, one)| (one.figure.as_str(), at(index, "/figure"))),
+            amendments.iter().enumerate().map(|(index, one)| (one.figure.as_str(), at(index, &"/figure"))),
         );
     }
 

@@ -1,8 +1,10 @@
 //! What a check finds about one rule.
 
+use super::Name;
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::rulebook::Rule;
 use serde::{Deserialize, Serialize};
+use smallvec::SmallVec;
 use utoipa::ToSchema;
 
 /// The answer to "does this comply?". Absent when only a size was asked for.
@@ -38,6 +40,8 @@ pub enum Argument {
     Text(String),
     /// Words that are the same in every language and never change.
     Name(&'static str),
+    /// Words that each language has its own of: the keys of their messages, written one after another.
+    Words(Vec<&'static str>),
     /// A figure, written with its unit.
     Figure(Figure),
     /// Things with what they take, written one after another.
@@ -48,7 +52,7 @@ pub enum Argument {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Taking {
     /// The caller's names for them.
-    pub names: Vec<String>,
+    pub names: SmallVec<[Name; 1]>,
     /// The size that they are counted by.
     pub size: &'static str,
     /// How many allowances.
@@ -79,7 +83,7 @@ pub struct Finding {
     /// The key of the sentence in the message catalogues.
     pub message: &'static str,
     /// What the sentence names.
-    pub arguments: Vec<(&'static str, Argument)>,
+    pub arguments: SmallVec<[(&'static str, Argument); 3]>,
     /// The inputs that it is about.
     pub at: Vec<Pointer>,
     /// The inputs that would decide it.
@@ -91,7 +95,8 @@ pub struct Finding {
 impl Finding {
     /// A finding that names nothing yet.
     pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
-        Self { rule, status, message, arguments: Vec::new(), at: Vec::new(), supply: Vec::new(), step: None }
+        let arguments = SmallVec::new();
+        Self { rule, status, message, arguments, at: Vec::new(), supply: Vec::new(), step: None }
     }
 
     /// Names something in the sentence.

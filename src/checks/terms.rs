@@ -5,6 +5,7 @@ use crate::rulebook::Edition;
 use crate::rulebook::amendment::{Amendable, Amended};
 use serde::de::{self, Deserializer};
 use serde::{Deserialize, Serialize};
+use smol_str::SmolStr;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
@@ -52,19 +53,20 @@ pub fn present<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
     T::deserialize(deserializer).map(Some)
 }
 
-/// Declares a bounded text: its length is stated in its schema and enforced on reading.
+/// Declares a bounded text, kept in place while it is short: its length is stated in its schema and enforced on reading.
 macro_rules! bounded_text {
     ($(#[doc = $doc:literal])+ $name:ident, $most:literal, $text:literal, $example:literal) => {
         $(#[doc = $doc])+
         #[derive(Clone, Debug, PartialEq, Eq, Hash, Serialize)]
-        pub struct $name(String);
+        pub struct $name(SmolStr);
 
         impl $name {
             /// The most characters.
             pub const MOST: usize = $most;
 
             /// The text, if it is not empty and not too long.
-            pub fn new(text: String) -> Option<Self> {
+            pub fn new(text: impl Into<SmolStr>) -> Option<Self> {
+                let text = text.into();
                 let fits = !text.is_empty() && (text.len() <= Self::MOST || text.chars().count() <= Self::MOST);
                 fits.then_some(Self(text))
             }
@@ -77,7 +79,7 @@ macro_rules! bounded_text {
 
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                let text = String::deserialize(deserializer)?;
+                let text = SmolStr::deserialize(deserializer)?;
                 Self::new(text).ok_or_else(|| de::Error::custom("out of bounds"))
             }
         }

@@ -1,5 +1,6 @@
 //! `elbowroom check FILE`.
 
+use super::language::LanguageArguments;
 use super::{complain, print, report, status};
 use crate::answers::Explain;
 use crate::checks::Verdict;
@@ -27,6 +28,8 @@ pub struct CheckArguments {
     /// How much of the proof the answer carries: full, summary or none. Text has none unless asked; JSON has all.
     #[arg(long, value_name = "HOW", value_parser = explain_values())]
     explain: Option<Explain>,
+    #[command(flatten)]
+    language: LanguageArguments,
 }
 
 /// How an answer is written.
@@ -62,10 +65,10 @@ pub fn run(arguments: &CheckArguments) -> ExitCode {
         Form::Text => Explain::None,
         Form::Json => Explain::Full,
     });
-    match (arguments.check.evaluate)(&body, explain) {
+    arguments.language.speaking(|| match (arguments.check.evaluate)(&body, explain) {
         Ok(answered) => answer(arguments, &answered),
         Err(problem) => refuse(arguments.form, &problem),
-    }
+    })
 }
 
 fn read(file: &Path) -> io::Result<Vec<u8>> {

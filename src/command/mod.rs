@@ -4,6 +4,7 @@ mod check;
 mod demo;
 mod healthcheck;
 mod keys;
+mod language;
 mod report;
 mod serve;
 mod takeoff;

@@ -12,7 +12,7 @@ mod truth;
 mod view;
 mod write;
 
-pub use pointer::Pointer;
+pub use pointer::{Pattern, Pointer};
 pub use replay::ReplayFault;
 pub use step::{Figure, Operation, Outcome, Relation, Step, StepId};
 pub(crate) use view::write_citation;
@@ -22,16 +22,18 @@ use crate::quantity::{Decimal, Measure, Unit, Units};
 use crate::rulebook::reading::{Point, Reading};
 use crate::rulebook::{Basis, Rule, RuleFigure, Rulebook};
 use crate::tables::{Cell, standard_boxes};
+use smallvec::SmallVec;
 
 /// A proof under construction, for one rulebook and one system of units.
 #[derive(Clone, Debug)]
 pub struct Derivation {
     rulebook: Rulebook,
+    amends: bool,
     units: Units,
     steps: Vec<Step>,
     operands: Vec<StepId>,
-    selected: Vec<standard_boxes::StandardBox>,
-    consulted: Vec<Point>,
+    selected: standard_boxes::StandardBoxes,
+    consulted: SmallVec<[Point; 4]>,
 }
 
 impl Derivation {
@@ -39,11 +41,12 @@ impl Derivation {
     pub fn new(rulebook: &Rulebook, units: Units) -> Self {
         Self {
             rulebook: rulebook.clone(),
+            amends: !rulebook.amended().is_empty(),
             units,
             steps: Vec::with_capacity(64),
             operands: Vec::with_capacity(96),
-            selected: Vec::new(),
-            consulted: Vec::new(),
+            selected: SmallVec::new(),
+            consulted: SmallVec::new(),
         }
     }
 
@@ -69,7 +72,7 @@ impl Derivation {
     }
 
     /// The boxes that the selecting step picked, smallest first.
-    pub fn selected(&self) -> &[standard_boxes::StandardBox] {
+    pub const fn selected(&self) -> &standard_boxes::StandardBoxes {
         &self.selected
     }
 
@@ -79,12 +82,14 @@ impl Derivation {
     }
 
     /// A number that the request gives.
+    #[inline]
     pub fn given(&mut self, rule: &'static Rule, value: Decimal, measure: Measure, at: Pointer) -> Figure {
         let basis = rule.basis_in(self.rulebook.edition);
         self.push(Operation::Given, rule, basis, &[], value, self.units.of(measure), Some(at))
     }
 
     /// A yes or no that the request gives.
+    #[inline]
     pub fn fact(&mut self, rule: &'static Rule, holds: bool, at: Pointer) -> StepId {
         let basis = rule.basis_in(self.rulebook.edition);
         let (operation, outcome) = (Operation::Fact, Outcome::Holds(holds));
@@ -92,9 +97,10 @@ impl Derivation {
     }
 
     /// How many of something the request gives: the number written there, or 1 for an item that gives none.
+    #[inline]
     pub fn count(&mut self, rule: &'static Rule, count: Option<u32>, item: Pointer) -> Figure {
         match count {
-            Some(count) => self.given(rule, count.into(), Measure::Number, item.member("/count")),
+            Some(count) => self.given(rule, count.into(), Measure::Number, item.member(&"/count")),
             None => self.given(rule, Decimal::ONE, Measure::Number, item),
         }
     }
@@ -107,6 +113,7 @@ impl Derivation {
     }
 
     /// A figure of a published table.
+    #[inline]
     pub fn lookup(&mut self, rule: &'static Rule, cell: Cell, at: Option<Pointer>) -> Figure {
         let Cell { table, row, column, value, unit, basis } = cell;
         let basis = if self.rulebook.edition.is_verified() { basis } else { Basis::Unconfirmed };
@@ -114,6 +121,7 @@ impl Derivation {
     }
 
     /// A figure that a rule states.
+    #[inline]
     pub fn stated(&mut self, figure: &RuleFigure) -> Figure {
         let (value, amended) = self.rulebook.value(figure, self.units);
         let unit = self.units.of(figure.measure);
@@ -127,16 +135,37 @@ impl Derivation {
     }
 
     /// The sum of all; of one figure it is that figure.
+    #[inline]
     pub fn sum(&mut self, rule: &'static Rule, of: &[Figure]) -> Figure {
-        if let [only] = of {
-            return *only;
+        self.sum_of(rule, of.iter().copied())
+    }
+
+    /// Like [`Self::sum`], of figures that come one after another.
+    #[inline]
+    pub fn sum_of(&mut self, rule: &'static Rule, of: impl IntoIterator<Item = Figure>) -> Figure {
+        let mut of = of.into_iter();
+        let first = of.next();
+        let mut next = of.next();
+        if let (Some(only), None) = (first, next) {
+            return only;
         }
-        let unit = of.first().map_or(Unit::One, |first| first.unit);
-        let value = of.iter().map(|figure| figure.value).sum();
-        self.compute(Operation::Sum, rule, of, value, unit, None)
+        let start = self.operands.len();
+        let (mut value, unit) = first.map_or((Decimal::ZERO, Unit::One), |first| (first.value, first.unit));
+        self.operands.extend(first.map(|first| first.step));
+        while let Some(figure) = next {
+            value = value + figure.value;
+            self.operands.push(figure.step);
+            next = of.next();
+        }
+        let operands = (start as u32, (self.operands.len() - start) as u32);
+        let (basis, outcome) = (rule.basis_in(self.rulebook.edition), Outcome::Equals(value, unit));
+        let (operation, at, amended) = (Operation::Sum, None, false);
+        let step = self.add(Step { operation, rule, basis, outcome, at, amended, operands });
+        Figure { value, unit, step }
     }
 
     /// One figure times another; the unit is that of whichever is not a plain number.
+    #[inline]
     pub fn product(
         &mut self,
         rule: &'static Rule,
@@ -154,6 +183,7 @@ impl Derivation {
     }
 
     /// The first less the second.
+    #[inline]
     pub fn difference(&mut self, rule: &'static Rule, from: Figure, take: Figure) -> Figure {
         self.compute(Operation::Difference, rule, &[from, take], from.value - take.value, from.unit, None)
     }
@@ -172,6 +202,7 @@ impl Derivation {
     }
 
     /// None of something: 0 in the unit of a measure.
+    #[inline]
     pub fn nothing(&mut self, rule: &'static Rule, measure: Measure) -> Figure {
         let unit = self.units.of(measure);
         self.compute(Operation::Nothing, rule, &[], Decimal::ZERO, unit, None)
@@ -187,6 +218,7 @@ impl Derivation {
     }
 
     /// How many whole times the second goes into the first; `None` when the second is not above zero.
+    #[inline]
     pub fn whole_quotient(&mut self, rule: &'static Rule, of: Figure, by: Figure) -> Option<Figure> {
         let value = of.value.whole_quotient(by.value)?;
         Some(self.compute(Operation::WholeQuotient, rule, &[of, by], value.into(), Unit::One, None))
@@ -206,12 +238,14 @@ impl Derivation {
     }
 
     /// The first in hundredths of the second, rounded up at the second decimal; `None` when the second is not above zero.
+    #[inline]
     pub fn percent(&mut self, rule: &'static Rule, part: Figure, whole: Figure) -> Option<Figure> {
         let value = percent(part.value, whole.value)?;
         Some(self.compute(Operation::Percent, rule, &[part, whole], value, Unit::Percent, None))
     }
 
     /// The greatest of all; of one figure it is that figure, of none there is none.
+    #[inline]
     pub fn largest(&mut self, rule: &'static Rule, of: &[Figure]) -> Option<Figure> {
         if let [only] = of {
             return Some(*only);
@@ -221,6 +255,7 @@ impl Derivation {
     }
 
     /// The least of all; of one figure it is that figure, of none there is none.
+    #[inline]
     pub fn smallest(&mut self, rule: &'static Rule, of: &[Figure]) -> Option<Figure> {
         if let [only] = of {
             return Some(*only);
@@ -241,6 +276,7 @@ impl Derivation {
     }
 
     /// Whether a relation holds between two figures, with the step that says so.
+    #[inline]
     pub fn compare(
         &mut self,
         rule: &'static Rule,
@@ -267,6 +303,7 @@ impl Derivation {
     }
 
     /// The standard boxes that serve, smallest first: those whose volume with what is added is at least what is needed.
+    #[inline]
     pub fn select_boxes(&mut self, rule: &'static Rule, of: BoxesAsked) -> StepId {
         let BoxesAsked { needed, added, gangs, square, octagonal } = of;
         let choice = standard_boxes::Choice {
@@ -305,6 +342,7 @@ impl Derivation {
     }
 
     /// Notes that a rule was considered and does not apply, and why.
+    #[inline]
     pub fn does_not_apply(
         &mut self,
         rule: &'static Rule,
@@ -316,6 +354,8 @@ impl Derivation {
         self.add(Step { operation, rule, basis, outcome, at, amended: false, operands: (0, 0) })
     }
 
+    // Inlined so that a step is written where it stays: put together elsewhere and copied, it costs twice as much.
+    #[inline(always)]
     fn compute(
         &mut self,
         operation: Operation,
@@ -330,6 +370,7 @@ impl Derivation {
     }
 
     #[expect(clippy::too_many_arguments, reason = "the one place where a step is put together")]
+    #[inline(always)]
     fn push(
         &mut self,
         operation: Operation,
@@ -341,28 +382,28 @@ impl Derivation {
         at: Option<Pointer>,
     ) -> Figure {
         let operands = self.refer(of);
-        let step = self.add(Step {
-            operation,
-            rule,
-            basis,
-            outcome: Outcome::Equals(value, unit),
-            at,
-            amended: false,
-            operands,
-        });
+        let (outcome, amended) = (Outcome::Equals(value, unit), false);
+        let step = self.add(Step { operation, rule, basis, outcome, at, amended, operands });
         Figure { value, unit, step }
     }
 
+    #[inline(always)]
     fn refer(&mut self, of: &[Figure]) -> (u32, u32) {
         let start = self.operands.len() as u32;
-        self.operands.extend(of.iter().map(|figure| figure.step));
+        for figure in of {
+            self.operands.push(figure.step);
+        }
         (start, of.len() as u32)
     }
 
-    fn add(&mut self, mut step: Step) -> StepId {
+    #[inline(always)]
+    fn add(&mut self, step: Step) -> StepId {
         let id = StepId(self.steps.len() as u32);
-        step.amended = self.operands(&step).iter().any(|operand| self.steps[operand.index()].amended);
         self.steps.push(step);
+        if self.amends {
+            let amended = self.operands(&step).iter().any(|operand| self.steps[operand.index()].amended);
+            self.steps[id.index()].amended = amended;
+        }
         id
     }
 }

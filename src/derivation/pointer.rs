@@ -6,44 +6,47 @@ use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, SchemaFormat, Type};
 use utoipa::{PartialSchema, ToSchema};
 
+/// Text of a pointer, fixed in the program. Kept by one thin reference, as proofs hold a great many pointers.
+pub type Pattern = &'static &'static str;
+
 /// A JSON Pointer (RFC 6901) into the request, kept as two fixed patterns with one index each.
 ///
 /// ```
 /// use elbowroom::derivation::Pointer;
-/// let cable = Pointer::of("/contents/cables/#", 3);
+/// let cable = Pointer::of(&"/contents/cables/#", 3);
 /// assert_eq!(cable.to_string(), "/contents/cables/3");
-/// assert_eq!(cable.under("/spaces/#", 1).member("/size").to_string(), "/spaces/1/contents/cables/3/size");
+/// assert_eq!(cable.under(&"/spaces/#", 1).member(&"/size").to_string(), "/spaces/1/contents/cables/3/size");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Pointer {
-    above: &'static str,
-    pattern: &'static str,
-    member: &'static str,
+    above: Pattern,
+    pattern: Pattern,
+    member: Pattern,
     above_index: u32,
     index: u32,
 }
 
 impl Pointer {
     /// The whole request.
-    pub const ROOT: Self = Self::to("");
+    pub const ROOT: Self = Self::to(&"");
 
     /// A fixed place.
-    pub const fn to(place: &'static str) -> Self {
-        Self { above: "", pattern: place, member: "", above_index: 0, index: 0 }
+    pub const fn to(place: Pattern) -> Self {
+        Self { above: &"", pattern: place, member: &"", above_index: 0, index: 0 }
     }
 
     /// One item of a list: `#` in the pattern stands for its index, counted from 0.
-    pub const fn of(pattern: &'static str, index: usize) -> Self {
-        Self { above: "", pattern, member: "", above_index: 0, index: index as u32 }
+    pub const fn of(pattern: Pattern, index: usize) -> Self {
+        Self { above: &"", pattern, member: &"", above_index: 0, index: index as u32 }
     }
 
     /// The same place below an item of an outer list.
-    pub const fn under(self, above: &'static str, index: usize) -> Self {
+    pub const fn under(self, above: Pattern, index: usize) -> Self {
         Self { above, above_index: index as u32, ..self }
     }
 
     /// A member of this place, written with its slash: `/size`.
-    pub const fn member(self, member: &'static str) -> Self {
+    pub const fn member(self, member: Pattern) -> Self {
         Self { member, ..self }
     }
 }

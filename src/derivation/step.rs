@@ -4,6 +4,7 @@ use super::Pointer;
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
+use crate::tables::Key;
 use serde::{Serialize, Serializer};
 use std::fmt;
 use utoipa::openapi::RefOr;
@@ -124,20 +125,20 @@ pub enum Operation {
     /// Takes a figure from a published table.
     Lookup {
         /// The table, as `/v1/tables/{id}` serves it.
-        table: &'static str,
+        table: Key,
         /// The key of the row.
-        row: &'static str,
+        row: Key,
         /// The column.
-        column: &'static str,
+        column: Key,
     },
     /// Takes a yes or no from a published table; the step holds or does not.
     Affirm {
         /// The table, as `/v1/tables/{id}` serves it.
-        table: &'static str,
+        table: Key,
         /// The key of the row.
-        row: &'static str,
+        row: Key,
         /// The column.
-        column: &'static str,
+        column: Key,
     },
     /// Takes a figure that a rule states.
     Stated {

@@ -163,7 +163,7 @@ impl<'a> StepView<'a> {
         };
         match step.operation {
             Operation::Lookup { table, row, column } | Operation::Affirm { table, row, column } => {
-                (view.table, view.row, view.column) = (Some(table), Some(row), Some(column));
+                (view.table, view.row, view.column) = (Some(*table), Some(*row), Some(*column));
             }
             Operation::Stated { figure } => {
                 view.table = Some(figures_table::TABLE);

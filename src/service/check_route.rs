@@ -1,5 +1,6 @@
 //! The route of one check: body and query in, answer or problem out.
 
+use super::language;
 use super::media;
 use super::openapi::check_operation;
 use super::problem::{Problem, ProblemKind};
@@ -32,7 +33,8 @@ pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
 
 /// An answer that is written already.
 pub(super) fn answered(json: Vec<u8>) -> Response {
-    ([(header::CONTENT_TYPE, HeaderValue::from_static("application/json"))], json).into_response()
+    let content_type = [(header::CONTENT_TYPE, HeaderValue::from_static("application/json"))];
+    (content_type, language::headers(), json).into_response()
 }
 
 async fn handle(

@@ -1,5 +1,6 @@
 //! Documents that stay the same while the service runs: written once, tagged by their content, served with 304.
 
+use super::language;
 use super::media;
 use super::problem::Problem;
 use axum::body::{Body, Bytes};
@@ -16,6 +17,8 @@ const CACHE_CONTROL: HeaderValue = HeaderValue::from_static("public, max-age=360
 pub struct Document {
     body: Bytes,
     tag: HeaderValue,
+    /// Whether there is such a document in every language; the others are the same whoever asks.
+    has_words: bool,
 }
 
 impl Document {
@@ -24,19 +27,28 @@ impl Document {
         Ok(Self::of(serde_json::to_vec(content)?))
     }
 
+    /// Writes a document that is in the language of its words: there is one for each language, each with a tag of its own.
+    pub fn in_words(content: &impl Serialize) -> Result<Self, serde_json::Error> {
+        Ok(Self { has_words: true, ..Self::new(content)? })
+    }
+
     /// A document that is already written.
     pub fn of(body: impl Into<Bytes>) -> Self {
         let body = body.into();
         let digest: String = Sha256::digest(&body).iter().map(|byte| format!("{byte:02x}")).collect();
         let tag = HeaderValue::try_from(format!("\"{digest}\""))
             .unwrap_or_else(|_| HeaderValue::from_static("\"\""));
-        Self { body, tag }
+        Self { body, tag, has_words: false }
     }
 
     /// Answers with the document, or with 304 when the caller has it.
     pub fn respond(&self, headers: &HeaderMap) -> Result<Response, Problem> {
         media::takes_json(headers)?;
-        let validators = [(header::ETAG, self.tag.clone()), (header::CACHE_CONTROL, CACHE_CONTROL)];
+        let mut validators =
+            HeaderMap::from_iter([(header::ETAG, self.tag.clone()), (header::CACHE_CONTROL, CACHE_CONTROL)]);
+        if self.has_words {
+            validators.extend(language::headers());
+        }
         if self.is_known_to(headers) {
             return Ok((StatusCode::NOT_MODIFIED, validators).into_response());
         }

@@ -1,7 +1,7 @@
 //! Faults as a problem lists them: each in words, so many at the most, the rest counted.
 
+use super::language;
 use crate::checks::{Fault, FaultCode, Faults};
-use crate::words::Catalogue;
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -42,7 +42,7 @@ impl FaultView {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = Catalogue::english().sentence(key, named);
+        let detail = language::words().sentence(key, named);
         Self { pointer: Some(pointer), parameter: None, code, detail, accepted: Vec::new(), nearest: None }
     }
 

@@ -4,6 +4,7 @@
 //! **Invariant:** nothing of a request but its method, operation, ids and the name of its key is ever logged.
 
 use super::admission::Admitted;
+use super::language;
 use super::problem::Problem;
 use super::state::Service;
 use super::telemetry::otlp::{self, Span};
@@ -58,7 +59,11 @@ struct Seen {
     key: Option<String>,
 }
 
-async fn frame(State(service): State<Arc<Service>>, mut request: Request, next: Next) -> Response {
+async fn frame(State(service): State<Arc<Service>>, request: Request, next: Next) -> Response {
+    language::within(language::asked(request.headers()), framed(service, request, next)).await
+}
+
+async fn framed(service: Arc<Service>, mut request: Request, next: Next) -> Response {
     let front = service.front();
     let id = request.headers().get(REQUEST_ID).filter(|id| is_sane(id)).cloned().unwrap_or_else(next_id);
     let mut seen = Seen {

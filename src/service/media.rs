@@ -95,8 +95,8 @@ pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
         .map(|(index, _)| index)
 }
 
-/// A range of the Accept header, and its weight in thousandths.
-fn range(text: &str) -> (String, u16) {
+/// A range of the Accept header or of Accept-Language, and its weight in thousandths.
+pub(super) fn range(text: &str) -> (String, u16) {
     let mut parts = text.split(';').map(str::trim);
     let range = parts.next().unwrap_or_default().to_ascii_lowercase();
     let weight = parts

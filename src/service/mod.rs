@@ -11,6 +11,7 @@
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
 //! | [`docs`] | the reference pages |
+//! | [`language`] | in which language a caller is told |
 //! | [`frame`] | request id, headers, counts, log line, guard against panics |
 //! | [`gate`] | who is let in: [`admission`], [`keys`], [`rate`] by [`caller`] |
 //! | [`settings`] | what an operator may set |
@@ -33,6 +34,7 @@ pub mod front;
 pub mod gate;
 pub mod health;
 pub mod keys;
+pub mod language;
 pub mod listen;
 pub mod media;
 pub mod openapi;

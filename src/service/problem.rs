@@ -1,5 +1,6 @@
 //! Problems (RFC 9457): one table from kind to slug, status and words, and the document that a caller receives.
 
+use super::language;
 use crate::checks::FaultCode;
 use crate::words::Catalogue;
 use axum::http::{HeaderValue, StatusCode, header};
@@ -226,7 +227,7 @@ impl Problem {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = Catalogue::english().sentence(key, named);
+        let detail = language::words().sentence(key, named);
         Self { kind, detail, faults: FaultList::default(), nearest: None, accepted: Vec::new() }
     }
 
@@ -251,7 +252,7 @@ impl Problem {
     /// The request has faults.
     pub fn invalid(faults: FaultList) -> Self {
         let count = faults.len();
-        let detail = Catalogue::english().counted("problem-detail-invalid-request", "count", count);
+        let detail = language::words().counted("problem-detail-invalid-request", "count", count);
         Self { kind: ProblemKind::InvalidRequest, detail, faults, nearest: None, accepted: Vec::new() }
     }
 
@@ -259,7 +260,7 @@ impl Problem {
     pub fn document(&self) -> ProblemDocument<'_> {
         ProblemDocument {
             link: self.kind.link(),
-            title: self.kind.title(Catalogue::english()),
+            title: self.kind.title(language::words()),
             status: self.kind.status().as_u16(),
             detail: &self.detail,
             nearest: self.nearest.as_deref(),
@@ -278,7 +279,8 @@ impl Problem {
 impl IntoResponse for Problem {
     fn into_response(self) -> Response {
         let media_type = HeaderValue::from_static(MEDIA_TYPE);
-        (self.kind.status(), [(header::CONTENT_TYPE, media_type)], self.to_json()).into_response()
+        let content_type = [(header::CONTENT_TYPE, media_type)];
+        (self.kind.status(), content_type, language::headers(), self.to_json()).into_response()
     }
 }
 

@@ -1,6 +1,7 @@
 //! The register of checks: everything that the service does with a check follows from its line here.
 
 use super::body;
+use super::language;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
 use crate::checks::box_construction::BoxConstruction;
@@ -17,7 +18,6 @@ use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{self, Check, Gist, Status, Verdict};
 use crate::comparison;
 use crate::rulebook::Edition;
-use crate::words::Catalogue;
 use serde_json::{Map, Value};
 use utoipa::openapi::{RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
@@ -123,7 +123,7 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
         }
     }
     let gist = C::gist(&request, &evaluation);
-    let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
+    let answer = answer::<C>(&request, &evaluation, explain, language::words());
     let mut json = Vec::with_capacity(usual_size(explain));
     answer.write_json(&mut json).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict, reference, violated, gist })

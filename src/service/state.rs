@@ -73,7 +73,7 @@ impl Crew {
 pub enum StartFault {
     /// A table does not read.
     Table(LoadFault),
-    /// The message catalogue does not read.
+    /// A message catalogue does not read.
     Words(CatalogueFault),
     /// A document cannot be written.
     Document(serde_json::Error),
@@ -100,7 +100,7 @@ impl Service {
     /// The same, with what stands between callers and the routes.
     pub fn start_behind(front: Front, limits: Limits) -> Result<Self, StartFault> {
         Tables::load().map_err(StartFault::Table)?;
-        Catalogue::check_english().map_err(StartFault::Words)?;
+        Catalogue::check().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
         let crew = Crew::of_this_machine();
         Ok(Self { limits, library, front, crew, leaving: AtomicBool::new(false) })

@@ -36,21 +36,13 @@ pub struct Dimensions {
 
 impl Dimensions {
     /// The dimensions that a row has in one system, in the columns that Tables 5, 5A and 8 share.
-    pub(super) fn of_row(table: &Table, key: &'static str, units: Units) -> Option<Self> {
-        let row = table.row(key)?;
-        let cell = |column: &'static str, unit| {
-            let value = table.number(key, column)?;
-            Some(Cell { table: table.id, row: key, column, value, unit, basis: row.basis })
+    pub(super) fn of_row(table: &'static Table, key: &str, units: Units) -> Option<Self> {
+        table.row(key)?;
+        let [diameter, area] = match units {
+            Units::Us => ["diameter_in", "area_in2"],
+            Units::Si => ["diameter_mm", "area_mm2"],
         };
-        Some(match units {
-            Units::Us => {
-                Self { diameter: cell("diameter_in", Unit::Inch), area: cell("area_in2", Unit::SquareInch) }
-            }
-            Units::Si => Self {
-                diameter: cell("diameter_mm", Unit::Millimetre),
-                area: cell("area_mm2", Unit::SquareMillimetre),
-            },
-        })
+        Some(Self { diameter: table.cell(key, diameter), area: table.cell(key, area) })
     }
 }
 

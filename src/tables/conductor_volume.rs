@@ -2,7 +2,7 @@
 
 use super::{Cell, Column, all, loader};
 use crate::quantity::{Unit, Units};
-use crate::trade::ConductorSize;
+use crate::trade::{ConductorSize, SizeSet};
 use std::sync::LazyLock;
 
 /// The id of the table.
@@ -40,18 +40,17 @@ pub fn of(size: ConductorSize, units: Units) -> Option<Cell> {
     BY_SIZE[units as usize][size.index()]
 }
 
-/// The sizes that the table has, smallest first.
-pub fn sizes() -> impl Iterator<Item = ConductorSize> {
-    ConductorSize::all().filter(|size| of(*size, Units::Us).is_some())
+/// The sizes that the table has.
+pub fn sizes() -> SizeSet {
+    static ALL: LazyLock<SizeSet> =
+        LazyLock::new(|| ConductorSize::all().filter(|size| of(*size, Units::Us).is_some()).collect());
+    *ALL
 }
 
 fn find(size: ConductorSize, units: Units) -> Option<Cell> {
-    let table = all().find(TABLE)?;
-    let row = table.row(size.name())?;
-    let (column, unit) = match units {
-        Units::Us => ("volume_in3", Unit::CubicInch),
-        Units::Si => ("volume_cm3", Unit::CubicCentimetre),
+    let column = match units {
+        Units::Us => "volume_in3",
+        Units::Si => "volume_cm3",
     };
-    let value = table.number(row.key, column)?;
-    Some(Cell { table: TABLE, row: row.key, column, value, unit, basis: row.basis })
+    all().find(TABLE)?.cell(size.name(), column)
 }

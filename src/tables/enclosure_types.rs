@@ -185,13 +185,14 @@ pub fn row(location: EnclosureLocation, condition: EnclosureCondition) -> Option
 /// assert!(rated("outdoor_windblown_dust", EnclosureType::Type12).is_none());
 /// ```
 pub fn rated(row: &str, enclosure: EnclosureType) -> Option<Affirmation> {
-    all().affirm(TABLE, row, enclosure.name())
+    all().find(TABLE)?.affirmation(row, enclosure.name())
 }
 
 /// The words that go with a type.
 pub fn words(enclosure: EnclosureType) -> impl Iterator<Item = EnclosureWord> {
     let goes_with = move |word: &EnclosureWord| {
-        all().affirm(WORDS_TABLE, enclosure.name(), word.name()).is_some_and(|cell| cell.holds)
+        let table = all().find(WORDS_TABLE);
+        table.and_then(|table| table.affirmed(enclosure.name(), word.name())) == Some(true)
     };
     EnclosureWord::ALL.iter().copied().filter(goes_with)
 }

@@ -1,6 +1,6 @@
 //! The strict reader of table files.
 
-use super::Basis;
+use super::{Affirmation, Basis, Cell};
 use crate::quantity::{Decimal, Unit};
 use std::fmt;
 
@@ -82,6 +82,24 @@ impl Table {
             Value::Text("no") => Some(false),
             _ => None,
         }
+    }
+
+    /// The figure in a row and column, with everything that a proof says of it; `None` where there is none.
+    pub fn cell(&'static self, row: &str, column: &str) -> Option<Cell> {
+        let row = self.row(row)?;
+        let place = self.column(column)?;
+        let column = self.columns.get(place)?;
+        let Value::Number(value) = row.values.get(place)? else { return None };
+        let (table, unit, basis) = (&self.id, column.unit?, row.basis);
+        Some(Cell { table, row: &row.key, column: &column.name, value: *value, unit, basis })
+    }
+
+    /// The yes or no in a row and column, with everything that a proof says of it; `None` where there is neither.
+    pub fn affirmation(&'static self, row: &str, column: &str) -> Option<Affirmation> {
+        let holds = self.affirmed(row, column)?;
+        let row = self.row(row)?;
+        let column = self.columns.get(self.column(column)?)?;
+        Some(Affirmation { table: &self.id, row: &row.key, column: &column.name, holds, basis: row.basis })
     }
 
     /// The figure in a row and column; `None` where there is none.

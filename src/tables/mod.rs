@@ -23,15 +23,18 @@ pub use loader::{Column, LoadFault, Row, Table, Value};
 use crate::quantity::{Decimal, Unit};
 use std::sync::LazyLock;
 
+/// A name that stands in a table, kept by one thin reference, as proofs hold a great many.
+pub type Key = &'static &'static str;
+
 /// One figure of a table: where it stands, and how far it can be trusted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Cell {
     /// The table, as `/v1/tables/{id}` serves it.
-    pub table: &'static str,
+    pub table: Key,
     /// The key of the row.
-    pub row: &'static str,
+    pub row: Key,
     /// The column.
-    pub column: &'static str,
+    pub column: Key,
     /// The figure.
     pub value: Decimal,
     /// Its unit.
@@ -44,11 +47,11 @@ pub struct Cell {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Affirmation {
     /// The table, as `/v1/tables/{id}` serves it.
-    pub table: &'static str,
+    pub table: Key,
     /// The key of the row.
-    pub row: &'static str,
+    pub row: Key,
     /// The column.
-    pub column: &'static str,
+    pub column: Key,
     /// Whether it is a yes.
     pub holds: bool,
     /// How far the row can be trusted.
@@ -92,14 +95,6 @@ impl Tables {
     /// The table with an id.
     pub fn find(&self, id: &str) -> Option<&Table> {
         self.tables.iter().find(|table| table.id == id)
-    }
-
-    /// The yes or no of a table; `None` where it has neither.
-    pub fn affirm(&self, table: &'static str, row: &str, column: &'static str) -> Option<Affirmation> {
-        let found = self.find(table)?;
-        let row = found.row(row)?;
-        let holds = found.affirmed(row.key, column)?;
-        Some(Affirmation { table, row: row.key, column, holds, basis: row.basis })
     }
 
     /// The tables, in the order in which they are listed.

@@ -89,14 +89,10 @@ static ROWS: LazyLock<Vec<Option<Figures>>> = LazyLock::new(|| {
 fn find(kind: RacewayKind, size: TradeSize) -> Option<Figures> {
     let table = all().find(TABLE)?;
     let row = table.row(&format!("{} {}", kind.table_name(), size.name()))?;
-    Some([Units::Us, Units::Si].map(|units| {
-        Dimension::ALL.map(|dimension| {
-            let column = dimension.column(units);
-            let place = table.column(column)?;
-            let (value, unit) = (table.number(row.key, column)?, table.columns.get(place)?.unit?);
-            Some(Cell { table: TABLE, row: row.key, column, value, unit, basis: row.basis })
-        })
-    }))
+    Some(
+        [Units::Us, Units::Si]
+            .map(|units| Dimension::ALL.map(|dimension| table.cell(row.key, dimension.column(units)))),
+    )
 }
 
 fn row(kind: RacewayKind, size: TradeSize) -> Option<&'static Figures> {

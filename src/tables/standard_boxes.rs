@@ -5,6 +5,7 @@ use crate::quantity::{Decimal, Unit, Units};
 use crate::trade::text_schema;
 use serde::de::{self, Deserializer, Visitor};
 use serde::{Deserialize, Serialize, Serializer};
+use smallvec::SmallVec;
 use std::fmt;
 use std::sync::LazyLock;
 use utoipa::openapi::RefOr;
@@ -54,6 +55,10 @@ pub enum Shape {
 }
 
 impl Shape {
+    /// Every shape, in the order of its declaration.
+    const ALL: [Self; 6] =
+        [Self::Octagonal, Self::Square, Self::Device, Self::Masonry, Self::SingleCover, Self::MultipleCover];
+
     fn read(text: &str) -> Option<Self> {
         Some(match text {
             "octagonal" => Self::Octagonal,
@@ -85,6 +90,9 @@ impl Shape {
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct StandardBox(u8);
 
+/// Several standard boxes: as many as the table has fit without an allocation.
+pub type StandardBoxes = SmallVec<[StandardBox; 24]>;
+
 struct Known {
     key: &'static str,
     shape: Shape,
@@ -98,11 +106,7 @@ static KNOWN: LazyLock<Vec<Known>> = LazyLock::new(|| {
         .iter()
         .filter_map(|row| {
             let Some(Value::Text(shape)) = row.values.first() else { return None };
-            let cell = |column: &'static str, unit| {
-                let value = table.number(row.key, column)?;
-                Some(Cell { table: TABLE, row: row.key, column, value, unit, basis: row.basis })
-            };
-            let volume = [cell("volume_in3", Unit::CubicInch)?, cell("volume_cm3", Unit::CubicCentimetre)?];
+            let volume = [table.cell(row.key, "volume_in3")?, table.cell(row.key, "volume_cm3")?];
             Some(Known { key: row.key, shape: Shape::read(shape)?, volume })
         })
         .collect()
@@ -161,17 +165,26 @@ pub struct Choice {
 
 impl Choice {
     /// The boxes that serve, smallest first; boxes of one volume in the order of the table.
-    pub fn boxes(&self, units: Units) -> Vec<StandardBox> {
+    pub fn boxes(&self, units: Units) -> StandardBoxes {
         let gangs = self.gangs;
-        let fits = |shape: Shape| match shape {
+        let fits = |shape| match shape {
             Shape::Square => gangs <= self.square,
             Shape::Octagonal => gangs <= self.octagonal,
             Shape::SingleCover => gangs <= Decimal::ONE,
             Shape::MultipleCover => gangs > Decimal::ONE,
             Shape::Device | Shape::Masonry => true,
         };
-        let serves = |sized: &&SizedBox| sized.volume + self.added >= self.needed && fits(sized.shape);
-        let in_order = |boxes: &[SizedBox]| boxes.iter().filter(serves).map(|sized| sized.standard).collect();
+        let fits = Shape::ALL.map(fits);
+        let in_order = |boxes: &[SizedBox]| {
+            let too_small = boxes.partition_point(|sized| sized.volume + self.added < self.needed);
+            let mut serving = StandardBoxes::new();
+            for sized in boxes.iter().skip(too_small) {
+                if fits[sized.shape as usize] {
+                    serving.push(sized.standard);
+                }
+            }
+            serving
+        };
         match gangs.whole_quotient(Decimal::ONE) {
             Some(few @ 1..=FEW_GANGS) => in_order(&IN_ORDER[units as usize][few as usize - 1]),
             _ => in_order(&by_volume(gangs, units)),
@@ -248,6 +261,11 @@ impl ToSchema for StandardBox {}
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_shape_stands_at_its_own_place() {
+        assert!(Shape::ALL.iter().enumerate().all(|(place, shape)| *shape as usize == place));
+    }
 
     #[test]
     fn every_row_of_the_file_is_a_known_box() {

@@ -82,7 +82,7 @@ impl SupportingRaceway {
             Carried::LoadedConduitBody => "loaded_conduit_bodies",
             Carried::Luminaire => "luminaires",
         };
-        all().affirm(TABLE, self.name(), column)
+        all().find(TABLE)?.affirmation(self.name(), column)
     }
 }
 

@@ -3,6 +3,7 @@
 use super::{Cell, Column, all, loader};
 use crate::quantity::{Unit, Units};
 use crate::trade::TradeSize;
+use std::sync::LazyLock;
 
 /// The id of the table.
 pub const TABLE: &str = "trade-sizes";
@@ -14,6 +15,13 @@ pub(super) const FILE: loader::File = loader::File {
     text: include_str!("data/trade-sizes.csv"),
 };
 
+static BY_SIZE: LazyLock<[Vec<Option<Cell>>; 2]> = LazyLock::new(|| {
+    ["size_in", "designator_mm"].map(|column| {
+        let table = all().find(TABLE);
+        TradeSize::all().map(|size| table?.cell(size.name(), column)).collect()
+    })
+});
+
 /// The number that stands for a trade size; `None` only if the table lacks it, which a test rules out.
 ///
 /// ```
@@ -22,13 +30,7 @@ pub(super) const FILE: loader::File = loader::File {
 /// assert_eq!(trade_sizes::of(two, Units::Si).unwrap().value.to_string(), "53");
 /// ```
 pub fn of(size: TradeSize, units: Units) -> Option<Cell> {
-    let row = all().find(TABLE)?.row(size.name())?;
-    let (column, unit) = match units {
-        Units::Us => ("size_in", Unit::Inch),
-        Units::Si => ("designator_mm", Unit::Millimetre),
-    };
-    let value = all().find(TABLE)?.number(row.key, column)?;
-    Some(Cell { table: TABLE, row: row.key, column, value, unit, basis: row.basis })
+    BY_SIZE[units as usize].get(size.index()).copied().flatten()
 }
 
 #[cfg(test)]

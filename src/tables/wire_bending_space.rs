@@ -83,14 +83,11 @@ fn read(table: &'static str) -> BySize {
 }
 
 fn find(id: &'static str, size: ConductorSize, units: Units) -> Option<Cell> {
-    let table = all().find(id)?;
-    let row = table.row(size.name())?;
-    let (column, unit) = match units {
-        Units::Us => ("one_wire_in", Unit::Inch),
-        Units::Si => ("one_wire_mm", Unit::Millimetre),
+    let column = match units {
+        Units::Us => "one_wire_in",
+        Units::Si => "one_wire_mm",
     };
-    let value = table.number(row.key, column)?;
-    Some(Cell { table: id, row: row.key, column, value, unit, basis: row.basis })
+    all().find(id)?.cell(size.name(), column)
 }
 
 #[cfg(test)]

@@ -102,15 +102,20 @@ pub const fn verdict_name(verdict: Option<Verdict>) -> &'static str {
 
 /// What the job needs, in a few words: `square-4x2-1/8`, `device-3x2x2 (2 gangs)`, `20.3 in3 nonmetallic`, `EMT 3/4`.
 pub fn name_of(billed: &Billed) -> String {
+    named(billed, str::to_owned)
+}
+
+/// What a job needs, in a few words: those that are no names as `word` has them.
+pub fn named(billed: &Billed, word: impl Fn(&str) -> String) -> String {
     match billed {
         Billed::StandardBox { standard, gangs } if *gangs == Decimal::ONE => standard.key().to_owned(),
         Billed::StandardBox { standard, gangs } => format!("{} ({gangs} gangs)", standard.key()),
         Billed::MarkedBox { material, volume, unit } => {
-            let material = material.map(|material| name(&material)).unwrap_or_default();
+            let material = material.map(|material| word(&name(&material))).unwrap_or_default();
             format!("{volume} {} {material}", unit_name(*unit)).trim_end().to_owned()
         }
         Billed::Raceway { kind, trade_size } => format!("{kind} {trade_size}"),
-        Billed::Open => "open".to_owned(),
+        Billed::Open => word("open"),
     }
 }
 

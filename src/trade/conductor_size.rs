@@ -80,6 +80,11 @@ impl ConductorSize {
         (0..NAMES.len() as u8).map(Self)
     }
 
+    /// The size at a place among all; the caller knows that there is one.
+    pub(super) const fn at(place: u8) -> Self {
+        Self(place)
+    }
+
     /// The place of this size among all, from 0.
     pub const fn index(self) -> usize {
         self.0 as usize

@@ -3,11 +3,13 @@
 mod conductor_size;
 mod insulation;
 mod raceway_kind;
+mod size_set;
 mod trade_size;
 
 pub use conductor_size::ConductorSize;
 pub use insulation::{Covering, Insulation};
 pub use raceway_kind::RacewayKind;
+pub use size_set::SizeSet;
 pub use trade_size::TradeSize;
 
 use utoipa::openapi::RefOr;

@@ -1,10 +1,15 @@
 //! Every sentence that a person reads, from one message catalogue per language (Project Fluent).
 //!
-//! **Invariants:** the engine knows keys and arguments only; a missing or unused message is a failing test.
+//! **Invariants:** the engine knows keys and arguments only; no figure, verdict or digest depends on the language; a missing
+//! or unused message is a failing test.
 
 pub mod summary;
 
+mod citation;
+mod language;
 mod message;
+
+pub use language::Language;
 
 use crate::quantity::{Decimal, Unit};
 use fluent_bundle::concurrent::FluentBundle;
@@ -12,15 +17,19 @@ use fluent_bundle::{FluentArgs, FluentResource};
 use message::Message;
 use rustc_hash::FxHashMap;
 use smallvec::SmallVec;
+use std::borrow::Cow;
 use std::fmt;
 use std::sync::LazyLock;
 
 /// The messages of one language.
 pub struct Catalogue {
+    language: Language,
     bundle: FluentBundle<FluentResource>,
     messages: FxHashMap<String, Message>,
     reasons: FxHashMap<String, String>,
     keys: Vec<String>,
+    /// What is told instead of every sentence, when the messages did not read.
+    fault: Option<CatalogueFault>,
 }
 
 /// Why a catalogue cannot be read.
@@ -29,7 +38,7 @@ pub struct CatalogueFault(pub String);
 
 impl fmt::Display for CatalogueFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "message catalogue: {}", self.0)
+        f.write_str(&self.0)
     }
 }
 
@@ -41,53 +50,20 @@ impl fmt::Debug for Catalogue {
     }
 }
 
-/// The English messages, one file a subject.
-const ENGLISH: &str = concat!(
-    include_str!("en/common.ftl"),
-    "\n",
-    include_str!("en/outlet-boxes.ftl"),
-    "\n",
-    include_str!("en/free-conductors.ftl"),
-    "\n",
-    include_str!("en/pull-boxes.ftl"),
-    "\n",
-    include_str!("en/conduit-bodies.ftl"),
-    "\n",
-    include_str!("en/raceways.ftl"),
-    "\n",
-    include_str!("en/box-depths.ftl"),
-    "\n",
-    include_str!("en/box-construction.ftl"),
-    "\n",
-    include_str!("en/box-mounting.ftl"),
-    "\n",
-    include_str!("en/box-supports.ftl"),
-    "\n",
-    include_str!("en/luminaire-and-fan-outlets.ftl"),
-    "\n",
-    include_str!("en/enclosure-types.ftl"),
-    "\n",
-    include_str!("en/service.ftl"),
-    "\n",
-    include_str!("en/takeoffs.ftl"),
-);
-
 impl Catalogue {
-    /// Reads a catalogue.
-    pub fn read(language: &str, text: &str) -> Result<Self, CatalogueFault> {
-        let fault = |what: String| CatalogueFault(what);
-        let language = language.parse().map_err(|error| fault(format!("{language}: {error}")))?;
-        let resource = FluentResource::try_new(text.to_owned()).map_err(|(_, errors)| {
-            fault(format!("{language}: {}", errors.first().map(ToString::to_string).unwrap_or_default()))
-        })?;
+    /// Reads a catalogue from its messages as they are written.
+    pub fn read(language: Language, texts: &[&str]) -> Result<Self, CatalogueFault> {
+        let fault = |what: String| CatalogueFault(format!("message catalogue {}: {what}", language.tag()));
+        let tag = language.tag().parse().map_err(|error| fault(format!("{error}")))?;
+        let resource = FluentResource::try_new(texts.join("\n"))
+            .map_err(|(_, errors)| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
         let prepared = message::all(&resource);
-        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         bundle.set_use_isolating(false);
         bundle
             .add_resource(resource)
             .map_err(|errors| fault(errors.first().map(ToString::to_string).unwrap_or_default()))?;
-        let (messages, reasons) = (FxHashMap::default(), FxHashMap::default());
-        let mut catalogue = Self { bundle, messages, reasons, keys: Vec::new() };
+        let mut catalogue = Self { bundle, ..Self::empty(language) };
         for (key, message) in prepared {
             let mut errors = Vec::new();
             let message = match catalogue.format(&key, None, &mut errors) {
@@ -105,29 +81,51 @@ impl Catalogue {
         Ok(catalogue)
     }
 
-    /// The English catalogue, read once.
-    pub fn english() -> &'static Self {
-        static ALL: LazyLock<Catalogue> = LazyLock::new(|| {
-            Catalogue::read("en-US", ENGLISH).unwrap_or_else(|_| Catalogue {
-                bundle: FluentBundle::new_concurrent(Vec::new()),
-                messages: FxHashMap::default(),
-                reasons: FxHashMap::default(),
-                keys: Vec::new(),
-            })
-        });
-        &ALL
+    fn empty(language: Language) -> Self {
+        let (messages, reasons) = (FxHashMap::default(), FxHashMap::default());
+        let bundle = FluentBundle::new_concurrent(Vec::new());
+        Self { language, bundle, messages, reasons, keys: Vec::new(), fault: None }
     }
 
-    /// Whether the English catalogue reads.
-    pub fn check_english() -> Result<(), CatalogueFault> {
-        Self::read("en-US", ENGLISH).map(|_| ())
+    /// The catalogue of a language, read when it is first asked for.
+    ///
+    /// The messages are part of the program and a test reads them all, so there is nothing to fail here. Should one be
+    /// faulty all the same, every sentence is the fault, whoever asks; [`Catalogue::check`] tells it beforehand.
+    pub fn of(language: Language) -> &'static Self {
+        static ENGLISH: LazyLock<Catalogue> = LazyLock::new(|| Catalogue::compiled_in(Language::English));
+        static SPANISH: LazyLock<Catalogue> = LazyLock::new(|| Catalogue::compiled_in(Language::Spanish));
+        match language {
+            Language::English => &ENGLISH,
+            Language::Spanish => &SPANISH,
+        }
+    }
+
+    fn compiled_in(language: Language) -> Self {
+        Self::read(language, language.texts())
+            .unwrap_or_else(|fault| Self { fault: Some(fault), ..Self::empty(language) })
+    }
+
+    /// The English catalogue.
+    pub fn english() -> &'static Self {
+        Self::of(Language::English)
+    }
+
+    /// Whether the catalogues of all languages read whole, without a key that stands twice.
+    pub fn check() -> Result<(), CatalogueFault> {
+        let faults = |language| Self::of(language).fault.clone();
+        Language::ALL.into_iter().find_map(faults).map_or(Ok(()), Err)
+    }
+
+    /// The language that it is in.
+    pub const fn language(&self) -> Language {
+        self.language
     }
 
     /// A sentence that names nothing; its key where the catalogue has none, which a test rules out.
     pub fn fixed<'a>(&'a self, key: &'a str) -> &'a str {
         match self.messages.get(key) {
             Some(Message::Fixed(text)) => text,
-            _ => key,
+            _ => self.fault.as_ref().map_or(key, |fault| &fault.0),
         }
     }
 
@@ -149,19 +147,31 @@ impl Catalogue {
         for (name, argument) in &arguments {
             named.set((*name).to_owned(), argument.to_string());
         }
-        self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
+        self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| self.fixed(key).to_owned())
     }
 
     /// A sentence about a number of things, whose form depends on the number.
     pub fn counted(&self, key: &str, name: &str, count: usize) -> String {
         let mut named = FluentArgs::new();
         named.set(name.to_owned(), count);
-        self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| key.to_owned())
+        self.format(key, Some(&named), &mut Vec::new()).unwrap_or_else(|| self.fixed(key).to_owned())
+    }
+
+    /// The label of a name, such as that of a member of an answer: `not_counted` is `Not counted`. In English the name says
+    /// it; another language has a message for it.
+    pub fn label<'a>(&'a self, name: &str) -> Cow<'a, str> {
+        if let Some(Message::Fixed(label)) = self.messages.get(&format!("label-{name}")) {
+            return Cow::Borrowed(label);
+        }
+        let spaced = name.replace('_', " ");
+        let mut letters = spaced.chars();
+        let label = letters.next().map(|first| first.to_uppercase().chain(letters).collect());
+        Cow::Owned(label.unwrap_or_default())
     }
 
     /// Why a rule was left out.
     pub fn reason(&self, because: &str) -> &str {
-        self.reasons.get(because).map_or("", String::as_str)
+        self.reasons.get(because).map_or(self.fixed(""), String::as_str)
     }
 
     /// Whether there is a message with this key; `key.attribute` for one of its attributes.
@@ -249,22 +259,39 @@ mod tests {
     /// Whatever is filled in from pieces reads as Fluent itself would have it, in every message of the catalogue.
     #[test]
     fn every_message_reads_as_fluent_formats_it() {
-        let words = Catalogue::english();
         let named = ["1", "12 AWG", "{ $not } a placeable", "\u{201c}é\u{201d}"];
-        let mut pieces = 0;
-        for (key, message) in &words.messages {
-            let Message::Pieces(_) = message else { continue };
-            pieces += 1;
-            let names = message.names();
-            for given in [names.len(), names.len() - 1] {
-                let arguments: Vec<(&str, &str)> =
-                    names.iter().copied().zip(named.into_iter().cycle()).take(given).collect();
-                let mut fluent = FluentArgs::new();
-                arguments.iter().for_each(|(name, text)| fluent.set((*name).to_owned(), (*text).to_owned()));
-                let formatted = words.format(key, Some(&fluent), &mut Vec::new()).unwrap();
-                assert_eq!(words.sentence(key, arguments), formatted, "{key}");
+        for words in Language::ALL.map(Catalogue::of) {
+            let mut pieces = 0;
+            for (key, message) in &words.messages {
+                let Message::Pieces(_) = message else { continue };
+                pieces += 1;
+                let names = message.names();
+                for given in [names.len(), names.len() - 1] {
+                    let arguments: Vec<(&str, &str)> =
+                        names.iter().copied().zip(named.into_iter().cycle()).take(given).collect();
+                    let mut fluent = FluentArgs::new();
+                    arguments
+                        .iter()
+                        .for_each(|(name, text)| fluent.set((*name).to_owned(), (*text).to_owned()));
+                    let formatted = words.format(key, Some(&fluent), &mut Vec::new()).unwrap();
+                    assert_eq!(words.sentence(key, arguments), formatted, "{key}");
+                }
             }
+            assert!(pieces > 20, "{pieces}");
         }
-        assert!(pieces > 20, "{pieces}");
+    }
+
+    #[test]
+    fn a_catalogue_that_does_not_read_says_so_in_place_of_every_sentence() {
+        for texts in ["step-read = { $told", "text-yes = yes\ntext-yes = no"] {
+            let fault = Catalogue::read(Language::Spanish, &[texts]).unwrap_err();
+            let told = fault.to_string();
+            assert!(told.starts_with("message catalogue es: "), "{told}");
+            let broken = Catalogue { fault: Some(fault), ..Catalogue::empty(Language::Spanish) };
+            assert_eq!(broken.fixed("text-yes"), told);
+            assert_eq!(broken.sentence("step-read", [("told", "x")]), told);
+            assert_eq!(broken.counted("problem-detail-invalid-request", "count", 2), told);
+            assert_eq!(broken.reason("unmarked"), told);
+        }
     }
 }

@@ -9,7 +9,8 @@ pub fn sentences(proof: &Derivation, words: &Catalogue) -> Vec<String> {
 }
 
 fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String> {
-    let citation = step.rule.citation(proof.rulebook().edition).map(|citation| citation.to_string());
+    let citation = step.rule.citation(proof.rulebook().edition);
+    let citation = citation.map(|citation| words.citation(&citation.to_string()));
     let title = words.rule_title(step.rule.id);
     let (key, told) = match step.operation {
         Operation::Given

@@ -54,6 +54,7 @@ fn operations() -> Vec<(String, Method, String, Value)> {
 async fn execute(method: &Method, path: &str, example: &Example) -> Outcome {
     let mut headers = vec![("content-type", example.sends.as_deref().unwrap_or("application/json"))];
     headers.extend(example.accept.as_deref().map(|accept| ("accept", accept)));
+    headers.extend(example.language.as_deref().map(|language| ("accept-language", language)));
     let body = match &example.request {
         Some(Value::String(text)) => text.clone(),
         Some(request) => request.to_string(),

@@ -13,6 +13,7 @@ mod faults;
 mod gate;
 mod health;
 mod keys;
+mod language;
 mod links;
 mod openapi;
 mod problems;

@@ -10,7 +10,9 @@ use std::process::{Child, Command, Output, Stdio};
 pub fn program(arguments: &[&str]) -> Command {
     let mut program = Command::new(env!("CARGO_BIN_EXE_elbowroom"));
     program.args(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
-    for (name, _) in std::env::vars().filter(|(name, _)| name.starts_with("ELBOWROOM_")) {
+    let of_the_caller =
+        |name: &str| name.starts_with("ELBOWROOM_") || ["LC_ALL", "LC_MESSAGES", "LANG"].contains(&name);
+    for (name, _) in std::env::vars().filter(|(name, _)| of_the_caller(name)) {
         program.env_remove(name);
     }
     program

@@ -1,12 +1,15 @@
 //! The README's requests give the README's answers.
 
-use super::support::post;
+use super::support::ask;
+use axum::http::Method;
 use serde_json::Value;
 
 const README: &str = include_str!("../../README.md");
 
-/// A curl command of the README: its target without the host, and its body.
-fn commands() -> Vec<(String, String)> {
+/// A curl command of the README: its target without the host, its headers, and its body.
+type Command = (String, Vec<(&'static str, &'static str)>, String);
+
+fn commands() -> Vec<Command> {
     README
         .split("```sh\n")
         .skip(1)
@@ -15,7 +18,9 @@ fn commands() -> Vec<(String, String)> {
         .map(|block| {
             let target = block.split("127.0.0.1:8314").nth(1).unwrap().split(['\'', ' ']).next().unwrap();
             let body = block.split("--data '").nth(1).unwrap().split('\'').next().unwrap();
-            (target.to_owned(), body.to_owned())
+            let headers =
+                block.split("-H '").skip(1).filter_map(|header| header.split('\'').next()?.split_once(": "));
+            (target.to_owned(), headers.collect(), body.to_owned())
         })
         .collect()
 }
@@ -52,8 +57,8 @@ async fn every_request_gives_the_answer_that_is_shown() {
     let (commands, answers) = (commands(), answers());
     assert!(!commands.is_empty());
     assert_eq!(commands.len(), answers.len());
-    for ((target, body), shown) in commands.into_iter().zip(answers) {
-        let reply = post(&target, body).await;
+    for ((target, headers, body), shown) in commands.into_iter().zip(answers) {
+        let reply = ask(Method::POST, &target, &headers, body).await;
         assert_eq!(reply.status, 200, "{target}");
         shows(&shown, &reply.json(), "");
     }

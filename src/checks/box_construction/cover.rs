@@ -20,29 +20,29 @@ impl Construction {
     /// asked for only while it could still serve.
     pub(super) fn cover(&mut self, cover: Option<MetalCover>, walls: Walls) {
         let Some(MetalCover { thickness, listed, lining_thickness }) = cover else { return };
-        let at = |member| Pointer::to("/cover").member(member);
+        let at = |member| Pointer::to(&"/cover").member(member);
         if listed == Some(true) {
-            self.inspection.granted(&COVER, at("/listed"), "finding-cover-listed");
+            self.inspection.granted(&COVER, at(&"/listed"), "finding-cover-listed");
             return;
         }
         let thickness = thickness.map(|thickness| thickness.value());
         let of_walls = thickness.and_then(|thickness| walls.deciding(thickness));
         let thick = thickness.zip(of_walls).map(|(thickness, (_, limit))| thickness >= limit.value);
         if let (Some(true), Some((_, limit))) = (thick, of_walls) {
-            self.compare(thickness, at("/thickness"), limit, THICKNESS);
+            self.compare(thickness, at(&"/thickness"), limit, THICKNESS);
             return;
         }
         let lining = self.inspection.proof.stated(&self.book.cover_lining);
         let given = lining_thickness.map(|lining| lining.value());
         let lined = given.map(|given| given >= lining.value);
         match (lined, thick, listed) {
-            (Some(true), _, _) => self.compare(given, at("/lining_thickness"), lining, LINING),
-            (_, None, _) => self.missing(at("/thickness"), walls, thickness),
-            (None, _, _) => self.missing(at("/lining_thickness"), walls, None),
-            (_, _, None) => self.missing(at("/listed"), walls, None),
+            (Some(true), _, _) => self.compare(given, at(&"/lining_thickness"), lining, LINING),
+            (_, None, _) => self.missing(at(&"/thickness"), walls, thickness),
+            (None, _, _) => self.missing(at(&"/lining_thickness"), walls, None),
+            (_, _, None) => self.missing(at(&"/listed"), walls, None),
             (Some(false), Some(_), Some(_)) => {
                 if let Some((_, limit)) = of_walls {
-                    self.compare(thickness, at("/thickness"), limit, THICKNESS);
+                    self.compare(thickness, at(&"/thickness"), limit, THICKNESS);
                 }
             }
         }

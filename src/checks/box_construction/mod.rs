@@ -86,7 +86,7 @@ impl Check for BoxConstruction {
             let walls = construction.walls();
             if described {
                 construction.thickness(walls);
-                let at = Pointer::to("/enclosure/grounding_provision");
+                let at = Pointer::to(&"/enclosure/grounding_provision");
                 construction.inspection.fact(&GROUNDING, grounding_provision, at, PROVISION);
                 construction.cover(request.cover, walls);
             }
@@ -99,9 +99,9 @@ impl Check for BoxConstruction {
     }
 }
 
-const MATERIAL: Pointer = Pointer::to("/enclosure/material");
-const WALLS: Pointer = Pointer::to("/enclosure/wall_thickness");
-const VOLUME: Pointer = Pointer::to("/enclosure/volume");
+const MATERIAL: Pointer = Pointer::to(&"/enclosure/material");
+const WALLS: Pointer = Pointer::to(&"/enclosure/wall_thickness");
+const VOLUME: Pointer = Pointer::to(&"/enclosure/volume");
 
 const THICKNESS: Sentences = Sentences {
     met: "finding-walls-thick-enough",
@@ -183,7 +183,7 @@ impl Construction {
             Walls::ByVolume(_, large) => thickness.is_some_and(|thickness| thickness >= large.value),
         };
         if listed && excepted {
-            let at = Pointer::to("/enclosure/listed_as_equal");
+            let at = Pointer::to(&"/enclosure/listed_as_equal");
             self.inspection.granted(&LISTED, at, "finding-listed-as-equal");
             return;
         }

@@ -48,12 +48,12 @@ struct Asked {
 impl Depths {
     /// What a piece of equipment asks for, and whether that is determined.
     pub(super) fn equipment(&mut self, index: usize, one: &EnclosedEquipment) -> (EquipmentDepth, bool) {
-        let at = Pointer::of("/equipment/#", index);
+        let at = Pointer::of(&"/equipment/#", index);
         let id = one.id.as_ref().map(Name::as_str);
         self.inspection.about(id, index);
         let mut asked = Asked { depths: Vec::new(), determined: true };
         if one.listed_for_this_box == Some(true) {
-            self.inspection.proof.fact(&LISTED, true, at.member("/listed_for_this_box"));
+            self.inspection.proof.fact(&LISTED, true, at.member(&"/listed_for_this_box"));
             self.inspection.proof.does_not_apply(&EQUIPMENT, "listed-for-one-another", Some(at));
         } else {
             self.by_projection_and_supply(one, at, &mut asked);
@@ -70,7 +70,7 @@ impl Depths {
     }
 
     fn by_projection_and_supply(&mut self, one: &EnclosedEquipment, at: Pointer, asked: &mut Asked) {
-        let projection_at = at.member("/projection");
+        let projection_at = at.member(&"/projection");
         let projection = one.projection.map(|projection| {
             self.inspection.proof.given(&EQUIPMENT, projection.value(), Measure::Length, projection_at)
         });
@@ -81,7 +81,7 @@ impl Depths {
         let (over, behind) = (self.book.large_projection, self.book.behind_large);
         let large = projection.is_some_and(|projection| self.behind(asked, &LARGE, projection, over, behind));
         let Some(size) = one.largest_supply_conductor else {
-            let at = at.member("/largest_supply_conductor");
+            let at = at.member(&"/largest_supply_conductor");
             self.inspection.open(&EQUIPMENT, None, at, "finding-supply-conductor-open");
             asked.determined = false;
             return;
@@ -140,7 +140,7 @@ impl Depths {
         (projection, projects): (Figure, bool),
         asked: &mut Asked,
     ) {
-        let at = at.member("/rear_center_entry");
+        let at = at.member(&"/rear_center_entry");
         let (Some(clearance), Some(shallow)) = (self.book.rear_center, self.book.rear_center_shallow) else {
             if one.rear_center_entry == Some(true) {
                 self.inspection.proof.does_not_apply(&REAR_CENTER, "not-in-edition", Some(at));
@@ -181,14 +181,14 @@ impl Depths {
     /// Equipment on conductors larger than 4 AWG: a box identified for it, or a large pull box with bending space.
     fn over_4_awg(&mut self) {
         let Some(enclosure) = self.enclosure else {
-            let at = Pointer::to("/enclosure");
+            let at = Pointer::to(&"/enclosure");
             self.inspection.advise(&OVER_4_AWG, "finding-box-must-be-identified", at);
             return;
         };
         let DepthEnclosure { identified_for_equipment: identified, volume, .. } = enclosure;
-        let at = |member| Pointer::to("/enclosure").member(member);
-        let identified_at = at("/identified_for_equipment");
-        let spacious_at = at("/pull_box_with_bending_space");
+        let at = |member| Pointer::to(&"/enclosure").member(member);
+        let identified_at = at(&"/identified_for_equipment");
+        let spacious_at = at(&"/pull_box_with_bending_space");
         match (identified, enclosure.pull_box_with_bending_space) {
             (Some(false), None) => {
                 self.inspection.open(&PULL_BOX, None, spacious_at, "finding-bending-space-open");
@@ -201,7 +201,7 @@ impl Depths {
                 if small && identified.is_none() {
                     self.inspection.open(&OVER_4_AWG, None, identified_at, IDENTIFIED.open);
                 } else {
-                    let given = Given { value, measure: Measure::Volume, at: at("/volume") };
+                    let given = Given { value, measure: Measure::Volume, at: at(&"/volume") };
                     self.inspection.limit(&PULL_BOX, given, Relation::Above, limit, PULL_BOX_VOLUME);
                 }
             }
@@ -214,7 +214,7 @@ impl Depths {
     /// The clearance whose scope is not known, where it was given.
     fn clearance(&mut self, one: &EnclosedEquipment, at: Pointer) {
         let Some(clearance) = one.clearance_to_walls else { return };
-        let at = at.member("/clearance_to_walls");
+        let at = at.member(&"/clearance_to_walls");
         let Some(limit) = self.book.wall_clearance else {
             self.inspection.proof.does_not_apply(&WALL_CLEARANCE, "not-in-edition", Some(at));
             return;

@@ -55,9 +55,9 @@ impl Check for BoxDepths {
     }
 
     fn faults(request: &BoxDepthsRequest, faults: &mut Faults) {
-        faults.at_most(Pointer::to("/equipment"), request.equipment.len(), MOST_ITEMS);
+        faults.at_most(Pointer::to(&"/equipment"), request.equipment.len(), MOST_ITEMS);
         faults.distinct_ids(request.equipment.iter().enumerate().filter_map(|(index, one)| {
-            let at = Pointer::of("/equipment/#", index).member("/id");
+            let at = Pointer::of(&"/equipment/#", index).member(&"/id");
             one.id.as_ref().map(|id| (id.as_str(), at))
         }));
     }
@@ -100,7 +100,7 @@ impl Depths {
         Self { inspection, book, enclosure: request.enclosure, internal }
     }
 
-    const AT: Pointer = Pointer::to("/enclosure/internal_depth");
+    const AT: Pointer = Pointer::to(&"/enclosure/internal_depth");
 
     /// A box with nothing in it that is a device or equipment.
     fn plain(&mut self) -> Option<Figure> {

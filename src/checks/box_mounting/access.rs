@@ -35,7 +35,7 @@ impl Mounting {
     /// Reached as it is; or, underground, covered up as the exception lets it be.
     pub(super) fn access(&mut self, access: Option<Access>) {
         let Some(Access { place, reachable, under_loose_cover, finish_opening }) = access else { return };
-        let at = Pointer::to("/access/reachable");
+        let at = Pointer::to(&"/access/reachable");
         let (rule, sentences) = match place {
             AccessPlace::Building => (&BUILDING, IN_BUILDING),
             AccessPlace::Underground => (&UNDERGROUND, BELOW_GROUND),
@@ -53,11 +53,11 @@ impl Mounting {
 
     fn loose_cover(&mut self, cover: LooseCover) {
         let LooseCover { listed_box, only_loose_material, place_identified } = cover;
-        let at = |member| Pointer::to("/access/under_loose_cover").member(member);
+        let at = |member| Pointer::to(&"/access/under_loose_cover").member(member);
         let asked = [
-            (listed_box, at("/listed_box"), LISTED),
-            (only_loose_material, at("/only_loose_material"), LOOSE),
-            (place_identified, at("/place_identified"), IDENTIFIED),
+            (listed_box, at(&"/listed_box"), LISTED),
+            (only_loose_material, at(&"/only_loose_material"), LOOSE),
+            (place_identified, at(&"/place_identified"), IDENTIFIED),
         ];
         for (given, at, sentences) in asked {
             self.inspection.fact(&UNDER_LOOSE_COVER, given, at, sentences);

@@ -37,15 +37,15 @@ impl Mounting {
         else {
             return;
         };
-        let at = |member| Pointer::to("/cover").member(member);
-        self.inspection.fact(&COVER, fitted, at("/fitted"), FITTED);
+        let at = |member| Pointer::to(&"/cover").member(member);
+        self.inspection.fact(&COVER, fitted, at(&"/fitted"), FITTED);
         if fitted != Some(false) {
-            self.inspection.fact(&COVER_SCREWS, screws_match, at("/screws_match"), SCREWS);
+            self.inspection.fact(&COVER_SCREWS, screws_match, at(&"/screws_match"), SCREWS);
         }
         if let Some(finish) = combustible_finish {
-            let at = |member| Pointer::to("/cover/combustible_finish").member(member);
+            let at = |member| Pointer::to(&"/cover/combustible_finish").member(member);
             if finish.covered == Some(true) {
-                self.inspection.granted(&CANOPY_FINISH, at("/covered"), "finding-finish-covered");
+                self.inspection.granted(&CANOPY_FINISH, at(&"/covered"), "finding-finish-covered");
             } else {
                 let limit = self.inspection.proof.stated(&self.book.box_surface.canopy_finish);
                 let value = finish.exposed_area.map(|area| area.value());
@@ -53,22 +53,22 @@ impl Mounting {
                 let relation = Relation::Below;
                 if large && finish.covered.is_none() {
                     let finding = "finding-finish-covered-open";
-                    self.inspection.open(&CANOPY_FINISH, Some((relation, limit)), at("/covered"), finding);
+                    self.inspection.open(&CANOPY_FINISH, Some((relation, limit)), at(&"/covered"), finding);
                 } else {
-                    let given = Given { value, measure: Measure::Area, at: at("/exposed_area") };
+                    let given = Given { value, measure: Measure::Area, at: at(&"/exposed_area") };
                     self.inspection.limit(&CANOPY_FINISH, given, relation, limit, BARE_FINISH);
                 }
             }
         }
         if pendant_cord_bushed.is_some() {
-            self.inspection.fact(&PENDANT_CORD, pendant_cord_bushed, at("/pendant_cord_bushed"), CORD);
+            self.inspection.fact(&PENDANT_CORD, pendant_cord_bushed, at(&"/pendant_cord_bushed"), CORD);
         }
     }
 
     /// Openings that nothing uses.
     pub(super) fn unused_openings(&mut self, openings: Option<UnusedOpenings>) {
         let Some(UnusedOpenings { closed_like_the_wall }) = openings else { return };
-        let at = Pointer::to("/unused_openings/closed_like_the_wall");
+        let at = Pointer::to(&"/unused_openings/closed_like_the_wall");
         self.inspection.fact(&UNUSED, closed_like_the_wall, at, CLOSED);
     }
 }

@@ -42,14 +42,14 @@ const FITTING: Sentences = Sentences {
     open: "finding-insulating-fitting-open",
 };
 
-const MATERIAL: Pointer = of_box("/material");
+const MATERIAL: Pointer = of_box(&"/material");
 
 impl Mounting {
     /// Each entry in turn.
     pub(super) fn entries(&mut self, entries: &[WiringEntry]) {
         for (index, entry) in entries.iter().enumerate() {
             self.inspection.about(entry.id.as_ref().map(Name::as_str), index);
-            let item = Pointer::of("/entries/#", index);
+            let item = Pointer::of(&"/entries/#", index);
             self.round(entry, item);
             self.metal_in_nonmetallic(entry);
             self.held(entry, item);
@@ -59,7 +59,7 @@ impl Mounting {
 
     fn round(&mut self, entry: &WiringEntry, item: Pointer) {
         if self.enclosure.shape == Some(BoxShape::Round) {
-            let at = item.member("/locknut_on_side");
+            let at = item.member(&"/locknut_on_side");
             self.inspection.asked(&ROUND, false, entry.locknut_on_side, at, ON_SIDE);
         }
     }
@@ -71,7 +71,7 @@ impl Mounting {
         match self.enclosure.material {
             Some(MountedMaterial::Metal) => {}
             Some(MountedMaterial::Nonmetallic) => {
-                let at = of_box("/bonds_all_entries");
+                let at = of_box(&"/bonds_all_entries");
                 self.inspection.fact(&METAL_IN_NONMETALLIC, self.enclosure.bonds_all_entries, at, BONDED);
             }
             None => {
@@ -87,7 +87,7 @@ impl Mounting {
             EntryWiring::NonmetallicSheathedCable | EntryWiring::UndergroundFeederCable
         );
         if sheathed && entry.in_complete_raceway == Some(true) {
-            let at = item.member("/in_complete_raceway");
+            let at = item.member(&"/in_complete_raceway");
             if self.book.box_entry.relieves_in_raceway {
                 self.inspection.granted(&IN_RACEWAY, at, "finding-cable-in-raceway");
                 return;
@@ -95,7 +95,7 @@ impl Mounting {
             self.inspection.proof.does_not_apply(&IN_RACEWAY, "not-in-edition", Some(at));
         }
         let sheath = if sheathed { self.sheath(entry, item) } else { None };
-        let at = item.member("/secured");
+        let at = item.member(&"/secured");
         let unsecured = sheathed && entry.secured == Some(false);
         let metal = self.enclosure.material == Some(MountedMaterial::Metal);
         if unsecured && metal && !self.book.box_entry.covers_metal_boxes {
@@ -122,7 +122,7 @@ impl Mounting {
             let finding = "finding-entry-material-open";
             return Some(self.inspection.open(&SHEATH, Some((relation, limit)), MATERIAL, finding));
         }
-        let given = distance(value, item.member("/sheath_inside"));
+        let given = distance(value, item.member(&"/sheath_inside"));
         Some(self.inspection.limit(&SHEATH, given, relation, limit, SHEATHED))
     }
 
@@ -130,13 +130,13 @@ impl Mounting {
     /// close by, with enough sheath inside.
     fn fastened_near(&mut self, entry: &WiringEntry, item: Pointer, sheath: Option<Status>) {
         let small = self.enclosure.single_gang_in_wall_or_ceiling;
-        let at = of_box("/single_gang_in_wall_or_ceiling");
+        let at = of_box(&"/single_gang_in_wall_or_ceiling");
         let small = self.inspection.fact(&SINGLE_GANG, small, at, SMALL_BOX);
         if small == Status::Violated {
             return;
         }
         let limit = self.inspection.proof.stated(&self.book.box_entry.fastened_within);
-        let given = distance(entry.fastened_at.map(|at| at.value()), item.member("/fastened_at"));
+        let given = distance(entry.fastened_at.map(|at| at.value()), item.member(&"/fastened_at"));
         self.inspection.limit(&SINGLE_GANG, given, Relation::AtMost, limit, FASTENED);
         if self.enclosure.material.is_none() && !self.book.box_entry.covers_metal_boxes {
             self.inspection.open(&SINGLE_GANG, None, MATERIAL, "finding-entry-material-open");
@@ -147,11 +147,11 @@ impl Mounting {
 
     fn insulating_fitting(&mut self, entry: &WiringEntry, item: Pointer) {
         let Some(size) = entry.largest_insulated_conductor else { return };
-        let at = item.member("/insulating_fitting");
+        let at = item.member(&"/insulating_fitting");
         if size >= ConductorSize::AWG_4 {
             self.inspection.fact(&INSULATING_FITTING, entry.insulating_fitting, at, FITTING);
         } else {
-            let at = item.member("/largest_insulated_conductor");
+            let at = item.member(&"/largest_insulated_conductor");
             self.inspection.proof.does_not_apply(&INSULATING_FITTING, "no-large-conductor-enters", Some(at));
         }
     }

@@ -6,33 +6,32 @@ use crate::checks::{Faults, Name};
 use crate::derivation::Pointer;
 
 pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
-    faults.at_most(Pointer::to("/entries"), request.entries.len(), MOST_ITEMS);
-    faults.at_most(Pointer::to("/fasteners"), request.fasteners.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/entries"), request.entries.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/fasteners"), request.fasteners.len(), MOST_ITEMS);
     if let Some(moisture) = &request.moisture {
-        let at = Pointer::to("/moisture/drain_openings");
+        let at = Pointer::to(&"/moisture/drain_openings");
         faults.at_most(at, moisture.drain_openings.len(), MOST_ITEMS);
     }
-    let named =
-        |pattern, ids: Vec<Option<&Name>>, faults: &mut Faults| {
-            faults.distinct_ids(ids.into_iter().enumerate().filter_map(|(index, id)| {
-                id.map(|id| (id.as_str(), Pointer::of(pattern, index).member("/id")))
-            }));
-        };
-    named("/entries/#", request.entries.iter().map(|entry| entry.id.as_ref()).collect(), faults);
-    named("/fasteners/#", request.fasteners.iter().map(|fastener| fastener.id.as_ref()).collect(), faults);
+    let named = |pattern, ids: Vec<Option<&Name>>, faults: &mut Faults| {
+        faults.distinct_ids(ids.into_iter().enumerate().filter_map(|(index, id)| {
+            id.map(|id| (id.as_str(), Pointer::of(pattern, index).member(&"/id")))
+        }));
+    };
+    named(&"/entries/#", request.entries.iter().map(|entry| entry.id.as_ref()).collect(), faults);
+    named(&"/fasteners/#", request.fasteners.iter().map(|fastener| fastener.id.as_ref()).collect(), faults);
     let Some(access) = request.access else { return };
     if access.place == AccessPlace::Building && access.under_loose_cover.is_some() {
-        let at = Pointer::to("/access/under_loose_cover");
+        let at = Pointer::to(&"/access/under_loose_cover");
         faults.add(at, Conflict, "fault-loose-cover-in-building");
     }
-    let at = |member| Pointer::to("/access/finish_opening").member(member);
+    let at = |member| Pointer::to(&"/access/finish_opening").member(member);
     let Some(FinishOpening { long_side, short_side, diameter, .. }) = access.finish_opening else { return };
     if diameter.is_some() && (long_side.is_some() || short_side.is_some()) {
-        faults.add(at("/diameter"), Conflict, "fault-round-opening-with-sides");
+        faults.add(at(&"/diameter"), Conflict, "fault-round-opening-with-sides");
     }
     if let (Some(long), Some(short)) = (long_side, short_side)
         && short > long
     {
-        faults.add(at("/short_side"), Conflict, "fault-short-side-longer");
+        faults.add(at(&"/short_side"), Conflict, "fault-short-side-longer");
     }
 }

@@ -2,7 +2,7 @@
 
 use super::{FinishOpening, Mounting, distance, of_box};
 use crate::checks::inspection::Sentences;
-use crate::derivation::{Figure, Pointer, Relation};
+use crate::derivation::{Figure, Pattern, Pointer, Relation};
 use crate::quantity::{Length, Measure, Units};
 use crate::rulebook::box_access::{
     OPENING, OPENING_FOR_DEVICE, OPENING_FULL, OPENING_METRIC, OpeningSizes, Openings,
@@ -30,12 +30,12 @@ const SIZE: Sentences = Sentences {
     open: "finding-opening-size-open",
 };
 
-const PLACE: Pointer = Pointer::to("/access/finish_opening");
+const PLACE: Pointer = Pointer::to(&"/access/finish_opening");
 
 impl Mounting {
     /// Openings are spoken of from 2023 on, there by an interim amendment that may not be in force.
     pub(super) fn finish_opening(&mut self, opening: FinishOpening) {
-        let at = PLACE.member("/interim_amendment_in_force");
+        let at = PLACE.member(&"/interim_amendment_in_force");
         let Some(openings) = self.book.box_access.openings.clone() else {
             self.inspection.proof.does_not_apply(&OPENING, "not-in-edition", Some(PLACE));
             return;
@@ -54,7 +54,7 @@ impl Mounting {
                 }
             }
         }
-        let whole = PLACE.member("/whole_box_open");
+        let whole = PLACE.member(&"/whole_box_open");
         if opening.whole_box_open == Some(true) {
             self.inspection.fact(&OPENING_FULL, Some(true), whole, FULL);
             return;
@@ -64,7 +64,7 @@ impl Mounting {
                 self.inspection.fact(&OPENING_FULL, opening.whole_box_open, whole, FULL);
             }
             None => {
-                self.inspection.open(&OPENING, None, of_box("/volume"), "finding-opening-volume-open");
+                self.inspection.open(&OPENING, None, of_box(&"/volume"), "finding-opening-volume-open");
             }
             Some(true) => self.small_box_opening(opening, &openings),
         }
@@ -74,18 +74,18 @@ impl Mounting {
     fn is_small(&mut self, openings: &Openings) -> Option<bool> {
         let proof = &mut self.inspection.proof;
         if self.enclosure.conduit_body == Some(true) {
-            proof.fact(&OPENING, true, of_box("/conduit_body"));
+            proof.fact(&OPENING, true, of_box(&"/conduit_body"));
             return Some(false);
         }
         let volume = self.enclosure.volume?;
-        let volume = proof.given(&OPENING, volume.value(), Measure::Volume, of_box("/volume"));
+        let volume = proof.given(&OPENING, volume.value(), Measure::Volume, of_box(&"/volume"));
         let limit = proof.stated(&openings.small_up_to);
         Some(proof.compare(&OPENING, volume, Relation::AtMost, limit).0)
     }
 
     fn small_box_opening(&mut self, opening: FinishOpening, openings: &Openings) {
         if opening.fits_device == Some(true) {
-            let at = PLACE.member("/fits_device");
+            let at = PLACE.member(&"/fits_device");
             self.inspection.granted(&OPENING_FOR_DEVICE, at, "finding-opening-fits-device");
             return;
         }
@@ -96,19 +96,19 @@ impl Mounting {
         };
         let OpeningSizes { off_center, long_side, short_side, diameter } = sizes.clone();
         let limit = self.stated(&off_center);
-        let given = distance(opening.off_center.map(|center| center.value()), PLACE.member("/off_center"));
+        let given = distance(opening.off_center.map(|center| center.value()), PLACE.member(&"/off_center"));
         self.inspection.limit(rule, given, Relation::AtMost, limit, CENTER);
-        let within = PLACE.member("/within_box_walls");
+        let within = PLACE.member(&"/within_box_walls");
         self.inspection.fact(&OPENING, opening.within_box_walls, within, WITHIN);
         if opening.diameter.is_some() {
-            self.side(rule, opening.diameter, "/diameter", diameter);
+            self.side(rule, opening.diameter, &"/diameter", diameter);
         } else {
-            self.side(rule, opening.long_side, "/long_side", long_side);
-            self.side(rule, opening.short_side, "/short_side", short_side);
+            self.side(rule, opening.long_side, &"/long_side", long_side);
+            self.side(rule, opening.short_side, &"/short_side", short_side);
         }
     }
 
-    fn side(&mut self, rule: &'static Rule, side: Option<Length>, member: &'static str, least: RuleFigure) {
+    fn side(&mut self, rule: &'static Rule, side: Option<Length>, member: Pattern, least: RuleFigure) {
         let limit: Figure = self.stated(&least);
         let given = distance(side.map(|side| side.value()), PLACE.member(member));
         self.inspection.limit(rule, given, Relation::AtLeast, limit, SIZE);

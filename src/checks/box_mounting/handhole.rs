@@ -36,36 +36,41 @@ impl Mounting {
     /// Identified, wired for wet locations, and under a cover that is marked and does not open to just anyone.
     pub(super) fn handhole(&mut self, handhole: Option<Handhole>) {
         let Some(handhole) = handhole else { return };
-        let place = Pointer::to("/handhole");
+        let place = Pointer::to(&"/handhole");
         let at = |member| place.member(member);
-        self.inspection.fact(&HANDHOLE, handhole.identified, at("/identified"), IDENTIFIED);
+        self.inspection.fact(&HANDHOLE, handhole.identified, at(&"/identified"), IDENTIFIED);
         self.inspection.advise(&HANDHOLE_SIZE, "finding-handhole-size", place);
         let listed = handhole.wiring_listed_for_wet_locations;
-        self.inspection.fact(&HANDHOLE_WIRING, listed, at("/wiring_listed_for_wet_locations"), WIRING);
-        self.inspection.fact(&HANDHOLE_COVER, handhole.cover_marked, at("/cover_marked"), MARKED);
+        self.inspection.fact(&HANDHOLE_WIRING, listed, at(&"/wiring_listed_for_wet_locations"), WIRING);
+        self.inspection.fact(&HANDHOLE_COVER, handhole.cover_marked, at(&"/cover_marked"), MARKED);
         if handhole.cover_needs_tools == Some(true) {
-            let at = at("/cover_needs_tools");
+            let at = at(&"/cover_needs_tools");
             self.inspection.granted(&HANDHOLE_COVER, at, "finding-handhole-cover-tools");
         } else {
             self.cover_weight(handhole);
         }
         if let Some(bonded) = handhole.metal_cover_bonded {
-            self.inspection.fact(&HANDHOLE_COVER, Some(bonded), at("/metal_cover_bonded"), BONDED);
+            self.inspection.fact(&HANDHOLE_COVER, Some(bonded), at(&"/metal_cover_bonded"), BONDED);
         }
     }
 
     /// A cover that opens without tools must be heavy. One that is light fails only when it is known to open so.
     fn cover_weight(&mut self, handhole: Handhole) {
-        let at = |member| Pointer::to("/handhole").member(member);
+        let at = |member| Pointer::to(&"/handhole").member(member);
         let limit = self.inspection.proof.stated(&self.book.box_access.handhole_cover);
         let (value, relation) = (handhole.cover_weight.map(|weight| weight.value()), Relation::Above);
         let light = value.is_none_or(|weight| weight <= limit.value);
         if light && handhole.cover_needs_tools.is_none() {
             let finding = "finding-handhole-cover-tools-open";
-            self.inspection.open(&HANDHOLE_COVER, Some((relation, limit)), at("/cover_needs_tools"), finding);
+            self.inspection.open(
+                &HANDHOLE_COVER,
+                Some((relation, limit)),
+                at(&"/cover_needs_tools"),
+                finding,
+            );
             return;
         }
-        let given = Given { value, measure: Measure::Weight, at: at("/cover_weight") };
+        let given = Given { value, measure: Measure::Weight, at: at(&"/cover_weight") };
         self.inspection.limit(&HANDHOLE_COVER, given, relation, limit, HEAVY);
     }
 }

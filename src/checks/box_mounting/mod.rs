@@ -25,7 +25,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement};
 use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
-use crate::derivation::{Derivation, Figure, Pointer};
+use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::reading::Readings;
 use crate::rulebook::{RuleFigure, Rulebook};
@@ -147,8 +147,8 @@ impl Mounting {
 }
 
 /// A place of the box itself.
-const fn of_box(member: &'static str) -> Pointer {
-    Pointer::to("/enclosure").member(member)
+const fn of_box(member: Pattern) -> Pointer {
+    Pointer::to(&"/enclosure").member(member)
 }
 
 /// A distance that may have been given.

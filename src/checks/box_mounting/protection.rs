@@ -60,11 +60,11 @@ impl Mounting {
     pub(super) fn grounding(&mut self) {
         match self.enclosure.material {
             Some(MountedMaterial::Metal) => {
-                let at = of_box("/grounded");
+                let at = of_box(&"/grounded");
                 self.inspection.fact(&GROUNDED, self.enclosure.grounded, at, GROUND);
             }
             Some(MountedMaterial::Nonmetallic) => {
-                let at = of_box("/material");
+                let at = of_box(&"/material");
                 self.inspection.proof.does_not_apply(&GROUNDED, "nonmetallic-box", Some(at));
             }
             None => {}
@@ -77,19 +77,19 @@ impl Mounting {
             return;
         }
         let Some(book) = self.book.box_protection.fasteners.clone() else {
-            let at = Pointer::to("/fasteners");
+            let at = Pointer::to(&"/fasteners");
             self.inspection.proof.does_not_apply(&BLUNT, "not-in-edition", Some(at));
             return;
         };
         for (index, fastener) in fasteners.iter().enumerate() {
             self.inspection.about(fastener.id.as_ref().map(Name::as_str), index);
-            let item = Pointer::of("/fasteners/#", index);
+            let item = Pointer::of(&"/fasteners/#", index);
             if fastener.as_maker_specifies == Some(true) {
-                let at = item.member("/as_maker_specifies");
+                let at = item.member(&"/as_maker_specifies");
                 self.inspection.granted(&BLUNT, at, "finding-fastener-as-specified");
                 continue;
             }
-            self.inspection.fact(&BLUNT, fastener.blunt, item.member("/blunt"), BLUNT_END);
+            self.inspection.fact(&BLUNT, fastener.blunt, item.member(&"/blunt"), BLUNT_END);
             match fastener.through {
                 FastenerThrough::CoverScrew => {
                     self.reach(fastener, item, &COVER_SCREWS, book.cover_screws);
@@ -102,7 +102,7 @@ impl Mounting {
 
     fn reach(&mut self, fastener: &Fastener, item: Pointer, rule: &'static Rule, most: RuleFigure) {
         let limit = self.stated(&most);
-        let given = distance(fastener.reach.map(|reach| reach.value()), item.member("/reach"));
+        let given = distance(fastener.reach.map(|reach| reach.value()), item.member(&"/reach"));
         self.inspection.limit(rule, given, Relation::AtMost, limit, REACH);
     }
 
@@ -111,12 +111,12 @@ impl Mounting {
         let reach = fastener.reach.map(|reach| reach.value());
         let far_enough = self.value(&book.through_wall);
         let Some(volume) = self.enclosure.volume else {
-            let at = of_box("/volume");
+            let at = of_box(&"/volume");
             self.inspection.open(&THROUGH_WALL, None, at, "finding-fastener-volume-open");
             return;
         };
         let proof = &mut self.inspection.proof;
-        let volume = proof.given(&THROUGH_WALL, volume.value(), Measure::Volume, of_box("/volume"));
+        let volume = proof.given(&THROUGH_WALL, volume.value(), Measure::Volume, of_box(&"/volume"));
         let limit = proof.stated(&book.large_over);
         let (large, _) = proof.compare(&THROUGH_WALL, volume, Relation::Above, limit);
         if !large {
@@ -124,7 +124,7 @@ impl Mounting {
             return;
         }
         let longer = reach.is_some_and(|reach| reach > far_enough);
-        let near_at = item.member("/from_adjacent_wall");
+        let near_at = item.member(&"/from_adjacent_wall");
         let near = fastener.from_adjacent_wall.map(|from| {
             let proof = &mut self.inspection.proof;
             let from = proof.given(&THROUGH_WALL, from.value(), Measure::Length, near_at);
@@ -149,17 +149,17 @@ impl Mounting {
     pub(super) fn moisture(&mut self, moisture: Option<&Moisture>) {
         let Some(Moisture { location, kept_out, drain_openings }) = moisture else { return };
         if *location == LocationKind::Dry {
-            let at = Pointer::to("/moisture/location");
+            let at = Pointer::to(&"/moisture/location");
             self.inspection.proof.does_not_apply(&KEEP_DRY, "dry-location", Some(at));
         } else {
-            self.inspection.fact(&KEEP_DRY, *kept_out, Pointer::to("/moisture/kept_out"), DRY_INSIDE);
+            self.inspection.fact(&KEEP_DRY, *kept_out, Pointer::to(&"/moisture/kept_out"), DRY_INSIDE);
         }
         if *location == LocationKind::Wet {
-            let at = of_box("/listed_for_wet_locations");
+            let at = of_box(&"/listed_for_wet_locations");
             self.inspection.fact(&WET, self.enclosure.listed_for_wet_locations, at, LISTED_WET);
         }
         for (index, opening) in drain_openings.iter().enumerate() {
-            self.drain(*opening, Pointer::of("/moisture/drain_openings/#", index), index);
+            self.drain(*opening, Pointer::of(&"/moisture/drain_openings/#", index), index);
         }
         if !drain_openings.is_empty() {
             self.drained_box();
@@ -168,14 +168,14 @@ impl Mounting {
 
     fn drain(&mut self, opening: DrainOpening, item: Pointer, index: usize) {
         self.inspection.about(None, index);
-        let at = item.member("/diameter");
+        let at = item.member(&"/diameter");
         let given = || distance(Some(opening.diameter.value()), at);
         let (least, most) = (self.book.box_protection.drain_least, self.book.box_protection.drain_most);
         let limit = self.stated(&least);
         self.inspection.limit(&DRAIN, given(), Relation::AtLeast, limit, NARROW);
         let limit = self.stated(&most);
         let wide = opening.diameter.value() > limit.value;
-        let fitting = item.member("/listed_fitting");
+        let fitting = item.member(&"/listed_fitting");
         match opening.listed_fitting {
             Some(true) if wide => {
                 self.inspection.granted(&DRAIN_FITTING, fitting, "finding-drain-fitting");
@@ -195,9 +195,9 @@ impl Mounting {
         let MountedBox { listed_for_wet_locations: wet, listed_for_damp_locations: damp, .. } =
             self.enclosure;
         let (listed, at) = if wet == Some(true) {
-            (wet, of_box("/listed_for_wet_locations"))
+            (wet, of_box(&"/listed_for_wet_locations"))
         } else {
-            (damp, of_box("/listed_for_damp_locations"))
+            (damp, of_box(&"/listed_for_damp_locations"))
         };
         self.inspection.fact(&DRAIN, listed, at, DRAINED_BOX);
     }

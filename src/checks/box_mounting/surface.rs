@@ -69,8 +69,8 @@ impl Mounting {
     /// Setback and gap. Where it is not known whether the surface burns, what suffices or fails either way is decided.
     pub(super) fn flush_surface(&mut self, surface: Option<FlushSurface>) {
         let Some(FlushSurface { combustible, setback, gap }) = surface else { return };
-        let at = |member| Pointer::to("/flush_surface").member(member);
-        let combustible_at = at("/combustible");
+        let at = |member| Pointer::to(&"/flush_surface").member(member);
+        let combustible_at = at(&"/combustible");
         if let Some(combustible) = combustible {
             self.inspection.proof.fact(&SETBACK, combustible, combustible_at);
         }
@@ -79,7 +79,7 @@ impl Mounting {
         let none = setback == Some(Decimal::ZERO);
         let most = self.value(&book.setback);
         let too_far = setback.is_some_and(|setback| setback > most);
-        let given = distance(setback, at("/setback"));
+        let given = distance(setback, at(&"/setback"));
         match combustible {
             Some(true) => {
                 let limit = self.stated(&book.setback_combustible);
@@ -107,7 +107,7 @@ impl Mounting {
         }
         let limit = self.stated(&book.gap);
         let gap = gap.map(|gap| gap.value());
-        self.gap(combustible, (gap, at("/gap")), combustible_at, limit);
+        self.gap(combustible, (gap, at(&"/gap")), combustible_at, limit);
     }
 
     fn gap(
@@ -134,30 +134,30 @@ impl Mounting {
     /// A flush device: enclosed, and held by screws of its own.
     pub(super) fn flush_device(&mut self, device: Option<FlushDevice>) {
         let Some(FlushDevice { enclosed, own_screws }) = device else { return };
-        let at = |member| Pointer::to("/flush_device").member(member);
-        self.inspection.fact(&FLUSH_DEVICE, enclosed, at("/enclosed"), ENCLOSED);
-        self.inspection.fact(&FLUSH_DEVICE, own_screws, at("/own_screws"), OWN_SCREWS);
+        let at = |member| Pointer::to(&"/flush_device").member(member);
+        self.inspection.fact(&FLUSH_DEVICE, enclosed, at(&"/enclosed"), ENCLOSED);
+        self.inspection.fact(&FLUSH_DEVICE, own_screws, at(&"/own_screws"), OWN_SCREWS);
     }
 
     /// An extension over the surface: a ring, another box that is listed for it, or the cover under conditions.
     pub(super) fn extension(&mut self, extension: Option<SurfaceExtension>) {
         let Some(extension) = extension else { return };
-        let at = |member| Pointer::to("/extension").member(member);
+        let at = |member| Pointer::to(&"/extension").member(member);
         let SurfaceExtension { mechanically_secured, grounding_continues, listed_as_extension, .. } =
             extension;
-        let secured = (mechanically_secured, at("/mechanically_secured"), SECURED);
-        let grounding = (grounding_continues, at("/grounding_continues"), GROUNDING);
+        let secured = (mechanically_secured, at(&"/mechanically_secured"), SECURED);
+        let grounding = (grounding_continues, at(&"/grounding_continues"), GROUNDING);
         let (rule, asked): (&'static Rule, Vec<Asked>) = match extension.means {
             ExtensionMeans::ExtensionRing => (&EXTENSION_RING, vec![secured, grounding]),
             ExtensionMeans::AnotherBox => {
-                let listed = (listed_as_extension, at("/listed_as_extension"), LISTED);
+                let listed = (listed_as_extension, at(&"/listed_as_extension"), LISTED);
                 (&EXTENSION_BOX, vec![listed, secured, grounding])
             }
             ExtensionMeans::Cover => {
-                let independent = at("/grounding_independent_of_cover");
+                let independent = at(&"/grounding_independent_of_cover");
                 let asked = vec![
-                    (extension.cover_stays_on, at("/cover_stays_on"), STAYS_ON),
-                    (extension.wiring_lets_cover_come_off, at("/wiring_lets_cover_come_off"), FLEXIBLE),
+                    (extension.cover_stays_on, at(&"/cover_stays_on"), STAYS_ON),
+                    (extension.wiring_lets_cover_come_off, at(&"/wiring_lets_cover_come_off"), FLEXIBLE),
                     (extension.grounding_independent_of_cover, independent, INDEPENDENT),
                 ];
                 (&EXTENSION_COVER, asked)

@@ -20,7 +20,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &SURFACE,
             surface.rigid,
-            at.member("/rigid"),
+            at.member(&"/rigid"),
             Sentences {
                 met: "finding-surface-rigid",
                 broken: "finding-surface-not-rigid",
@@ -34,7 +34,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &STRUCTURE,
             *rigid,
-            at.member("/rigid"),
+            at.member(&"/rigid"),
             Sentences {
                 met: "finding-structure-rigid",
                 broken: "finding-structure-not-rigid",
@@ -47,7 +47,12 @@ impl Holding<'_> {
                 self.inspection.proof.does_not_apply(&FASTENERS, "no-fasteners", Some(at));
             }
             None => {
-                self.inspection.open(&STRUCTURE, None, at.member("/fasteners"), "finding-structure-how-open");
+                self.inspection.open(
+                    &STRUCTURE,
+                    None,
+                    at.member(&"/fasteners"),
+                    "finding-structure-how-open",
+                );
             }
         }
         match brace {
@@ -59,7 +64,7 @@ impl Holding<'_> {
     }
 
     fn fasteners(&mut self, fasteners: &SupportFasteners, at: Pointer) {
-        let placement = at.member("/fasteners/placement");
+        let placement = at.member(&"/fasteners/placement");
         match fasteners {
             SupportFasteners::OutsideBrackets(_) | SupportFasteners::MountingHoles(_) => {
                 self.inspection.proof.does_not_apply(&FASTENERS, "fastened-outside", Some(placement));
@@ -68,7 +73,7 @@ impl Holding<'_> {
                 self.inspection.fact(
                     &FASTENERS,
                     holes.approved,
-                    at.member("/fasteners/approved"),
+                    at.member(&"/fasteners/approved"),
                     Sentences {
                         met: "finding-field-holes-approved",
                         broken: "finding-field-holes-not-approved",
@@ -85,7 +90,7 @@ impl Holding<'_> {
         let limit = self.inspection.proof.stated(&self.figures.fastener_distance);
         self.inspection.limit(
             &FASTENERS,
-            length(*distance, at.member("/fasteners/distance")),
+            length(*distance, at.member(&"/fasteners/distance")),
             AtMost,
             limit,
             Sentences {
@@ -96,14 +101,14 @@ impl Holding<'_> {
         );
         match fastener {
             InsideFastener::Nails => {
-                let at = at.member("/fasteners/fastener");
+                let at = at.member(&"/fasteners/fastener");
                 self.inspection.proof.does_not_apply(&THREADS, "nails-have-no-threads", Some(at));
             }
             InsideFastener::Screws => {
                 self.inspection.fact(
                     &THREADS,
                     *threads_protected,
-                    at.member("/fasteners/threads_protected"),
+                    at.member(&"/fasteners/threads_protected"),
                     Sentences {
                         met: "finding-threads-protected",
                         broken: "finding-threads-exposed",
@@ -122,7 +127,7 @@ impl Holding<'_> {
                 self.inspection.fact(
                     &BRACE,
                     brace.identified,
-                    at.member("/brace/identified"),
+                    at.member(&"/brace/identified"),
                     Sentences {
                         met: "finding-brace-identified",
                         broken: "finding-brace-not-identified",
@@ -137,7 +142,7 @@ impl Holding<'_> {
         let limit = self.inspection.proof.stated(&self.figures.metal_brace);
         self.inspection.limit(
             &BRACE,
-            length(brace.thickness, at.member("/brace/thickness")),
+            length(brace.thickness, at.member(&"/brace/thickness")),
             AtLeast,
             limit,
             Sentences {
@@ -149,7 +154,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &BRACE,
             brace.corrosion_protected,
-            at.member("/brace/corrosion_protected"),
+            at.member(&"/brace/corrosion_protected"),
             Sentences {
                 met: "finding-brace-protected",
                 broken: "finding-brace-not-protected",
@@ -166,13 +171,13 @@ impl Holding<'_> {
         };
         let figures = self.figures;
         for (given, member, figure) in [
-            (brace.nominal_thickness, "/brace/nominal_thickness", &figures.wood_brace_thickness),
-            (brace.nominal_width, "/brace/nominal_width", &figures.wood_brace_width),
+            (brace.nominal_thickness, &"/brace/nominal_thickness", &figures.wood_brace_thickness),
+            (brace.nominal_width, &"/brace/nominal_width", &figures.wood_brace_width),
         ] {
             let limit = self.inspection.proof.stated(figure);
             self.inspection.limit(&BRACE, length(given, at.member(member)), AtLeast, limit, section);
         }
-        let (wet, treated) = (at.member("/brace/wet_location"), at.member("/brace/treated"));
+        let (wet, treated) = (at.member(&"/brace/wet_location"), at.member(&"/brace/treated"));
         match (brace.wet_location, brace.treated) {
             (Some(false), _) => {
                 self.inspection.proof.does_not_apply(&BRACE, "not-wet", Some(wet));
@@ -199,7 +204,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &FINISHED_SURFACE,
             finished.rigid,
-            at.member("/rigid"),
+            at.member(&"/rigid"),
             Sentences {
                 met: "finding-finished-surface-rigid",
                 broken: "finding-finished-surface-not-rigid",
@@ -209,7 +214,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &FINISHED_SURFACE,
             finished.fittings_identified,
-            at.member("/fittings_identified"),
+            at.member(&"/fittings_identified"),
             Sentences {
                 met: "finding-surface-fittings-identified",
                 broken: "finding-surface-fittings-not-identified",
@@ -225,7 +230,7 @@ impl Holding<'_> {
             Given {
                 value: self.enclosure.volume.map(Volume::value),
                 measure: Measure::Volume,
-                at: Pointer::to("/enclosure/volume"),
+                at: Pointer::to(&"/enclosure/volume"),
             },
             AtMost,
             limit,
@@ -242,7 +247,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &CEILING_FRAMING,
             framing.fastened,
-            at.member("/fastened"),
+            at.member(&"/fastened"),
             Sentences {
                 met: "finding-framing-fastened",
                 broken: "finding-framing-not-fastened",
@@ -252,7 +257,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &CEILING_FRAMING,
             framing.framing_secured,
-            at.member("/framing_secured"),
+            at.member(&"/framing_secured"),
             Sentences {
                 met: "finding-framing-secured",
                 broken: "finding-framing-not-secured",
@@ -266,7 +271,7 @@ impl Holding<'_> {
         let asked = [
             (
                 wires.independent_wires,
-                "/independent_wires",
+                &"/independent_wires",
                 Sentences {
                     met: "finding-wires-independent",
                     broken: "finding-wires-of-ceiling-alone",
@@ -275,7 +280,7 @@ impl Holding<'_> {
             ),
             (
                 wires.method_identified,
-                "/method_identified",
+                &"/method_identified",
                 Sentences {
                     met: "finding-wire-method-identified",
                     broken: "finding-wire-method-not-identified",
@@ -284,7 +289,7 @@ impl Holding<'_> {
             ),
             (
                 wires.taut,
-                "/taut",
+                &"/taut",
                 Sentences {
                     met: "finding-wires-taut",
                     broken: "finding-wires-not-taut",
@@ -301,7 +306,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &EMBEDDED,
             embedded.corrosion_identified,
-            at.member("/corrosion_identified"),
+            at.member(&"/corrosion_identified"),
             Sentences {
                 met: "finding-embedded-identified",
                 broken: "finding-embedded-not-identified",
@@ -311,7 +316,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &EMBEDDED,
             embedded.secure,
-            at.member("/secure"),
+            at.member(&"/secure"),
             Sentences {
                 met: "finding-embedded-secure",
                 broken: "finding-embedded-not-secure",
@@ -324,7 +329,7 @@ impl Holding<'_> {
         self.inspection.fact(
             &CORD,
             cord.strain_relieved,
-            at.member("/strain_relieved"),
+            at.member(&"/strain_relieved"),
             Sentences {
                 met: "finding-cord-relieved",
                 broken: "finding-cord-not-relieved",

@@ -30,22 +30,22 @@ impl Place {
 impl Holding<'_> {
     pub(super) fn luminaire_on_conduit(&mut self, luminaire: &LuminaireOnConduit, index: usize) {
         let rule = &LUMINAIRE_ON_CONDUIT;
-        let at = Pointer::of("/means/#", index);
+        let at = Pointer::of(&"/means/#", index);
         if luminaire.conduits.is_empty() {
-            self.inspection.open(rule, None, at.member("/conduits"), "finding-conduits-open");
+            self.inspection.open(rule, None, at.member(&"/conduits"), "finding-conduits-open");
         }
         for (place, conduit) in luminaire.conduits.iter().enumerate() {
-            self.unbroken(conduit, Pointer::of("/conduits/#", place).under("/means/#", index));
+            self.unbroken(conduit, Pointer::of(&"/conduits/#", place).under(&"/means/#", index));
         }
         let place = Place { height: luminaire.height, horizontal: luminaire.horizontal_clearance };
         let clearance = &self.figures.conduit_clearance;
         match luminaire.accessible_to_unqualified {
             Some(false) => {
-                let at = at.member("/accessible_to_unqualified");
+                let at = at.member(&"/accessible_to_unqualified");
                 self.inspection.proof.does_not_apply(rule, "not-accessible", Some(at));
             }
             None if !place.is_clear(self, clearance) => {
-                let at = at.member("/accessible_to_unqualified");
+                let at = at.member(&"/accessible_to_unqualified");
                 self.inspection.open(rule, None, at, "finding-accessible-open");
             }
             Some(true) | None => self.clear(rule, &place, clearance, at),
@@ -53,7 +53,7 @@ impl Holding<'_> {
         match luminaire.conduits.as_slice() {
             [_] => self.extent(rule, luminaire.extent, &clearance.extent, at),
             _ => {
-                let at = Some(at.member("/conduits"));
+                let at = Some(at.member(&"/conduits"));
                 self.inspection.proof.does_not_apply(rule, "not-a-single-conduit", at);
             }
         }
@@ -63,8 +63,8 @@ impl Holding<'_> {
     fn unbroken(&mut self, conduit: &UnbrokenConduit, at: Pointer) {
         let rule = &LUMINAIRE_ON_CONDUIT;
         let figures = self.figures;
-        self.metal_conduit(rule, conduit.kind, at.member("/kind"));
-        let beyond = length(conduit.beyond_last_support, at.member("/beyond_last_support"));
+        self.metal_conduit(rule, conduit.kind, at.member(&"/kind"));
+        let beyond = length(conduit.beyond_last_support, at.member(&"/beyond_last_support"));
         let limit = self.inspection.proof.stated(&figures.beyond_support);
         self.inspection.limit(
             rule,
@@ -77,7 +77,7 @@ impl Holding<'_> {
                 open: "finding-beyond-support-open",
             },
         );
-        let before = length(conduit.unbroken_before_support, at.member("/unbroken_before_support"));
+        let before = length(conduit.unbroken_before_support, at.member(&"/unbroken_before_support"));
         let limit = self.inspection.proof.stated(&figures.before_support);
         self.inspection.limit(
             rule,
@@ -90,7 +90,7 @@ impl Holding<'_> {
                 open: "finding-before-support-open",
             },
         );
-        let fastened = length(conduit.fastened_before_support, at.member("/fastened_before_support"));
+        let fastened = length(conduit.fastened_before_support, at.member(&"/fastened_before_support"));
         let limit = self.inspection.proof.stated(&figures.support_spacing);
         self.inspection.limit(
             rule,
@@ -106,7 +106,7 @@ impl Holding<'_> {
         let weight = Given {
             value: conduit.weight.map(Weight::value),
             measure: Measure::Weight,
-            at: at.member("/weight"),
+            at: at.member(&"/weight"),
         };
         let limit = self.inspection.proof.stated(&figures.conduit_weight);
         self.inspection.limit(
@@ -126,8 +126,8 @@ impl Holding<'_> {
     /// How the luminaire is secured to a box or conduit body on conduit.
     fn nipple(&mut self, luminaire: &LuminaireOnConduit, at: Pointer) {
         let rule = &LUMINAIRE_ON_CONDUIT;
-        let directly = at.member("/secured_directly");
-        let nipple = at.member("/nipple_length");
+        let directly = at.member(&"/secured_directly");
+        let nipple = at.member(&"/nipple_length");
         match (luminaire.secured_directly, luminaire.nipple_length) {
             (Some(true), _) => {
                 self.inspection.proof.does_not_apply(rule, "secured-directly", Some(directly));
@@ -153,16 +153,16 @@ impl Holding<'_> {
     }
 
     pub(super) fn conduit_pendant(&mut self, pendant: &ConduitPendant, at: Pointer) {
-        self.metal_conduit(&STEM, pendant.conduit, at.member("/conduit"));
+        self.metal_conduit(&STEM, pendant.conduit, at.member(&"/conduit"));
         self.flexible_fitting(pendant, at);
         self.wrenchtight(&STEM, pendant.threaded_wrenchtight, at);
         if pendant.stems.is_some_and(|stems| stems.get() > 1) {
-            self.inspection.proof.does_not_apply(&STEM, "not-a-single-stem", Some(at.member("/stems")));
+            self.inspection.proof.does_not_apply(&STEM, "not-a-single-stem", Some(at.member(&"/stems")));
             return;
         }
         let clearance = &self.figures.stem_clearance;
         let place = Place { height: pendant.height, horizontal: pendant.horizontal_clearance };
-        let joints = at.member("/joints_secured");
+        let joints = at.member(&"/joints_secured");
         match pendant.joints_secured {
             Some(true) => self.inspection.granted(&STEM, joints, "finding-stem-joints-secured"),
             None if !place.is_clear(self, clearance) => {
@@ -180,8 +180,8 @@ impl Holding<'_> {
             broken: "finding-stem-not-flexible",
             open: "finding-stem-flexible-open",
         };
-        let fitting = at.member("/flexible_fitting");
-        let stem = at.member("/length");
+        let fitting = at.member(&"/flexible_fitting");
+        let stem = at.member(&"/length");
         let Some(given) = pendant.length else {
             match pendant.flexible_fitting {
                 Some(true) => self.inspection.fact(&STEM, Some(true), fitting, sentences),
@@ -210,7 +210,7 @@ impl Holding<'_> {
         self.inspection.fact(
             rule,
             given,
-            at.member("/threaded_wrenchtight"),
+            at.member(&"/threaded_wrenchtight"),
             Sentences {
                 met: "finding-luminaire-wrenchtight",
                 broken: "finding-luminaire-not-wrenchtight",
@@ -223,7 +223,7 @@ impl Holding<'_> {
         let limit = self.inspection.proof.stated(&clearance.height);
         self.inspection.limit(
             rule,
-            length(place.height, at.member("/height")),
+            length(place.height, at.member(&"/height")),
             AtLeast,
             limit,
             Sentences {
@@ -235,7 +235,7 @@ impl Holding<'_> {
         let limit = self.inspection.proof.stated(&clearance.horizontal);
         self.inspection.limit(
             rule,
-            length(place.horizontal, at.member("/horizontal_clearance")),
+            length(place.horizontal, at.member(&"/horizontal_clearance")),
             AtLeast,
             limit,
             Sentences {
@@ -250,7 +250,7 @@ impl Holding<'_> {
         let limit = self.inspection.proof.stated(figure);
         self.inspection.limit(
             rule,
-            length(given, at.member("/extent")),
+            length(given, at.member(&"/extent")),
             AtMost,
             limit,
             Sentences {

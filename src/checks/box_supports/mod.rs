@@ -82,7 +82,7 @@ impl Check for BoxSupports {
         let mut ways = Vec::with_capacity(request.means.len());
         for (index, means) in request.means.iter().enumerate() {
             let found = holding.means(means, index);
-            ways.extend(found.into_iter().map(|(rule, way)| (Pointer::of("/means/#", index), rule, way)));
+            ways.extend(found.into_iter().map(|(rule, way)| (Pointer::of(&"/means/#", index), rule, way)));
         }
         let found: Vec<Way> = ways.iter().map(|(_, _, way)| way.clone()).collect();
         let settled = holding.inspection.settle(&MEANS, &found, &[&THREADS]);
@@ -106,7 +106,7 @@ impl Check for BoxSupports {
 
 /// What the means come to together.
 fn overall(settled: Settled, ways: &[(Pointer, &'static Rule, Way)]) -> Finding {
-    let list = Pointer::to("/means");
+    let list = Pointer::to(&"/means");
     let Settled { status, step } = settled;
     let message = match status {
         Status::Satisfied => "finding-support-complete",
@@ -134,7 +134,7 @@ struct Holding<'a> {
 impl Holding<'_> {
     /// The ways in which one means may hold the enclosure, each with the rule that allows it.
     fn means(&mut self, means: &SupportMeans, index: usize) -> Vec<(&'static Rule, Way)> {
-        let at = Pointer::of("/means/#", index);
+        let at = Pointer::of(&"/means/#", index);
         let (rule, way) = match means {
             SupportMeans::Raceways(raceways) => return self.raceways(raceways, index),
             SupportMeans::Surface(surface) => {

@@ -21,7 +21,7 @@ const SECURED: Sentences = Sentences {
     open: "finding-conduit-secured-open",
 };
 
-const LOAD: Pointer = Pointer::to("/enclosure/devices_or_luminaires");
+const LOAD: Pointer = Pointer::to(&"/enclosure/devices_or_luminaires");
 
 impl Holding<'_> {
     /// The ways in which raceways may hold the enclosure, each with the rule that allows it.
@@ -32,7 +32,7 @@ impl Holding<'_> {
         if self.enclosure.kind == HeldKind::ConduitBody {
             ways.push((exception, self.way(exception, |held| held.conduit_body(exception, raceways, index))));
         } else {
-            let at = Some(Pointer::of("/means/#", index));
+            let at = Some(Pointer::of(&"/means/#", index));
             self.inspection.proof.does_not_apply(exception, "not-a-conduit-body", at);
         }
         let (rule, figures) = match loaded {
@@ -51,12 +51,12 @@ impl Holding<'_> {
         raceways: &RacewaySupport,
         index: usize,
     ) {
-        let at = Pointer::of("/means/#", index);
+        let at = Pointer::of(&"/means/#", index);
         let volume = self.inspection.proof.stated(&figures.volume);
         let given = Given {
             value: self.enclosure.volume.map(Volume::value),
             measure: Measure::Volume,
-            at: Pointer::to("/enclosure/volume"),
+            at: Pointer::to(&"/enclosure/volume"),
         };
         let sentences = Sentences {
             met: "finding-raceways-volume-enough",
@@ -67,7 +67,7 @@ impl Holding<'_> {
         self.inspection.fact(
             rule,
             raceways.threaded_entries_or_hubs,
-            at.member("/threaded_entries_or_hubs"),
+            at.member(&"/threaded_entries_or_hubs"),
             Sentences {
                 met: "finding-threaded-entries",
                 broken: "finding-no-threaded-entries",
@@ -75,7 +75,7 @@ impl Holding<'_> {
             },
         );
         if raceways.conduits.is_empty() {
-            self.inspection.open(rule, None, at.member("/conduits"), "finding-conduits-open");
+            self.inspection.open(rule, None, at.member(&"/conduits"), "finding-conduits-open");
             return;
         }
         let conduits = raceways.conduits.iter().enumerate();
@@ -90,16 +90,16 @@ impl Holding<'_> {
             broken: "finding-conduits-too-few",
             open: "finding-conduits-open",
         };
-        self.inspection.compare(rule, (number, at.member("/conduits")), AtLeast, least, told);
+        self.inspection.compare(rule, (number, at.member(&"/conduits")), AtLeast, least, told);
         for (place, conduit) in conduits {
             self.threaded_conduit(rule, conduit, conduit_at(index, place));
-            let sides = (raceways.entries_on_one_side, at.member("/entries_on_one_side"));
+            let sides = (raceways.entries_on_one_side, at.member(&"/entries_on_one_side"));
             self.secured(rule, conduit, conduit_at(index, place), sides);
         }
     }
 
     fn threaded_conduit(&mut self, rule: &'static Rule, conduit: &SupportingConduit, at: Pointer) {
-        let kind = at.member("/kind");
+        let kind = at.member(&"/kind");
         let Some(cell) = conduit.kind.may_carry(Carried::Box) else { return };
         self.inspection.affirm(rule, cell, kind, "finding-conduit-threads", "finding-conduit-no-threads");
         if !cell.holds {
@@ -108,7 +108,7 @@ impl Holding<'_> {
         self.inspection.fact(
             rule,
             conduit.threaded_wrenchtight,
-            at.member("/threaded_wrenchtight"),
+            at.member(&"/threaded_wrenchtight"),
             Sentences {
                 met: "finding-conduit-wrenchtight",
                 broken: "finding-conduit-not-wrenchtight",
@@ -126,7 +126,7 @@ impl Holding<'_> {
         at: Pointer,
         (one_side, sides_at): (Option<bool>, Pointer),
     ) {
-        let given = length(conduit.secured_within, at.member("/secured_within"));
+        let given = length(conduit.secured_within, at.member(&"/secured_within"));
         let (smallest, largest) = self.limits(one_side);
         let (proof, value) = (&self.inspection.proof, given.value);
         let allows = |figure: &RuleFigure| {
@@ -165,15 +165,15 @@ impl Holding<'_> {
 
     /// A conduit body on one raceway of its own size or larger.
     fn conduit_body(&mut self, rule: &'static Rule, raceways: &RacewaySupport, index: usize) {
-        let at = Pointer::of("/means/#", index);
+        let at = Pointer::of(&"/means/#", index);
         if raceways.conduits.is_empty() {
-            self.inspection.open(rule, None, at.member("/conduits"), "finding-conduits-open");
+            self.inspection.open(rule, None, at.member(&"/conduits"), "finding-conduits-open");
             return;
         }
         for (place, conduit) in raceways.conduits.iter().enumerate() {
             self.body_conduit(rule, conduit, conduit_at(index, place));
         }
-        let body_at = Pointer::to("/enclosure/trade_size");
+        let body_at = Pointer::to(&"/enclosure/trade_size");
         let Some(body) = self.trade_size(rule, self.enclosure.trade_size, body_at) else {
             self.inspection.open(rule, None, body_at, "finding-body-size-open");
             return;
@@ -181,7 +181,7 @@ impl Holding<'_> {
         let mut sizes = Vec::with_capacity(raceways.conduits.len());
         let mut unknown = None;
         for (place, conduit) in raceways.conduits.iter().enumerate() {
-            let at = conduit_at(index, place).member("/trade_size");
+            let at = conduit_at(index, place).member(&"/trade_size");
             match self.trade_size(rule, conduit.trade_size, at) {
                 Some(size) => sizes.push(size),
                 None => unknown = Some(at),
@@ -209,7 +209,7 @@ impl Holding<'_> {
     /// Whether a raceway may carry a conduit body depends on what the body holds; where that was not said, a kind that may
     /// carry either is enough.
     fn body_conduit(&mut self, rule: &'static Rule, conduit: &SupportingConduit, at: Pointer) {
-        let kind = at.member("/kind");
+        let kind = at.member(&"/kind");
         let empty = conduit.kind.may_carry(Carried::ConduitBody);
         let loaded = conduit.kind.may_carry(Carried::LoadedConduitBody);
         let (Some(empty), Some(loaded)) = (empty, loaded) else { return };
@@ -238,5 +238,5 @@ impl Holding<'_> {
 }
 
 fn conduit_at(index: usize, place: usize) -> Pointer {
-    Pointer::of("/conduits/#", place).under("/means/#", index)
+    Pointer::of(&"/conduits/#", place).under(&"/means/#", index)
 }

@@ -30,8 +30,8 @@ use crate::tables::enclosure_types::{
     EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, rated, row, words,
 };
 
-const TYPE: Pointer = Pointer::to("/enclosure_type");
-const MOISTURE_AT: Pointer = Pointer::to("/moisture");
+const TYPE: Pointer = Pointer::to(&"/enclosure_type");
+const MOISTURE_AT: Pointer = Pointer::to(&"/moisture");
 
 /// The check of which enclosure types serve.
 #[derive(Clone, Copy, Debug)]
@@ -58,11 +58,11 @@ impl Check for EnclosureTypes {
     }
 
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
-        faults.at_most(Pointer::to("/conditions"), request.conditions.len(), MOST_ITEMS);
+        faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);
         let has_row = |condition: &Condition| row(request.location, *condition).is_some();
         for (index, condition) in request.conditions.iter().enumerate() {
             if !has_row(condition) {
-                let at = Pointer::of("/conditions/#", index);
+                let at = Pointer::of(&"/conditions/#", index);
                 let fault = faults.add(at, FaultCode::Conflict, "fault-condition-not-at-location");
                 fault.arguments = vec![
                     ("condition", condition.name().to_owned()),
@@ -105,7 +105,7 @@ impl Check for EnclosureTypes {
 
 /// A hazardous (classified) location: no type is named, whatever else was said.
 fn hazardous(mut inspection: Inspection) -> Evaluation<EnclosureTypesOutcome> {
-    let at = Pointer::to("/hazardous");
+    let at = Pointer::to(&"/hazardous");
     inspection.proof.fact(&HAZARDOUS, true, at);
     inspection.proof.does_not_apply(&SELECTION, "hazardous-location", Some(at));
     inspection.findings.push(
@@ -119,7 +119,7 @@ fn hazardous(mut inspection: Inspection) -> Evaluation<EnclosureTypesOutcome> {
 
 /// What an enclosure must stand: each row of the table once, with the input that brings it in first.
 fn asked(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Vec<AskedCondition> {
-    let location = Pointer::to("/location");
+    let location = Pointer::to(&"/location");
     let everywhere = match request.location {
         Location::Indoor => Condition::FallingDirt,
         Location::Outdoor => Condition::RainSnowSleet,
@@ -128,7 +128,7 @@ fn asked(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Vec<As
     let all = [(Condition::IncidentalContact, location), (everywhere, location)]
         .into_iter()
         .chain(by_moisture(request, inspection))
-        .chain(named.map(|(index, condition)| (condition, Pointer::of("/conditions/#", index))));
+        .chain(named.map(|(index, condition)| (condition, Pointer::of(&"/conditions/#", index))));
     let mut asked: Vec<AskedCondition> = Vec::new();
     for (condition, at) in all {
         let known = asked.iter().any(|earlier| earlier.condition == condition);
@@ -197,7 +197,7 @@ fn tell(serves: &[EnclosureType], inspection: &mut Inspection) {
     let names: Vec<&str> = serves.iter().map(|one| one.name()).collect();
     let message = if serves.is_empty() { "finding-no-type-serves" } else { "finding-types-that-serve" };
     let told = Finding::new(&SELECTION, Status::Advisory, message).with("types", names.join(", ").as_str());
-    inspection.findings.push(told.at(Pointer::to("/location")));
+    inspection.findings.push(told.at(Pointer::to(&"/location")));
     for message in ["finding-enclosure-scope", "finding-enclosure-inside"] {
         inspection.findings.push(Finding::new(&SCOPE, Status::Advisory, message));
     }

@@ -49,7 +49,7 @@ impl Lengths {
         conductor: &FreeConductor,
         depth: Option<Figure>,
     ) -> Option<ConductorLength> {
-        let at = Pointer::of("/conductors/#", index);
+        let at = Pointer::of(&"/conductors/#", index);
         let id = conductor.id.as_ref().map(Name::as_str);
         self.inspection.about(id, index);
         match conductor.role {
@@ -64,9 +64,9 @@ impl Lengths {
             FreeConductorRole::Spliced | FreeConductorRole::Terminated => {}
         }
         let depth_at = if conductor.emergence_depth.is_some() {
-            at.member("/emergence_depth")
+            at.member(&"/emergence_depth")
         } else {
-            Pointer::to("/emergence_depth")
+            Pointer::to(&"/emergence_depth")
         };
         let depth = match conductor.emergence_depth {
             Some(own) => self.depth(Some(own), depth_at),
@@ -100,18 +100,18 @@ impl Lengths {
     fn counted(&mut self, conductor: &FreeConductor, at: Pointer) -> Counted {
         let mut damage = conductor.damage;
         if damage.is_some_and(|damage| damage.place == DamagePlace::InWall) {
-            self.inspection.open(&SPLICE_PLACE, None, at.member("/damage"), "finding-damage-in-wall");
+            self.inspection.open(&SPLICE_PLACE, None, at.member(&"/damage"), "finding-damage-in-wall");
             damage = None;
         }
         let (length, at, cut_off, sentences) = match (damage, conductor.spliced_to_reach) {
             (Some(Damage { sound_length, .. }), _) => {
-                (sound_length, at.member("/damage/sound_length"), true, CUT_BACK)
+                (sound_length, at.member(&"/damage/sound_length"), true, CUT_BACK)
             }
             (None, Some(extension)) if !self.spliced_length_counts(extension.kind) => {
-                let at = at.member("/spliced_to_reach/length_in_one_piece");
+                let at = at.member(&"/spliced_to_reach/length_in_one_piece");
                 (extension.length_in_one_piece, at, true, IN_ONE_PIECE)
             }
-            (None, _) => (conductor.free_length, at.member("/free_length"), false, PLAIN),
+            (None, _) => (conductor.free_length, at.member(&"/free_length"), false, PLAIN),
         };
         let proof = &mut self.inspection.proof;
         let figure = length.map(|length| proof.given(&LENGTH, length.value(), Measure::Length, at));
@@ -166,7 +166,7 @@ impl Lengths {
         if self.small == Some(false) {
             return None;
         }
-        let outside_at = at.member("/length_outside_opening");
+        let outside_at = at.member(&"/length_outside_opening");
         let measured = conductor.length_outside_opening.filter(|_| !counted.cut_off);
         if measured.is_none() && conductor.length_outside_opening.is_some() {
             self.inspection.proof.does_not_apply(&OUTSIDE, "cut-off-before-its-end", Some(outside_at));
@@ -189,7 +189,7 @@ impl Lengths {
             return Some(self.inspection.open(&OUTSIDE, Some((relation, limit)), missing, REACH.open));
         };
         if self.small.is_none() && !relation.holds(reach.value, limit.value) {
-            let opening = Pointer::to("/opening");
+            let opening = Pointer::to(&"/opening");
             return Some(self.inspection.open(
                 &OUTSIDE,
                 Some((relation, limit)),
@@ -211,8 +211,8 @@ impl Lengths {
         at: Pointer,
         must_reach: Option<Figure>,
     ) -> SpliceAnswer {
-        let at = at.member("/spliced_to_reach");
-        let place = at.member("/spliced_to_reach/splice_inside_box");
+        let at = at.member(&"/spliced_to_reach");
+        let place = at.member(&"/spliced_to_reach/splice_inside_box");
         self.inspection.fact(&SPLICE_PLACE, extension.splice_inside_box, place, PLACE);
         let counts = self.spliced_length_counts(extension.kind);
         let stated_by_edition = self.stated();

@@ -11,16 +11,16 @@ pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     if let Some(BoxOpening { width, height, diameter: Some(_) }) = request.opening
         && (width.is_some() || height.is_some())
     {
-        faults.add(Pointer::to("/opening/diameter"), Conflict, "fault-round-opening-with-sides");
+        faults.add(Pointer::to(&"/opening/diameter"), Conflict, "fault-round-opening-with-sides");
     }
-    faults.at_most(Pointer::to("/rings"), request.rings.len(), MOST_ITEMS);
-    faults.at_most(Pointer::to("/conductors"), request.conductors.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/rings"), request.rings.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/conductors"), request.conductors.len(), MOST_ITEMS);
     faults.distinct_ids(request.conductors.iter().enumerate().filter_map(|(index, conductor)| {
-        let at = Pointer::of("/conductors/#", index).member("/id");
+        let at = Pointer::of(&"/conductors/#", index).member(&"/id");
         conductor.id.as_ref().map(|id| (id.as_str(), at))
     }));
     for (index, conductor) in request.conductors.iter().enumerate() {
-        of_conductor(conductor, Pointer::of("/conductors/#", index), faults);
+        of_conductor(conductor, Pointer::of(&"/conductors/#", index), faults);
     }
 }
 
@@ -30,25 +30,25 @@ fn of_conductor(conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
     if let (Some(damage), Some(_)) = (damage, spliced_to_reach)
         && damage.place == DamagePlace::InsideBox
     {
-        faults.add(at.member("/damage"), Conflict, "fault-damage-already-spliced");
+        faults.add(at.member(&"/damage"), Conflict, "fault-damage-already-spliced");
     }
     if spliced_to_reach.is_some() && unbroken {
-        faults.add(at.member("/spliced_to_reach"), Conflict, "fault-unbroken-conductor-spliced");
+        faults.add(at.member(&"/spliced_to_reach"), Conflict, "fault-unbroken-conductor-spliced");
     }
     if let Some(Damage { place: DamagePlace::InWall, sound_length: Some(_) }) = damage {
-        faults.add(at.member("/damage/sound_length"), Conflict, "fault-sound-length-in-wall");
+        faults.add(at.member(&"/damage/sound_length"), Conflict, "fault-sound-length-in-wall");
     }
     let sound = damage.and_then(|damage| damage.sound_length);
     if let (Some(sound), Some(whole)) = (sound, free_length)
         && sound > *whole
     {
-        faults.add(at.member("/damage/sound_length"), Conflict, "fault-part-longer-than-conductor");
+        faults.add(at.member(&"/damage/sound_length"), Conflict, "fault-part-longer-than-conductor");
     }
     let piece = spliced_to_reach.and_then(|extension| extension.length_in_one_piece);
     if let (Some(piece), Some(whole)) = (piece, free_length)
         && piece > *whole
     {
-        let at = at.member("/spliced_to_reach/length_in_one_piece");
+        let at = at.member(&"/spliced_to_reach/length_in_one_piece");
         faults.add(at, Conflict, "fault-part-longer-than-conductor");
     }
 }

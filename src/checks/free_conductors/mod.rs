@@ -62,7 +62,7 @@ impl Check for FreeConductors {
 
     fn evaluate(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Evaluation<FreeConductorsOutcome> {
         let mut lengths = Lengths::of_box(rulebook, request);
-        let depth = lengths.depth(request.emergence_depth, Pointer::to("/emergence_depth"));
+        let depth = lengths.depth(request.emergence_depth, Pointer::to(&"/emergence_depth"));
         let required = lengths.required(depth);
         let conductors: Vec<ConductorLength> = request
             .conductors
@@ -107,11 +107,11 @@ impl Lengths {
         let limit = proof.stated(&book.small_opening);
         let small = request.opening.as_ref().and_then(|opening| is_small(&mut proof, opening, limit));
         if small == Some(false) {
-            proof.does_not_apply(&OUTSIDE, "large-opening", Some(Pointer::to("/opening")));
+            proof.does_not_apply(&OUTSIDE, "large-opening", Some(Pointer::to(&"/opening")));
         }
         let rings = request.rings.iter().enumerate().map(|(index, ring)| {
-            let item = Pointer::of("/rings/#", index);
-            let depth = proof.given(&OUTSIDE, ring.depth.value(), Measure::Length, item.member("/depth"));
+            let item = Pointer::of(&"/rings/#", index);
+            let depth = proof.given(&OUTSIDE, ring.depth.value(), Measure::Length, item.member(&"/depth"));
             match ring.count {
                 None => depth,
                 Some(count) => {
@@ -148,12 +148,12 @@ impl Lengths {
 /// Whether any dimension of an opening is below the limit; `None` while a dimension is missing that could be.
 fn is_small(proof: &mut Derivation, opening: &BoxOpening, limit: Figure) -> Option<bool> {
     let BoxOpening { width, height, diameter } = opening;
-    let sides = [(width, "/width"), (height, "/height"), (diameter, "/diameter")];
+    let sides = [(width, &"/width"), (height, &"/height"), (diameter, &"/diameter")];
     let mut known = 0;
     for (side, member) in sides {
         let Some(side) = side else { continue };
         known += 1;
-        let at = Pointer::to("/opening").member(member);
+        let at = Pointer::to(&"/opening").member(member);
         let side = proof.given(&OUTSIDE, side.value(), Measure::Length, at);
         let (below, _) = proof.compare(&OUTSIDE, side, Relation::Below, limit);
         if below {

@@ -24,8 +24,8 @@ const MARKED_INSIDE: Sentences = Sentences {
     broken: "finding-not-marked-inside",
     open: "finding-marked-inside-open",
 };
-const MARKED_WEIGHT: Pointer = Pointer::to("/box/marked_weight");
-const STRUCTURE: Pointer = Pointer::to("/load/carried_by_structure");
+const MARKED_WEIGHT: Pointer = Pointer::to(&"/box/marked_weight");
+const STRUCTURE: Pointer = Pointer::to(&"/load/carried_by_structure");
 
 type Ways = Vec<(&'static Rule, Way)>;
 
@@ -71,7 +71,7 @@ impl Outlet<'_> {
                 ways.push(self.way(&LIGHT_LUMINAIRE, |outlet| outlet.light(&LIGHT_LUMINAIRE, light, hung)));
             }
             OutletPosition::Ceiling => {
-                let at = Some(Pointer::to("/load/position"));
+                let at = Some(Pointer::to(&"/load/position"));
                 self.inspection.proof.does_not_apply(&LIGHT_LUMINAIRE, "not-on-a-wall", at);
             }
         }
@@ -100,7 +100,7 @@ impl Outlet<'_> {
         self.inspection.fact(
             rule,
             self.outlet_box.identified,
-            Pointer::to("/box/identified"),
+            Pointer::to(&"/box/identified"),
             Sentences {
                 met: "finding-luminaire-box-identified",
                 broken: "finding-luminaire-box-not-identified",
@@ -126,7 +126,7 @@ impl Outlet<'_> {
                 marked
             }
             None => {
-                self.inspection.proof.does_not_apply(&MARK, "no-weight-marked", Some(Pointer::to("/box")));
+                self.inspection.proof.does_not_apply(&MARK, "no-weight-marked", Some(Pointer::to(&"/box")));
                 ordinary
             }
         };
@@ -140,7 +140,7 @@ impl Outlet<'_> {
                 self.inspection.fact(
                     rule,
                     self.outlet_box.listed_for_weight,
-                    Pointer::to("/box/listed_for_weight"),
+                    Pointer::to(&"/box/listed_for_weight"),
                     Sentences {
                         met: "finding-box-listed-for-weight",
                         broken: "finding-box-not-listed-for-weight",
@@ -152,7 +152,7 @@ impl Outlet<'_> {
     }
 
     fn marked_inside(&mut self, rule: &'static Rule) {
-        let at = Pointer::to("/box/marked_inside");
+        let at = Pointer::to(&"/box/marked_inside");
         self.inspection.fact(rule, self.outlet_box.marked_inside, at, MARKED_INSIDE);
     }
 
@@ -174,7 +174,7 @@ impl Outlet<'_> {
         let fewest = self.inspection.proof.stated(&light.screws);
         self.inspection.limit(
             rule,
-            number(screws.map(|screws| screws.count.get()), "/load/screws/count"),
+            number(screws.map(|screws| screws.count.get()), &"/load/screws/count"),
             AtLeast,
             fewest,
             Sentences {
@@ -186,7 +186,7 @@ impl Outlet<'_> {
         let smallest = self.inspection.proof.stated(&light.screw_number);
         self.inspection.limit(
             rule,
-            number(screws.map(|screws| screws.number.get()), "/load/screws/number"),
+            number(screws.map(|screws| screws.number.get()), &"/load/screws/number"),
             AtLeast,
             smallest,
             Sentences {
@@ -203,7 +203,7 @@ impl Outlet<'_> {
         self.inspection.fact(
             &FAN,
             self.outlet_box.marked_for_fan,
-            Pointer::to("/box/marked_for_fan"),
+            Pointer::to(&"/box/marked_for_fan"),
             Sentences {
                 met: "finding-fan-box-marked",
                 broken: "finding-fan-box-not-marked",
@@ -257,7 +257,7 @@ impl Outlet<'_> {
             outlet.inspection.fact(
                 &FLOOR,
                 outlet.outlet_box.listed_for_floor,
-                Pointer::to("/box/listed_for_floor"),
+                Pointer::to(&"/box/listed_for_floor"),
                 Sentences {
                     met: "finding-floor-box-listed",
                     broken: "finding-floor-box-not-listed",
@@ -265,13 +265,13 @@ impl Outlet<'_> {
                 },
             );
         })];
-        let window = Pointer::to("/load/show_window_accepted");
+        let window = Pointer::to(&"/load/show_window_accepted");
         if receptacle.show_window_accepted == Some(true) {
             ways.push(self.way(&SHOW_WINDOW, |outlet| {
                 outlet.inspection.fact(
                     &SHOW_WINDOW,
                     receptacle.listed_assembly,
-                    Pointer::to("/load/listed_assembly"),
+                    Pointer::to(&"/load/listed_assembly"),
                     Sentences {
                         met: "finding-show-window-assembly-listed",
                         broken: "finding-show-window-assembly-not-listed",
@@ -287,11 +287,11 @@ impl Outlet<'_> {
 
     /// What hangs by a locking mounting receptacle stays within its listing, and the receptacle takes room in the box.
     fn separable(&mut self, load: &OutletLoad, separable: &SeparableFitting) {
-        let at = |member| Pointer::to("/load/separable").member(member);
+        let at = |member| Pointer::to(&"/load/separable").member(member);
         self.inspection.fact(
             &SEPARABLE,
             separable.listed,
-            at("/listed"),
+            at(&"/listed"),
             Sentences {
                 met: "finding-mounting-receptacle-listed",
                 broken: "finding-mounting-receptacle-not-listed",
@@ -301,7 +301,7 @@ impl Outlet<'_> {
         self.inspection.fact(
             &SEPARABLE,
             separable.compatible,
-            at("/compatible"),
+            at(&"/compatible"),
             Sentences {
                 met: "finding-mounting-fitting-compatible",
                 broken: "finding-mounting-fitting-not-compatible",
@@ -319,7 +319,7 @@ impl Outlet<'_> {
                     &SEPARABLE,
                     rated.value(),
                     Measure::Weight,
-                    at("/rated_weight"),
+                    at(&"/rated_weight"),
                 );
                 let sentences = Sentences {
                     met: "finding-mounting-weight-enough",
@@ -329,11 +329,11 @@ impl Outlet<'_> {
                 self.inspection.limit(&SEPARABLE, weight(hung, LOAD_WEIGHT), AtMost, rated, sentences);
             }
             None => {
-                self.inspection.open(&SEPARABLE, None, at("/rated_weight"), "finding-mounting-weight-open");
+                self.inspection.open(&SEPARABLE, None, at(&"/rated_weight"), "finding-mounting-weight-open");
             }
         }
         let room = Finding::new(&SEPARABLE, Status::Advisory, "finding-mounting-receptacle-takes-room");
-        self.inspection.findings.push(room.at(Pointer::to("/load/separable")));
+        self.inspection.findings.push(room.at(Pointer::to(&"/load/separable")));
     }
 
     /// A box that is listed as the sole support of a fan.
@@ -341,7 +341,7 @@ impl Outlet<'_> {
         self.inspection.fact(
             rule,
             self.outlet_box.listed_for_fan,
-            Pointer::to("/box/listed_for_fan"),
+            Pointer::to(&"/box/listed_for_fan"),
             Sentences {
                 met: "finding-fan-box-listed",
                 broken: "finding-fan-box-not-listed",

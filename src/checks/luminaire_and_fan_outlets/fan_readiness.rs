@@ -23,12 +23,12 @@ impl Outlet<'_> {
         };
         self.inspection.proof.does_not_apply(other, "not-in-edition", None);
         if let OutletLoad::CeilingFan(_) = load {
-            let at = Some(Pointer::to("/load/kind"));
+            let at = Some(Pointer::to(&"/load/kind"));
             self.inspection.proof.does_not_apply(rule, "a-fan-is-there", at);
             return;
         }
         let Some(location) = location else {
-            let at = Pointer::to("/fan_location");
+            let at = Pointer::to(&"/fan_location");
             let untold = Finding::new(rule, Status::Advisory, "finding-fan-location-not-told").at(at);
             self.inspection.findings.push(untold);
             return;
@@ -46,19 +46,20 @@ impl Outlet<'_> {
     /// Whether all conditions hold. One that does not rules the rule out; one that is not known leaves it open, unless the
     /// box is a fan box anyway.
     fn is_asked(&mut self, rule: &'static Rule, location: &FanLocation) -> bool {
-        let at = |member| Pointer::to("/fan_location").member(member);
-        let dwelling = Condition { given: location.dwelling, at: at("/dwelling"), without: "not-a-dwelling" };
+        let at = |member| Pointer::to(&"/fan_location").member(member);
+        let dwelling =
+            Condition { given: location.dwelling, at: at(&"/dwelling"), without: "not-a-dwelling" };
         let acceptable =
-            Condition { given: location.acceptable, at: at("/acceptable"), without: "no-place-for-a-fan" };
+            Condition { given: location.acceptable, at: at(&"/acceptable"), without: "no-place-for-a-fan" };
         let own = match self.figures.readiness {
             FanReadiness::SpareConductors => Condition {
                 given: location.spare_conductors,
-                at: at("/spare_conductors"),
+                at: at(&"/spare_conductors"),
                 without: "no-spare-conductors",
             },
             FanReadiness::HabitableRooms { .. } => Condition {
                 given: location.habitable_room,
-                at: at("/habitable_room"),
+                at: at(&"/habitable_room"),
                 without: "not-a-habitable-room",
             },
         };
@@ -84,11 +85,11 @@ impl Outlet<'_> {
 
     /// A box that is listed for a fan, or framing that can carry a bracket and can be reached.
     fn box_or_framing(&mut self, location: &FanLocation, through_box: bool) {
-        let at = |member| Pointer::to("/fan_location").member(member);
+        let at = |member| Pointer::to(&"/fan_location").member(member);
         let (_, listed) = self.way(&FAN_READY, |outlet| {
             outlet.fan_box(&FAN_READY);
         });
-        let through = (location.framing_access_through_box, at("/framing_access_through_box"));
+        let through = (location.framing_access_through_box, at(&"/framing_access_through_box"));
         let (given, place, sentences) = match through {
             (given, place) if through_box => (
                 given,
@@ -108,7 +109,7 @@ impl Outlet<'_> {
                 if given == Some(true) {
                     (given, place, sentences)
                 } else {
-                    (location.framing_access, at("/framing_access"), sentences)
+                    (location.framing_access, at(&"/framing_access"), sentences)
                 }
             }
         };

@@ -59,7 +59,11 @@ impl Check for LuminaireAndFanOutlets {
 
     fn faults(request: &LuminaireAndFanOutletsRequest, faults: &mut Faults) {
         if request.fan_location.is_some() && !is_on_ceiling(&request.load) {
-            faults.add(Pointer::to("/fan_location"), FaultCode::Conflict, "fault-fan-location-of-no-ceiling");
+            faults.add(
+                Pointer::to(&"/fan_location"),
+                FaultCode::Conflict,
+                "fault-fan-location-of-no-ceiling",
+            );
         }
     }
 
@@ -112,7 +116,7 @@ impl Outlet<'_> {
     }
 }
 
-const LOAD_WEIGHT: Pointer = Pointer::to("/load/weight");
+const LOAD_WEIGHT: Pointer = Pointer::to(&"/load/weight");
 
 /// A weight that a request may give.
 fn weight(value: Option<Weight>, at: Pointer) -> Given {

@@ -1,5 +1,6 @@
 //! The volume side: the box, what is fitted to it, and what barriers take (314.16(A)).
 
+use super::contents::Figures;
 use super::request::{Barrier, Enclosure, InsideDimensions, Many, Material, Section, Space};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
@@ -19,7 +20,7 @@ impl Capacity {
     /// Adds up an enclosure.
     pub fn of(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<Finding>) -> Self {
         let own = own_volume(proof, enclosure, findings);
-        let sections: Vec<Figure> = enclosure
+        let sections: Figures = enclosure
             .sections
             .iter()
             .enumerate()
@@ -36,7 +37,7 @@ impl Capacity {
         };
         if !enclosure.barriers.is_empty() {
             let finding = Finding::new(&BARRIER, Status::Advisory, "finding-barrier-policy");
-            findings.push(finding.at(Pointer::to("/enclosure/barriers")));
+            findings.push(finding.at(Pointer::to(&"/enclosure/barriers")));
         }
         Self { added, total }
     }
@@ -61,11 +62,11 @@ impl Capacity {
 
 /// What a space is shared out by.
 fn weight(proof: &mut Derivation, space: &Space, index: usize) -> Option<Figure> {
-    let at = |member| Pointer::of("/spaces/#", index).member(member);
+    let at = |member| Pointer::of(&"/spaces/#", index).member(member);
     match (space.gangs, space.measured_volume) {
-        (Some(gangs), _) => Some(proof.given(&BARRIER, gangs.get().into(), Measure::Number, at("/gangs"))),
+        (Some(gangs), _) => Some(proof.given(&BARRIER, gangs.get().into(), Measure::Number, at(&"/gangs"))),
         (None, Some(volume)) => {
-            Some(proof.given(&BARRIER, volume.value(), Measure::Volume, at("/measured_volume")))
+            Some(proof.given(&BARRIER, volume.value(), Measure::Volume, at(&"/measured_volume")))
         }
         (None, None) => None,
     }
@@ -74,7 +75,7 @@ fn weight(proof: &mut Derivation, space: &Space, index: usize) -> Option<Figure>
 fn own_volume(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<Finding>) -> Option<Figure> {
     if let Some(mark) = enclosure.marked_volume {
         let marked =
-            proof.given(&MARKED, mark.value(), Measure::Volume, Pointer::to("/enclosure/marked_volume"));
+            proof.given(&MARKED, mark.value(), Measure::Volume, Pointer::to(&"/enclosure/marked_volume"));
         if enclosure.standard.is_some() {
             let table = standard_volume(proof, enclosure)?;
             let (below, step) = proof.compare(&MARKED, marked, Relation::Below, table);
@@ -83,7 +84,7 @@ fn own_volume(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<
                     Finding::new(&MARKED, Status::Advisory, "finding-mark-below-table")
                         .with("marked", marked)
                         .with("table", table)
-                        .at(Pointer::to("/enclosure/marked_volume"))
+                        .at(Pointer::to(&"/enclosure/marked_volume"))
                         .step(step),
                 );
             }
@@ -100,8 +101,8 @@ fn own_volume(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<
     if measured.is_none() {
         findings.push(
             Finding::new(&MARKED, Status::NotDetermined, "finding-volume-not-established")
-                .at(Pointer::to("/enclosure"))
-                .supply(Pointer::to("/enclosure/marked_volume")),
+                .at(Pointer::to(&"/enclosure"))
+                .supply(Pointer::to(&"/enclosure/marked_volume")),
         );
     }
     measured
@@ -109,12 +110,12 @@ fn own_volume(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<
 
 fn standard_volume(proof: &mut Derivation, enclosure: &Enclosure) -> Option<Figure> {
     let standard = enclosure.standard?;
-    let at = Pointer::to("/enclosure/standard");
+    let at = Pointer::to(&"/enclosure/standard");
     let one = proof.lookup(&STANDARD, standard.volume(proof.units()), Some(at));
     Some(match enclosure.gangs {
         Some(gangs) if standard.shape().is_per_gang() => {
             let gangs =
-                proof.given(&ASSEMBLY, gangs.get().into(), Measure::Number, Pointer::to("/enclosure/gangs"));
+                proof.given(&ASSEMBLY, gangs.get().into(), Measure::Number, Pointer::to(&"/enclosure/gangs"));
             proof.product(&ASSEMBLY, gangs, one, None)
         }
         _ => one,
@@ -130,9 +131,9 @@ fn large_box_volume(
     let units = proof.units();
     let side =
         |proof: &mut Derivation, value, at| proof.given(&MARKED, value, Measure::Length, Pointer::to(at));
-    let length = side(proof, inside.length.value(), "/enclosure/inside_dimensions/length");
-    let width = side(proof, inside.width.value(), "/enclosure/inside_dimensions/width");
-    let depth = side(proof, inside.depth.value(), "/enclosure/inside_dimensions/depth");
+    let length = side(proof, inside.length.value(), &"/enclosure/inside_dimensions/length");
+    let width = side(proof, inside.width.value(), &"/enclosure/inside_dimensions/width");
+    let depth = side(proof, inside.depth.value(), &"/enclosure/inside_dimensions/depth");
     let face = proof.product_in(&MARKED, length, width, units.of(Measure::Area));
     let book = proof.rulebook().clone();
     let factor = proof.stated(&book.outlet_volume.volume_of_unit_cube);
@@ -149,7 +150,7 @@ fn large_box_volume(
             findings.push(
                 Finding::new(&MARKED, Status::Advisory, "finding-inside-measure")
                     .with("volume", volume)
-                    .at(Pointer::to("/enclosure/inside_dimensions"))
+                    .at(Pointer::to(&"/enclosure/inside_dimensions"))
                     .step(step),
             );
             Some(volume)
@@ -164,13 +165,13 @@ fn section_volume(
     index: usize,
     findings: &mut Vec<Finding>,
 ) -> Option<Figure> {
-    let item = Pointer::of("/enclosure/sections/#", index);
+    let item = Pointer::of(&"/enclosure/sections/#", index);
     let one = match (section.marked_volume, section.standard) {
         (Some(mark), _) => {
-            proof.given(&ASSEMBLY, mark.value(), Measure::Volume, item.member("/marked_volume"))
+            proof.given(&ASSEMBLY, mark.value(), Measure::Volume, item.member(&"/marked_volume"))
         }
         (None, Some(standard)) => {
-            proof.lookup(&ASSEMBLY, standard.volume(proof.units()), Some(item.member("/standard")))
+            proof.lookup(&ASSEMBLY, standard.volume(proof.units()), Some(item.member(&"/standard")))
         }
         (None, None) => {
             let step = proof.does_not_apply(&ASSEMBLY, "unmarked", Some(item));
@@ -188,10 +189,10 @@ fn less_barriers(proof: &mut Derivation, assembled: Figure, barriers: &[Barrier]
         .iter()
         .enumerate()
         .map(|(index, barrier)| {
-            let item = Pointer::of("/enclosure/barriers/#", index);
+            let item = Pointer::of(&"/enclosure/barriers/#", index);
             let one = match (barrier.marked_volume, barrier.material) {
                 (Some(mark), _) => {
-                    proof.given(&BARRIER, mark.value(), Measure::Volume, item.member("/marked_volume"))
+                    proof.given(&BARRIER, mark.value(), Measure::Volume, item.member(&"/marked_volume"))
                 }
                 (None, Material::Metal) => proof.stated(&book.outlet_volume.metal_barrier),
                 (None, Material::Nonmetallic) => proof.stated(&book.outlet_volume.nonmetallic_barrier),

@@ -15,7 +15,7 @@ pub(super) fn find(request: &OutletFillRequest, faults: &mut Faults) {
     let divided = request.enclosure.as_ref().is_some_and(|enclosure| !enclosure.barriers.is_empty());
     match (&request.contents, request.spaces.is_empty()) {
         (Some(_), false) => {
-            faults.add(Pointer::to("/contents"), Conflict, "fault-contents-and-spaces");
+            faults.add(Pointer::to(&"/contents"), Conflict, "fault-contents-and-spaces");
         }
         (None, true) => {
             faults.add(Pointer::ROOT, FaultCode::MissingMember, "fault-no-contents");
@@ -23,44 +23,44 @@ pub(super) fn find(request: &OutletFillRequest, faults: &mut Faults) {
         _ => {}
     }
     if divided && request.spaces.is_empty() {
-        faults.add(Pointer::to("/enclosure/barriers"), Conflict, "fault-barriers-without-spaces");
+        faults.add(Pointer::to(&"/enclosure/barriers"), Conflict, "fault-barriers-without-spaces");
     }
     if !divided && !request.spaces.is_empty() && request.enclosure.is_some() {
-        faults.add(Pointer::to("/spaces"), Conflict, "fault-spaces-without-barriers");
+        faults.add(Pointer::to(&"/spaces"), Conflict, "fault-spaces-without-barriers");
     }
     if let Some(contents) = &request.contents {
         of_contents(contents, None, faults);
     }
-    faults.at_most(Pointer::to("/spaces"), request.spaces.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/spaces"), request.spaces.len(), MOST_ITEMS);
     of_spaces(&request.spaces, faults);
 }
 
 fn of_enclosure(enclosure: &Enclosure, faults: &mut Faults) {
-    let at = |member| Pointer::to("/enclosure").member(member);
-    faults.at_most(at("/sections"), enclosure.sections.len(), MOST_ITEMS);
-    faults.at_most(at("/barriers"), enclosure.barriers.len(), MOST_ITEMS);
+    let at = |member| Pointer::to(&"/enclosure").member(member);
+    faults.at_most(at(&"/sections"), enclosure.sections.len(), MOST_ITEMS);
+    faults.at_most(at(&"/barriers"), enclosure.barriers.len(), MOST_ITEMS);
     if let Some(standard) = enclosure.standard {
         if enclosure.material == Some(Material::Nonmetallic) {
-            faults.add(at("/material"), Conflict, "fault-standard-box-is-metal");
+            faults.add(at(&"/material"), Conflict, "fault-standard-box-is-metal");
         }
         if enclosure.inside_dimensions.is_some() {
-            faults.add(at("/inside_dimensions"), Conflict, "fault-standard-box-is-not-measured");
+            faults.add(at(&"/inside_dimensions"), Conflict, "fault-standard-box-is-not-measured");
         }
         let gangs = enclosure.gangs.map_or(1, |gangs| gangs.get());
         let shape = standard.shape();
         if !shape.takes_gangs(gangs) {
-            faults.add(at("/gangs"), Conflict, "fault-gangs-of-standard-box").arguments =
+            faults.add(at(&"/gangs"), Conflict, "fault-gangs-of-standard-box").arguments =
                 vec![("box", standard.key().to_owned()), ("gangs", gangs.to_string())];
         }
     }
     if enclosure.marked_volume.is_some() && enclosure.inside_dimensions.is_some() {
-        faults.add(at("/inside_dimensions"), Conflict, "fault-marked-box-is-not-measured");
+        faults.add(at(&"/inside_dimensions"), Conflict, "fault-marked-box-is-not-measured");
     }
     if let Some(inside) = enclosure.inside_dimensions {
         for (side, member) in [
-            (inside.length, "/inside_dimensions/length"),
-            (inside.width, "/inside_dimensions/width"),
-            (inside.depth, "/inside_dimensions/depth"),
+            (inside.length, &"/inside_dimensions/length"),
+            (inside.width, &"/inside_dimensions/width"),
+            (inside.depth, &"/inside_dimensions/depth"),
         ] {
             if side.value() > Decimal::whole(LONGEST_SIDE) {
                 faults.add(at(member), FaultCode::OutOfBounds, "fault-side-too-long").arguments =
@@ -75,19 +75,19 @@ const LONGEST_SIDE: i32 = 10_000;
 
 fn of_spaces(spaces: &[Space], faults: &mut Faults) {
     if spaces.len() == 1 {
-        faults.add(Pointer::to("/spaces"), Conflict, "fault-one-space");
+        faults.add(Pointer::to(&"/spaces"), Conflict, "fault-one-space");
     }
     let by_gangs = spaces.iter().filter(|space| space.gangs.is_some()).count();
     let by_measure = spaces.iter().filter(|space| space.measured_volume.is_some()).count();
     let one_way = (by_gangs, by_measure) == (spaces.len(), 0) || (by_gangs, by_measure) == (0, spaces.len());
     if !one_way {
-        faults.add(Pointer::to("/spaces"), Conflict, "fault-shares-of-spaces");
+        faults.add(Pointer::to(&"/spaces"), Conflict, "fault-shares-of-spaces");
     }
     faults.distinct_ids(
         spaces
             .iter()
             .enumerate()
-            .map(|(index, space)| (space.id.as_str(), Pointer::of("/spaces/#", index).member("/id"))),
+            .map(|(index, space)| (space.id.as_str(), Pointer::of(&"/spaces/#", index).member(&"/id"))),
     );
     for (index, space) in spaces.iter().enumerate() {
         of_contents(&space.contents, Some(index), faults);
@@ -96,7 +96,7 @@ fn of_spaces(spaces: &[Space], faults: &mut Faults) {
 
 pub(in crate::checks) fn of_contents(contents: &Contents, space: Option<usize>, faults: &mut Faults) {
     let within = |pointer: Pointer| match space {
-        Some(index) => pointer.under("/spaces/#", index),
+        Some(index) => pointer.under(&"/spaces/#", index),
         None => pointer,
     };
     let list = |name| within(Pointer::to(name));
@@ -111,36 +111,36 @@ pub(in crate::checks) fn of_contents(contents: &Contents, space: Option<usize>, 
         terminal_blocks,
         small_parts,
     } = contents;
-    faults.at_most(list("/contents/conductors"), conductors.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/cables"), cables.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/grounding"), grounding.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/clamps"), clamps.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/support_fittings"), support_fittings.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/devices"), devices.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/terminal_blocks"), terminal_blocks.len(), MOST_ITEMS);
-    faults.at_most(list("/contents/small_parts"), small_parts.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/conductors"), conductors.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/cables"), cables.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/grounding"), grounding.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/clamps"), clamps.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/support_fittings"), support_fittings.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/devices"), devices.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/terminal_blocks"), terminal_blocks.len(), MOST_ITEMS);
+    faults.at_most(list(&"/contents/small_parts"), small_parts.len(), MOST_ITEMS);
     if let Some(canopy) = canopy {
-        faults.at_most(list("/contents/canopy/fixture_wires"), canopy.fixture_wires.len(), MOST_ITEMS);
-        faults.at_most(list("/contents/canopy/grounding"), canopy.grounding.len(), MOST_ITEMS);
+        faults.at_most(list(&"/contents/canopy/fixture_wires"), canopy.fixture_wires.len(), MOST_ITEMS);
+        faults.at_most(list(&"/contents/canopy/grounding"), canopy.grounding.len(), MOST_ITEMS);
     }
     for (index, conductor) in conductors.iter().enumerate() {
-        let item = within(Pointer::of("/contents/conductors/#", index));
+        let item = within(Pointer::of(&"/contents/conductors/#", index));
         match (conductor.role, conductor.loop_length) {
             (Role::Loop, None) => {
                 faults.add(
-                    item.member("/loop_length"),
+                    item.member(&"/loop_length"),
                     FaultCode::MissingMember,
                     "fault-loop-without-length",
                 );
             }
             (Role::Loop, Some(_)) | (_, None) => {}
             (_, Some(_)) => {
-                faults.add(item.member("/loop_length"), Conflict, "fault-length-without-loop");
+                faults.add(item.member(&"/loop_length"), Conflict, "fault-length-without-loop");
             }
         }
     }
     for (index, Clamp { kind, volume, count: _ }) in clamps.iter().enumerate() {
-        let at = within(Pointer::of("/contents/clamps/#", index)).member("/volume");
+        let at = within(Pointer::of(&"/contents/clamps/#", index)).member(&"/volume");
         match (kind, volume) {
             (ClampKind::TerminatingAssembly, None) => {
                 faults.add(at, FaultCode::MissingMember, "fault-assembly-without-volume");
@@ -152,7 +152,7 @@ pub(in crate::checks) fn of_contents(contents: &Contents, space: Option<usize>, 
         }
     }
     faults.distinct_ids(devices.iter().enumerate().filter_map(|(index, device)| {
-        let at = within(Pointer::of("/contents/devices/#", index)).member("/id");
+        let at = within(Pointer::of(&"/contents/devices/#", index)).member(&"/id");
         device.id.as_ref().map(|id| (id.as_str(), at))
     }));
 }

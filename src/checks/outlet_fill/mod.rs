@@ -36,6 +36,7 @@ use crate::quantity::{Decimal, Measure};
 use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rulebook, outlet_volume};
 use capacity::Capacity;
+use contents::Figures;
 pub(in crate::checks) use contents::Fill;
 pub(in crate::checks) use faults::of_contents as faults_of_contents;
 
@@ -87,7 +88,11 @@ impl Check for OutletFill {
             let available =
                 capacity.as_ref().map(|capacity| capacity.share(&mut proof, &request.spaces, space));
             spaces.push(close(&mut proof, &mut fill, available, space.map(|(_, space)| space)));
-            findings.append(&mut fill.findings);
+            if findings.is_empty() {
+                findings = fill.findings;
+            } else {
+                findings.append(&mut fill.findings);
+            }
         }
         let verdict = request.enclosure.is_some().then(|| Verdict::of(&findings));
         let outcome = OutletFillOutcome { spaces, boxes: offer };
@@ -179,29 +184,28 @@ fn offer_boxes(
     let octagonal = proof.stated(&book.outlet_volume.octagonal_box_gangs);
     let needed = fill.with_assemblies(proof);
     let step = proof.select_boxes(rule, BoxesAsked { needed, added, gangs, square, octagonal });
-    BoxOffer { gangs, fits: proof.selected().to_vec(), step }
+    BoxOffer { gangs, fits: proof.selected().clone(), step }
 }
 
 /// The gangs that the devices need together, or those of the box if it was given with more.
 fn gangs_needed(proof: &mut Derivation, request: &OutletFillRequest, contents: &Contents) -> Figure {
     let rule = &outlet_volume::OFFER;
-    let mut needed: Vec<Figure> = Vec::new();
+    let mut needed = Figures::new();
     for (index, device) in contents.devices.iter().enumerate() {
-        let item = Pointer::of("/contents/devices/#", index);
+        let item = Pointer::of(&"/contents/devices/#", index);
         let count = proof.count(rule, device.count.map(Many::get), item);
         needed.push(match device.gangs {
             None => count,
             Some(gangs) => {
-                let gangs = proof.given(rule, gangs.get().into(), Measure::Number, item.member("/gangs"));
+                let gangs = proof.given(rule, gangs.get().into(), Measure::Number, item.member(&"/gangs"));
                 proof.product(rule, count, gangs, None)
             }
         });
     }
     let by_devices = (!needed.is_empty()).then(|| proof.sum(rule, &needed));
-    let given =
-        request.enclosure.as_ref().and_then(|enclosure| enclosure.gangs).map(|gangs| {
-            proof.given(rule, gangs.get().into(), Measure::Number, Pointer::to("/enclosure/gangs"))
-        });
+    let given = request.enclosure.as_ref().and_then(|enclosure| enclosure.gangs).map(|gangs| {
+        proof.given(rule, gangs.get().into(), Measure::Number, Pointer::to(&"/enclosure/gangs"))
+    });
     match (by_devices, given) {
         (Some(devices), Some(given)) => proof.largest(rule, &[devices, given]).unwrap_or(given),
         (Some(one), None) | (None, Some(one)) => one,

@@ -1,8 +1,8 @@
 //! What is answered about an outlet box.
 
-use crate::checks::Verdict;
+use crate::checks::{Name, Verdict};
 use crate::derivation::{Figure, Pointer, StepId};
-use crate::tables::standard_boxes::StandardBox;
+use crate::tables::standard_boxes::{StandardBox, StandardBoxes};
 use crate::trade::ConductorSize;
 use serde::Serialize;
 use smallvec::SmallVec;
@@ -26,7 +26,8 @@ pub struct BoxOffer {
     /// The gangs that a box counted by the gang is taken with.
     pub gangs: Figure,
     /// The boxes, smallest first, by their key in the table `standard-boxes`.
-    pub fits: Vec<StandardBox>,
+    #[schema(value_type = Vec<StandardBox>)]
+    pub fits: StandardBoxes,
     /// The step of the proof that picked them.
     pub step: StepId,
 }
@@ -114,8 +115,9 @@ pub struct TallyLine {
     #[schema(value_type = String, example = "outlet-fill.conductors")]
     pub rule: &'static str,
     /// The caller's names for the devices, where given.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub ids: Vec<String>,
+    #[serde(skip_serializing_if = "SmallVec::is_empty")]
+    #[schema(value_type = Vec<String>)]
+    pub ids: SmallVec<[Name; 1]>,
     /// The inputs that it comes from.
     #[schema(value_type = Vec<Pointer>)]
     pub at: Places,

@@ -10,7 +10,7 @@ use crate::tables::conductor_volume;
 /// the space also raises what clamps and support fittings take, which are sized by the largest conductor.
 pub(super) fn left(proof: &mut Derivation, fill: &mut Fill, margin: Figure) -> Vec<Room> {
     let mut room = Vec::with_capacity(7);
-    for size in conductor_volume::sizes() {
+    for size in conductor_volume::sizes().iter() {
         let Some(each) = fill.allowance_of(proof, size) else { continue };
         let raised = match (fill.by_largest, fill.largest) {
             (Some(allowances), Some(largest)) if each.value > largest.value => {

@@ -1,7 +1,7 @@
 //! A box without barriers, or one section of a divided box: what is evaluated by itself.
 
 use super::request::{InsideBox, PullBoxRequest, Wall};
-use crate::derivation::Pointer;
+use crate::derivation::{Pattern, Pointer};
 use std::collections::HashMap;
 
 /// One box or section, with its entries and pulls by their places in the request.
@@ -33,13 +33,13 @@ pub(super) fn all(request: &PullBoxRequest) -> Vec<Chamber<'_>> {
     };
     let mut chambers = Vec::with_capacity(request.sections.len().max(1));
     if request.sections.is_empty() {
-        chambers.push(empty(None, request.inside, Pointer::to("/box")));
+        chambers.push(empty(None, request.inside, Pointer::to(&"/box")));
     }
     for (index, section) in request.sections.iter().enumerate() {
         chambers.push(empty(
             Some(section.id.as_str()),
             section.inside,
-            Pointer::of("/sections/#/box", index),
+            Pointer::of(&"/sections/#/box", index),
         ));
     }
     let mut places: HashMap<&str, (usize, usize)> = HashMap::with_capacity(request.entries.len());
@@ -87,11 +87,11 @@ impl Axis {
     }
 
     /// The member of the inside dimensions.
-    pub const fn member(self) -> &'static str {
+    pub const fn member(self) -> Pattern {
         match self {
-            Self::Width => "/width",
-            Self::Height => "/height",
-            Self::Depth => "/depth",
+            Self::Width => &"/width",
+            Self::Height => &"/height",
+            Self::Depth => &"/depth",
         }
     }
 }
@@ -133,13 +133,13 @@ impl Wall {
         matches!(self, Self::Left | Self::Bottom | Self::Back)
     }
 
-    /// The word for it in a sentence.
-    pub(super) const fn word(self) -> &'static str {
+    /// The name that a sentence chooses its words by.
+    pub(super) const fn name(self) -> &'static str {
         match self {
-            Self::Left => "left wall",
-            Self::Right => "right wall",
-            Self::Top => "top wall",
-            Self::Bottom => "bottom wall",
+            Self::Left => "left",
+            Self::Right => "right",
+            Self::Top => "top",
+            Self::Bottom => "bottom",
             Self::Back => "back",
         }
     }

@@ -28,11 +28,11 @@ impl<'a> Entered<'a> {
 
     /// An entry that counts with the trade size of its raceway, or with that of the raceway its cable would need.
     pub fn by_trade_size(proof: &mut Derivation, sizer: &mut Sizer, entry: &'a Entry, index: usize) -> Self {
-        let at = Pointer::of("/entries/#", index);
+        let at = Pointer::of(&"/entries/#", index);
         if let Some(cable) = &entry.cable {
             let size = transposed::trade_size(proof, sizer, cable, index);
             let outside = cable.outside_diameter.map(|outside| {
-                let at = at.member("/cable/outside_diameter");
+                let at = at.member(&"/cable/outside_diameter");
                 proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
             });
             return Self::new(entry, at, size, outside.or(size));
@@ -45,9 +45,9 @@ impl<'a> Entered<'a> {
         let raceway = entry.raceway.as_ref();
         let size = raceway
             .and_then(|raceway| trade_sizes::of(raceway.trade_size, proof.units()))
-            .map(|cell| proof.lookup(&TRADE_SIZE, cell, Some(at.member("/raceway/trade_size"))));
+            .map(|cell| proof.lookup(&TRADE_SIZE, cell, Some(at.member(&"/raceway/trade_size"))));
         let outside = raceway.and_then(|raceway| raceway.outside_diameter).map(|outside| {
-            let at = at.member("/raceway/outside_diameter");
+            let at = at.member(&"/raceway/outside_diameter");
             proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
         });
         Self::new(entry, at, size, outside.or(size))

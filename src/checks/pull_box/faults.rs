@@ -16,23 +16,23 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
     let PullBoxRequest {
         entries, pulls, inside, sections, marked, power_distribution_blocks, layout, ..
     } = request;
-    faults.at_most(Pointer::to("/entries"), entries.len(), MOST_ENTRIES);
-    faults.at_most(Pointer::to("/pulls"), pulls.len(), MOST_PULLS);
-    faults.at_most(Pointer::to("/sections"), sections.len(), MOST_ITEMS);
-    let blocks = Pointer::to("/power_distribution_blocks");
+    faults.at_most(Pointer::to(&"/entries"), entries.len(), MOST_ENTRIES);
+    faults.at_most(Pointer::to(&"/pulls"), pulls.len(), MOST_PULLS);
+    faults.at_most(Pointer::to(&"/sections"), sections.len(), MOST_ITEMS);
+    let blocks = Pointer::to(&"/power_distribution_blocks");
     faults.at_most(blocks, power_distribution_blocks.len(), MOST_ITEMS);
-    for (list, at) in [(entries.is_empty(), "/entries"), (pulls.is_empty(), "/pulls")] {
+    for (list, at) in [(entries.is_empty(), &"/entries"), (pulls.is_empty(), &"/pulls")] {
         if list {
             faults.add(Pointer::to(at), MissingMember, "fault-empty-list");
         }
     }
-    let entry_at = |index| Pointer::of("/entries/#", index);
+    let entry_at = |index| Pointer::of(&"/entries/#", index);
     faults.distinct_ids(
-        entries.iter().enumerate().map(|(index, entry)| (entry.id.as_str(), entry_at(index).member("/id"))),
+        entries.iter().enumerate().map(|(index, entry)| (entry.id.as_str(), entry_at(index).member(&"/id"))),
     );
     of_sections(request, faults);
     if let Some(inside) = inside {
-        of_sides(inside, Pointer::to("/box"), faults);
+        of_sides(inside, Pointer::to(&"/box"), faults);
     }
     for (index, entry) in entries.iter().enumerate() {
         of_entry(request, entry, index, faults);
@@ -41,16 +41,16 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
     if let Some(marked) = marked {
         marked.faults(faults);
         if !sections.is_empty() {
-            faults.add(Pointer::to("/marked"), Conflict, "fault-marked-and-sections");
+            faults.add(Pointer::to(&"/marked"), Conflict, "fault-marked-and-sections");
         }
     }
     if let Some(layout) = layout {
         for (length, member) in [
-            (layout.clearance, "/clearance"),
-            (layout.wall_clearance, "/wall_clearance"),
-            (layout.step, "/step"),
+            (layout.clearance, &"/clearance"),
+            (layout.wall_clearance, &"/wall_clearance"),
+            (layout.step, &"/step"),
         ] {
-            at_most_long(length, Pointer::to("/layout").member(member), faults);
+            at_most_long(length, Pointer::to(&"/layout").member(member), faults);
         }
     }
 }
@@ -62,34 +62,35 @@ fn at_most_long(length: Option<Length>, at: Pointer, faults: &mut Faults) {
 }
 
 fn of_sides(inside: &InsideBox, at: Pointer, faults: &mut Faults) {
-    for (side, member) in [(inside.width, "/width"), (inside.height, "/height"), (inside.depth, "/depth")] {
+    for (side, member) in [(inside.width, &"/width"), (inside.height, &"/height"), (inside.depth, &"/depth")]
+    {
         at_most_long(Some(side), at.member(member), faults);
     }
 }
 
 fn of_sections(request: &PullBoxRequest, faults: &mut Faults) {
     let PullBoxRequest { inside, sections, .. } = request;
-    let at = |index| Pointer::of("/sections/#", index);
+    let at = |index| Pointer::of(&"/sections/#", index);
     faults.distinct_ids(
-        sections.iter().enumerate().map(|(index, section)| (section.id.as_str(), at(index).member("/id"))),
+        sections.iter().enumerate().map(|(index, section)| (section.id.as_str(), at(index).member(&"/id"))),
     );
     if sections.len() == 1 {
-        faults.add(Pointer::to("/sections"), Conflict, "fault-one-section");
+        faults.add(Pointer::to(&"/sections"), Conflict, "fault-one-section");
     }
     if !sections.is_empty() && inside.is_some() {
-        faults.add(Pointer::to("/box"), Conflict, "fault-box-and-sections");
+        faults.add(Pointer::to(&"/box"), Conflict, "fault-box-and-sections");
     }
     let measured = sections.iter().filter(|section| section.inside.is_some()).count();
     if measured != 0 && measured != sections.len() {
-        faults.add(Pointer::to("/sections"), Conflict, "fault-some-sections-measured");
+        faults.add(Pointer::to(&"/sections"), Conflict, "fault-some-sections-measured");
     }
     for (index, section) in sections.iter().enumerate() {
         if let Some(inside) = &section.inside {
-            of_sides(inside, Pointer::of("/sections/#/box", index), faults);
+            of_sides(inside, Pointer::of(&"/sections/#/box", index), faults);
         }
     }
     for (index, block) in request.power_distribution_blocks.iter().enumerate() {
-        let at = Pointer::of("/power_distribution_blocks/#", index).member("/section");
+        let at = Pointer::of(&"/power_distribution_blocks/#", index).member(&"/section");
         of_section_name(request, block.section.as_ref(), at, faults);
     }
 }
@@ -117,46 +118,46 @@ fn of_section_name(
 }
 
 fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut Faults) {
-    let at = Pointer::of("/entries/#", index);
-    of_section_name(request, entry.section.as_ref(), at.member("/section"), faults);
+    let at = Pointer::of(&"/entries/#", index);
+    of_section_name(request, entry.section.as_ref(), at.member(&"/section"), faults);
     let over = &entry.cables_over_1000_volts;
-    faults.at_most(at.member("/cables_over_1000_volts"), over.len(), MOST_ITEMS);
+    faults.at_most(at.member(&"/cables_over_1000_volts"), over.len(), MOST_ITEMS);
     match (request.over_1000_volts, over.is_empty()) {
         (true, true) => {
-            faults.add(at.member("/cables_over_1000_volts"), MissingMember, "fault-entry-without-cables");
+            faults.add(at.member(&"/cables_over_1000_volts"), MissingMember, "fault-entry-without-cables");
         }
         (false, false) => {
-            faults.add(at.member("/cables_over_1000_volts"), Conflict, "fault-cables-over-1000-volts");
+            faults.add(at.member(&"/cables_over_1000_volts"), Conflict, "fault-cables-over-1000-volts");
         }
         _ => {}
     }
     match (&entry.raceway, &entry.cable) {
         (Some(_), Some(_)) => {
-            faults.add(at.member("/cable"), Conflict, "fault-raceway-and-cable");
+            faults.add(at.member(&"/cable"), Conflict, "fault-raceway-and-cable");
         }
         (None, None) if !request.over_1000_volts => {
             faults.add(at, MissingMember, "fault-neither-raceway-nor-cable");
         }
         (None, Some(_)) if request.over_1000_volts => {
-            faults.add(at.member("/cable"), Conflict, "fault-cable-over-1000-volts");
+            faults.add(at.member(&"/cable"), Conflict, "fault-cable-over-1000-volts");
         }
         _ => {}
     }
     if let Some(raceway) = &entry.raceway {
-        at_most_long(raceway.outside_diameter, at.member("/raceway/outside_diameter"), faults);
+        at_most_long(raceway.outside_diameter, at.member(&"/raceway/outside_diameter"), faults);
     }
     if let Some(cable) = &entry.cable {
-        at_most_long(cable.outside_diameter, at.member("/cable/outside_diameter"), faults);
-        faults.at_most(at.member("/cable/conductors"), cable.conductors.len(), MOST_ITEMS);
+        at_most_long(cable.outside_diameter, at.member(&"/cable/outside_diameter"), faults);
+        faults.at_most(at.member(&"/cable/conductors"), cable.conductors.len(), MOST_ITEMS);
         if cable.conductors.is_empty() {
-            faults.add(at.member("/cable/conductors"), MissingMember, "fault-empty-list");
+            faults.add(at.member(&"/cable/conductors"), MissingMember, "fault-empty-list");
         }
     }
     for (place, cable) in over.iter().enumerate() {
-        let at = Pointer::of("/cables_over_1000_volts/#", place).under("/entries/#", index);
-        at_most_long(Some(cable.outside_diameter), at.member("/outside_diameter"), faults);
+        let at = Pointer::of(&"/cables_over_1000_volts/#", place).under(&"/entries/#", index);
+        at_most_long(Some(cable.outside_diameter), at.member(&"/outside_diameter"), faults);
         if cable.conductor_diameter > Some(cable.outside_diameter) {
-            faults.add(at.member("/conductor_diameter"), Conflict, "fault-conductor-over-cable");
+            faults.add(at.member(&"/conductor_diameter"), Conflict, "fault-conductor-over-cable");
         }
     }
     of_position(request, entry, at, faults);
@@ -164,7 +165,7 @@ fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut 
 
 fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mut Faults) {
     let Some(position) = entry.position else { return };
-    let at = at.member("/position");
+    let at = at.member(&"/position");
     let section = entry.section.as_ref();
     let in_section = request.sections.iter().find(|known| Some(&known.id) == section);
     if request.inside.is_none() && in_section.is_none_or(|section| section.inside.is_none()) {
@@ -178,23 +179,23 @@ fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mu
     let given = (position.from_left.is_some(), position.from_bottom.is_some(), position.from_back.is_some());
     if asked != given {
         faults.add(at, Conflict, "fault-position-not-in-wall").arguments =
-            vec![("wall", entry.wall.word().to_owned())];
+            vec![("wall", entry.wall.name().to_owned())];
     }
 }
 
 fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
     let entries: HashMap<&str, &Entry> =
         request.entries.iter().map(|entry| (entry.id.as_str(), entry)).collect();
-    let at = |index| Pointer::of("/pulls/#", index);
+    let at = |index| Pointer::of(&"/pulls/#", index);
     faults.distinct_ids(
         request
             .pulls
             .iter()
             .enumerate()
-            .filter_map(|(index, pull)| pull.id.as_ref().map(|id| (id.as_str(), at(index).member("/id")))),
+            .filter_map(|(index, pull)| pull.id.as_ref().map(|id| (id.as_str(), at(index).member(&"/id")))),
     );
     for (index, pull) in request.pulls.iter().enumerate() {
-        let list = at(index).member("/entries");
+        let list = at(index).member(&"/entries");
         faults.at_most(list, pull.entries.len(), MOST_JOINED);
         if pull.entries.len() < 2 {
             faults.add(list, OutOfBounds, "fault-pull-of-one-entry");
@@ -222,11 +223,11 @@ fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
                 .windows(2)
                 .any(|two| matches!(two, [one, other] if one.wall.opposite() == Some(other.wall)))
         {
-            faults.add(at(index).member("/offset"), Conflict, "fault-offset-not-opposite");
+            faults.add(at(index).member(&"/offset"), Conflict, "fault-offset-not-opposite");
         }
         let in_cable = joined.iter().any(|entry| entry.cable.is_some());
         if pull.largest_conductor.is_none() && !in_cable && !request.over_1000_volts {
-            let at = at(index).member("/largest_conductor");
+            let at = at(index).member(&"/largest_conductor");
             faults.add(at, MissingMember, "fault-pull-without-conductor");
         }
     }

@@ -154,7 +154,7 @@ fn without_positions(entered: &[Entered<'_>], open: &[(&Apart, &EntryDistanceOf)
             let Some(entry) = entered.get(place).filter(|entry| entry.entry.position.is_none()) else {
                 continue;
             };
-            let at = entry.at.member("/position");
+            let at = entry.at.member(&"/position");
             if !finding.supply.contains(&at) {
                 finding.supply.push(at);
             }
@@ -185,8 +185,8 @@ pub(super) fn compare_places(
             Some(step) => findings.push(
                 Finding::new(&PLACEMENT, Status::Violated, "finding-entry-outside-wall")
                     .with("entry", entry.id())
-                    .with("wall", entry.wall().word())
-                    .at(entry.at.member("/position"))
+                    .with("wall", entry.wall().name())
+                    .at(entry.at.member(&"/position"))
                     .step(step),
             ),
         }

@@ -31,7 +31,7 @@ pub(super) struct Joined {
 
 impl Joined {
     pub fn at(&self) -> Pointer {
-        Pointer::of("/pulls/#", self.pull)
+        Pointer::of(&"/pulls/#", self.pull)
     }
 }
 
@@ -65,7 +65,7 @@ pub(super) fn all(
         let largest = asked.largest_conductor.max(by_cable);
         let insulated = asked.insulated && asked.largest_conductor >= Some(ConductorSize::AWG_4);
         let large = request.over_1000_volts || insulated || by_cable >= Some(ConductorSize::AWG_4);
-        let at = Pointer::of("/pulls/#", *pull);
+        let at = Pointer::of(&"/pulls/#", *pull);
         if !large {
             let because =
                 if largest >= Some(ConductorSize::AWG_4) { "not-insulated" } else { "smaller-than-4-awg" };

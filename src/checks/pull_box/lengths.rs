@@ -188,7 +188,7 @@ pub(super) fn is_removable(proof: &mut Derivation, cover: Cover) -> bool {
         Cover::Fixed => false,
     };
     if !removable {
-        let at = Some(Pointer::to("/cover"));
+        let at = Some(Pointer::to(&"/cover"));
         proof.does_not_apply(&REMOVABLE_COVER, "cover-not-removable", at);
     }
     removable
@@ -200,7 +200,7 @@ fn unsized_entries(entered: &[Entered<'_>], findings: &mut Vec<Finding>) {
         entered.iter().filter(|entry| entry.size.is_none()).map(|entry| entry.at).collect();
     if !at.is_empty() {
         let mut finding = Finding::new(&CABLES, Status::NotDetermined, "finding-entry-without-size");
-        finding.supply = at.iter().map(|at| at.member("/raceway")).collect();
+        finding.supply = at.iter().map(|at| at.member(&"/raceway")).collect();
         finding.at = at;
         findings.push(finding);
     }

@@ -3,7 +3,7 @@
 use super::conductor_group::ConductorGroup;
 use crate::checks::raceway_fill::sizing::{Load, insulated};
 use crate::checks::{Faults, Finding, Status, present};
-use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
+use crate::derivation::{Derivation, Figure, Pattern, Pointer, Relation, StepId};
 use crate::quantity::Count;
 use crate::rulebook::pull::MARKED;
 use crate::rulebook::reading::MarkedSize;
@@ -30,14 +30,14 @@ pub struct Marking {
     pub conductors: Vec<ConductorGroup>,
 }
 
-const CONDUCTORS: &str = "/marked/conductors/#";
+const CONDUCTORS: Pattern = &"/marked/conductors/#";
 const COVERS: &str = "finding-mark-covers";
 const EXCEEDED: &str = "finding-mark-exceeded";
 
 impl Marking {
     /// What is wrong with it.
     pub(in crate::checks) fn faults(&self, faults: &mut Faults) {
-        let at = Pointer::to("/marked/conductors");
+        let at = Pointer::to(&"/marked/conductors");
         faults.at_most(at, self.conductors.len(), super::request::MOST_ITEMS);
         if self.conductors.is_empty() {
             faults.add(at, crate::checks::FaultCode::MissingMember, "fault-empty-list");
@@ -50,7 +50,7 @@ impl Marking {
         proof: &mut Derivation,
         findings: &mut Vec<Finding>,
     ) -> Option<bool> {
-        let at = Pointer::to("/marked");
+        let at = Pointer::to(&"/marked");
         let mut tell = |covered: Option<bool>, status, message, step: Option<StepId>| {
             let mut finding = Finding::new(&MARKED, status, message).at(at);
             if message == EXCEEDED {
@@ -62,7 +62,7 @@ impl Marking {
             covered
         };
         if !self.listed {
-            let step = proof.does_not_apply(&MARKED, "not-listed", Some(at.member("/listed")));
+            let step = proof.does_not_apply(&MARKED, "not-listed", Some(at.member(&"/listed")));
             return tell(Some(false), Status::Advisory, "finding-mark-not-listed", Some(step));
         }
         let within = self.conductors.iter().all(|group| group.size <= self.size);
@@ -103,7 +103,7 @@ impl Marking {
         }
         let held = Load::of(proof, &held)?.total;
         let insulation = (self.insulation.unwrap_or(Insulation::Xhhw), None);
-        let marked = insulated(proof, insulation, self.size, most, Some(Pointer::to("/marked/size")))?;
+        let marked = insulated(proof, insulation, self.size, most, Some(Pointer::to(&"/marked/size")))?;
         Some((held, proof.product(&MARKED, marked.count, marked.each, None)))
     }
 }

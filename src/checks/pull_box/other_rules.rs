@@ -11,13 +11,13 @@ use crate::rulebook::pull::{BARRIERS, BLOCKS, COVERS, LINE_SIDE, RACKING};
 
 /// What is found once for the whole request.
 pub(super) fn of_request(request: &PullBoxRequest, findings: &mut Vec<Finding>) {
-    findings.push(Finding::new(&COVERS, Status::Advisory, "finding-cover").at(Pointer::to("/cover")));
+    findings.push(Finding::new(&COVERS, Status::Advisory, "finding-cover").at(Pointer::to(&"/cover")));
     if !request.sections.is_empty() {
         let finding = Finding::new(&BARRIERS, Status::Advisory, "finding-barriers");
-        findings.push(finding.at(Pointer::to("/sections")));
+        findings.push(finding.at(Pointer::to(&"/sections")));
     }
     for (index, block) in request.power_distribution_blocks.iter().enumerate() {
-        let at = Pointer::of("/power_distribution_blocks/#", index);
+        let at = Pointer::of(&"/power_distribution_blocks/#", index);
         if block.line_side_of_service {
             findings.push(Finding::new(&LINE_SIDE, Status::Advisory, "finding-block-line-side").at(at));
         }
@@ -30,11 +30,11 @@ pub(super) fn of_request(request: &PullBoxRequest, findings: &mut Vec<Finding>) 
 /// The conditions of a block that are not about the size of the box.
 fn block_itself(block: &DistributionBlock, at: Pointer) -> Finding {
     let conditions = [
-        (block.listed, "/listed"),
-        (block.box_as_instructed, "/box_as_instructed"),
-        (block.bending_space, "/bending_space"),
-        (block.live_parts_covered, "/live_parts_covered"),
-        (block.terminals_unobstructed, "/terminals_unobstructed"),
+        (block.listed, &"/listed"),
+        (block.box_as_instructed, &"/box_as_instructed"),
+        (block.bending_space, &"/bending_space"),
+        (block.live_parts_covered, &"/live_parts_covered"),
+        (block.terminals_unobstructed, &"/terminals_unobstructed"),
     ];
     let those = |state: Option<bool>| {
         conditions
@@ -69,7 +69,7 @@ pub(super) fn of_chamber(
         !block.grounding_bar && block.section.as_ref().map(crate::checks::Name::as_str) == chamber.id
     });
     let at: Vec<Pointer> =
-        blocks.map(|(index, _)| Pointer::of("/power_distribution_blocks/#", index)).collect();
+        blocks.map(|(index, _)| Pointer::of(&"/power_distribution_blocks/#", index)).collect();
     if at.is_empty() {
         return;
     }
@@ -137,7 +137,7 @@ fn racking(
     let mut finding =
         Finding::new(&RACKING, status, message).with("longest", longest).with("limit", limit).step(step);
     if status == Status::NotDetermined {
-        finding = finding.supply(Pointer::to("/racked"));
+        finding = finding.supply(Pointer::to(&"/racked"));
     }
     findings.push(finding.at(chamber.inside_at));
 }

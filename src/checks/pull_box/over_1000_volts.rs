@@ -42,8 +42,8 @@ pub(super) fn entered<'a>(
 ) -> (Vec<Entered<'a>>, Cables) {
     let (mut entered, mut cables) = (Vec::new(), Vec::new());
     for (index, entry) in entries {
-        let at = Pointer::of("/entries/#", index);
-        let of_entry = |place| Pointer::of("/cables_over_1000_volts/#", place).under("/entries/#", index);
+        let at = Pointer::of(&"/entries/#", index);
+        let of_entry = |place| Pointer::of(&"/cables_over_1000_volts/#", place).under(&"/entries/#", index);
         let own: Vec<Cable> = entry
             .cables_over_1000_volts
             .iter()
@@ -58,9 +58,9 @@ pub(super) fn entered<'a>(
 
 fn read(proof: &mut Derivation, cable: &CableOver1000Volts, at: Pointer) -> Cable {
     let outside = cable.outside_diameter.value();
-    let overall = proof.given(&SCOPE, outside, Measure::Length, at.member("/outside_diameter"));
+    let overall = proof.given(&SCOPE, outside, Measure::Length, at.member(&"/outside_diameter"));
     let conductor = cable.conductor_diameter.map(|diameter| {
-        proof.given(&SCOPE, diameter.value(), Measure::Length, at.member("/conductor_diameter"))
+        proof.given(&SCOPE, diameter.value(), Measure::Length, at.member(&"/conductor_diameter"))
     });
     let diameter = match conductor {
         Some(conductor) if proof.reading::<CableDiameter>() == CableDiameter::SingleConductor => conductor,
@@ -74,11 +74,11 @@ fn read(proof: &mut Derivation, cable: &CableOver1000Volts, at: Pointer) -> Cabl
 fn edge(proof: &mut Derivation, entry: &Entry, at: Pointer, cables: &[Cable]) -> Option<Figure> {
     if let Some(raceway) = &entry.raceway {
         if let Some(outside) = raceway.outside_diameter {
-            let at = at.member("/raceway/outside_diameter");
+            let at = at.member(&"/raceway/outside_diameter");
             return Some(proof.given(&PLACEMENT, outside.value(), Measure::Length, at));
         }
         let cell = trade_sizes::of(raceway.trade_size, proof.units())?;
-        return Some(proof.lookup(&TRADE_SIZE, cell, Some(at.member("/raceway/trade_size"))));
+        return Some(proof.lookup(&TRADE_SIZE, cell, Some(at.member(&"/raceway/trade_size"))));
     }
     let diameters: Vec<Figure> = cables.iter().map(|cable| cable.overall).collect();
     proof.largest(&PLACEMENT, &diameters)
@@ -260,7 +260,7 @@ impl Cables {
 }
 
 fn construction(proof: &mut Derivation, cover: Cover, findings: &mut Vec<Finding>) {
-    let at = Pointer::to("/cover");
+    let at = Pointer::to(&"/cover");
     let removable = cover != Cover::Fixed;
     let status = if removable { Status::Satisfied } else { Status::Violated };
     let message = if removable { "finding-removable-side" } else { "finding-no-removable-side" };

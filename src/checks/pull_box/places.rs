@@ -59,9 +59,9 @@ impl Centre {
         let position = entry.entry.position?;
         let mut measure = |axis: Axis| {
             let (length, member) = match axis {
-                Axis::Width => (position.from_left, "/position/from_left"),
-                Axis::Height => (position.from_bottom, "/position/from_bottom"),
-                Axis::Depth => (position.from_back, "/position/from_back"),
+                Axis::Width => (position.from_left, &"/position/from_left"),
+                Axis::Height => (position.from_bottom, &"/position/from_bottom"),
+                Axis::Depth => (position.from_back, &"/position/from_back"),
             };
             let at = entry.at.member(member);
             Some((axis, proof.given(&PLACEMENT, length?.value(), Measure::Length, at)))

@@ -16,7 +16,7 @@ pub(super) fn trade_size(
     cable: &CableEntry,
     entry: usize,
 ) -> Option<Figure> {
-    let at = |place| Pointer::of("/cable/conductors/#", place).under("/entries/#", entry);
+    let at = |place| Pointer::of(&"/cable/conductors/#", place).under(&"/entries/#", entry);
     let mut occupants: Vec<Occupant> = Vec::with_capacity(cable.conductors.len());
     for (place, group) in cable.conductors.iter().enumerate() {
         occupants.push(group.occupant(proof, at(place), unsaid)?);
@@ -30,7 +30,7 @@ pub(super) fn trade_size(
     };
     let (size, _) = sizer.smallest(proof, kind, &load, limit)?.size?;
     let cell = trade_sizes::of(size, proof.units())?;
-    let at = Pointer::of("/entries/#", entry).member("/cable");
+    let at = Pointer::of(&"/entries/#", entry).member(&"/cable");
     Some(proof.lookup(&CABLES, cell, Some(at)))
 }
 

@@ -37,7 +37,7 @@ impl Entry {
         match self.dimensioned {
             Dimensioned::Row(dimensions) => {
                 let cell = dimensions.diameter.or(dimensions.area);
-                let of = |cell: Cell| (self.what, cell.table, cell.value, cell.row);
+                let of = |cell: Cell| (self.what, *cell.table, cell.value, *cell.row);
                 cell.map_or((self.what, "", Decimal::ZERO, ""), of)
             }
             Dimensioned::Measured(diameter, _) => (self.what, "", diameter, ""),
@@ -94,7 +94,7 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
     let units = proof.units();
     let mut entries = Vec::new();
     for (index, conductor) in request.conductors.iter().enumerate() {
-        let at = Pointer::of("/conductors/#", index);
+        let at = Pointer::of(&"/conductors/#", index);
         let row = if conductor.compact {
             compact_conductor_dimensions::of(conductor.insulation, conductor.size, units)
         } else {
@@ -107,7 +107,7 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         }));
     }
     for (index, bare) in request.bare_conductors.iter().enumerate() {
-        let at = Pointer::of("/bare_conductors/#", index);
+        let at = Pointer::of(&"/bare_conductors/#", index);
         let row = match bare.construction {
             BareConstruction::Solid => bare_conductor_dimensions::of(bare.size, false, units),
             BareConstruction::Stranded => bare_conductor_dimensions::of(bare.size, true, units),
@@ -120,9 +120,9 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         }));
     }
     for (index, cable) in request.cables.iter().enumerate() {
-        let at = Pointer::of("/cables/#", index);
-        let round = cable.diameter.map(|diameter| (diameter, "/diameter"));
-        let given = round.or(cable.major_diameter.map(|diameter| (diameter, "/major_diameter")));
+        let at = Pointer::of(&"/cables/#", index);
+        let round = cable.diameter.map(|diameter| (diameter, &"/diameter"));
+        let given = round.or(cable.major_diameter.map(|diameter| (diameter, &"/major_diameter")));
         let (what, rule) = (RacewayItem::Cables, &CABLES);
         entries.extend(given.map(|(diameter, member)| {
             let dimensioned = Dimensioned::Measured(diameter.value(), at.member(member));
@@ -130,8 +130,8 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         }));
     }
     for (index, measured) in request.measured_conductors.iter().enumerate() {
-        let at = Pointer::of("/measured_conductors/#", index);
-        let dimensioned = Dimensioned::Measured(measured.diameter.value(), at.member("/diameter"));
+        let at = Pointer::of(&"/measured_conductors/#", index);
+        let dimensioned = Dimensioned::Measured(measured.diameter.value(), at.member(&"/diameter"));
         let (what, rule) = (RacewayItem::MeasuredConductors, &ACTUAL);
         entries.push(Entry { what, rule, dimensioned, count: measured.count, at });
     }
@@ -166,8 +166,8 @@ fn line(
     let area = proof.product(rule, count, each, None);
     Some(RacewayTallyLine {
         what: first.what,
-        table: place.map(|(table, _)| table),
-        row: place.map(|(_, row)| row),
+        table: place.map(|(table, _)| *table),
+        row: place.map(|(_, row)| *row),
         diameter,
         count,
         each,

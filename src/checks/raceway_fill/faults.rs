@@ -32,11 +32,11 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
         measured_conductors,
         kinds,
     } = request;
-    faults.at_most(Pointer::to("/conductors"), conductors.len(), MOST_ITEMS);
-    faults.at_most(Pointer::to("/bare_conductors"), bare_conductors.len(), MOST_ITEMS);
-    faults.at_most(Pointer::to("/cables"), cables.len(), MOST_ITEMS);
-    faults.at_most(Pointer::to("/measured_conductors"), measured_conductors.len(), MOST_ITEMS);
-    faults.at_most(Pointer::to("/kinds"), kinds.len(), RacewayKind::COUNT);
+    faults.at_most(Pointer::to(&"/conductors"), conductors.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/bare_conductors"), bare_conductors.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/cables"), cables.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/measured_conductors"), measured_conductors.len(), MOST_ITEMS);
+    faults.at_most(Pointer::to(&"/kinds"), kinds.len(), RacewayKind::COUNT);
     let counts = conductors
         .iter()
         .map(|one| one.count)
@@ -56,22 +56,22 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
             .chain(raceway_dimensions::without_figures(kind))
             .any(|known| known == size);
         if !known {
-            let fault = faults.add(Pointer::to("/raceway/trade_size"), Conflict, "fault-trade-size-of-kind");
+            let fault = faults.add(Pointer::to(&"/raceway/trade_size"), Conflict, "fault-trade-size-of-kind");
             fault.arguments = vec![("kind", kind.name().to_owned()), ("size", size.name().to_owned())];
             fault.accepted = raceway_dimensions::sizes(kind).map(|size| size.name().to_owned()).collect();
         }
     }
     for (index, conductor) in conductors.iter().enumerate() {
-        of_conductor(conductor, *units, Pointer::of("/conductors/#", index), faults);
+        of_conductor(conductor, *units, Pointer::of(&"/conductors/#", index), faults);
     }
     for (index, bare) in bare_conductors.iter().enumerate() {
-        of_bare(bare, Pointer::of("/bare_conductors/#", index), faults);
+        of_bare(bare, Pointer::of(&"/bare_conductors/#", index), faults);
     }
     for (index, cable) in cables.iter().enumerate() {
-        of_cable(cable, Pointer::of("/cables/#", index), faults);
+        of_cable(cable, Pointer::of(&"/cables/#", index), faults);
     }
     for (index, measured) in measured_conductors.iter().enumerate() {
-        let at = Pointer::of("/measured_conductors/#", index).member("/diameter");
+        let at = Pointer::of(&"/measured_conductors/#", index).member(&"/diameter");
         of_diameter(measured.diameter, at, faults);
     }
 }
@@ -79,7 +79,7 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
 fn of_conductor(conductor: &RacewayConductor, units: Units, item: Pointer, faults: &mut Faults) {
     let RacewayConductor { insulation, size, covering, compact, count: _ } = *conductor;
     if compact && compact_conductor_dimensions::sizes(insulation).next().is_none() {
-        let fault = faults.add(item.member("/compact"), Conflict, "fault-type-not-compact");
+        let fault = faults.add(item.member(&"/compact"), Conflict, "fault-type-not-compact");
         fault.arguments = vec![("insulation", insulation.letters().to_owned())];
         fault.accepted =
             compact_conductor_dimensions::types().map(|known| known.letters().to_owned()).collect();
@@ -87,13 +87,14 @@ fn of_conductor(conductor: &RacewayConductor, units: Units, item: Pointer, fault
     }
     let both_ways = insulation.is_made_with_and_without_covering();
     if both_ways && covering.is_none() {
-        let fault = faults.add(item.member("/covering"), FaultCode::MissingMember, "fault-covering-not-said");
+        let fault =
+            faults.add(item.member(&"/covering"), FaultCode::MissingMember, "fault-covering-not-said");
         fault.arguments = vec![("insulation", insulation.letters().to_owned())];
         fault.accepted = vec!["with".to_owned(), "without".to_owned()];
         return;
     }
     if !both_ways && covering.is_some() {
-        faults.add(item.member("/covering"), Conflict, "fault-covering-of-other-type").arguments =
+        faults.add(item.member(&"/covering"), Conflict, "fault-covering-of-other-type").arguments =
             vec![("insulation", insulation.letters().to_owned())];
     }
     let dimensions = |size| match compact {
@@ -103,11 +104,11 @@ fn of_conductor(conductor: &RacewayConductor, units: Units, item: Pointer, fault
     match dimensions(size) {
         Some(found) if found.area.is_some() => {}
         Some(_) => {
-            faults.add(item.member("/size"), Conflict, "fault-no-area-in-units").arguments =
+            faults.add(item.member(&"/size"), Conflict, "fault-no-area-in-units").arguments =
                 vec![("insulation", insulation.letters().to_owned()), ("size", size.name().to_owned())];
         }
         None => {
-            let fault = faults.add(item.member("/size"), Conflict, "fault-size-of-insulation");
+            let fault = faults.add(item.member(&"/size"), Conflict, "fault-size-of-insulation");
             fault.arguments =
                 vec![("insulation", insulation.letters().to_owned()), ("size", size.name().to_owned())];
             fault.accepted = names(ConductorSize::all().filter(|size| dimensions(*size).is_some()));
@@ -124,7 +125,7 @@ fn of_bare(bare: &BareConductor, item: Pointer, faults: &mut Faults) {
             .collect(),
     };
     if !accepted.contains(&bare.size) {
-        let fault = faults.add(item.member("/size"), Conflict, "fault-size-of-construction");
+        let fault = faults.add(item.member(&"/size"), Conflict, "fault-size-of-construction");
         fault.arguments = vec![("size", bare.size.name().to_owned())];
         fault.accepted = names(accepted.into_iter());
     }
@@ -137,11 +138,11 @@ fn of_cable(cable: &RacewayCable, item: Pointer, faults: &mut Faults) {
             faults.add(item, FaultCode::MissingMember, "fault-cable-without-diameter");
         }
         (Some(_), Some(_)) => {
-            faults.add(item.member("/major_diameter"), Conflict, "fault-cable-with-two-diameters");
+            faults.add(item.member(&"/major_diameter"), Conflict, "fault-cable-with-two-diameters");
         }
         _ => {}
     }
-    for (given, member) in [(diameter, "/diameter"), (major_diameter, "/major_diameter")] {
+    for (given, member) in [(diameter, &"/diameter"), (major_diameter, &"/major_diameter")] {
         if let Some(diameter) = given {
             of_diameter(*diameter, item.member(member), faults);
         }

@@ -26,7 +26,7 @@ pub(super) fn of(
         findings.push(
             Finding::new(&AREA, Status::NotDetermined, "finding-raceway-without-figures")
                 .with("raceway", format!("{kind} {trade_size}").as_str())
-                .at(Pointer::to("/raceway/trade_size")),
+                .at(Pointer::to(&"/raceway/trade_size")),
         );
         return None;
     };
@@ -51,7 +51,7 @@ pub(super) fn of(
             .with("limit", limit_percent)
             .with("number", load.number)
             .with("raceway", format!("{kind} {trade_size}").as_str())
-            .at(Pointer::to("/raceway"))
+            .at(Pointer::to(&"/raceway"))
             .step(admission.step),
     );
     let room_left = room(proof, sizer, (kind, trade_size), contents, limit, maximum)?;

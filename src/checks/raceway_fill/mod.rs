@@ -129,8 +129,8 @@ fn nothing(mut proof: Derivation) -> Evaluation<RacewayFillOutcome> {
 /// Whether the raceway is a nipple: by its length, or by the word of the request.
 fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mut Vec<Finding>) -> bool {
     let Some(raceway) = request.raceway else { return false };
-    let (at, length_at) = (Pointer::to("/raceway"), Pointer::to("/raceway/length"));
-    let said = raceway.nipple.map(|nipple| proof.fact(&NIPPLE, nipple, at.member("/nipple")));
+    let (at, length_at) = (Pointer::to(&"/raceway"), Pointer::to(&"/raceway/length"));
+    let said = raceway.nipple.map(|nipple| proof.fact(&NIPPLE, nipple, at.member(&"/nipple")));
     let step = match (raceway.nipple, raceway.length) {
         (Some(false), _) | (None, None) => {
             proof.does_not_apply(&NIPPLE, "not-a-nipple", Some(at));
@@ -206,7 +206,7 @@ fn unconfirmed(proof: &Derivation) -> Option<Finding> {
     for step in proof.steps() {
         let Operation::Lookup { table, row, .. } = step.operation else { continue };
         let found = tables::all().find(table).and_then(|table| table.row(row));
-        if found.is_some_and(|found| found.basis == Basis::Unconfirmed) && !rows.contains(&row) {
+        if found.is_some_and(|found| found.basis == Basis::Unconfirmed) && !rows.contains(row) {
             rows.push(row);
         }
     }

@@ -17,7 +17,7 @@
 //!
 //! // the EMT that four 4/0 AWG THHN of a cable would need
 //! let mut proof = Derivation::new(Rulebook::of(Edition::default()), Units::Us);
-//! let four = proof.given(&COUNTED, Decimal::whole(4), Measure::Number, Pointer::to("/entries/0/cable/count"));
+//! let four = proof.given(&COUNTED, Decimal::whole(4), Measure::Number, Pointer::to(&"/entries/0/cable/count"));
 //! let size = ConductorSize::read("4/0").unwrap();
 //! let conductors = insulated(&mut proof, (Insulation::Thhn, None), size, four, None).unwrap();
 //! let load = Load::of(&mut proof, &[conductors]).unwrap();

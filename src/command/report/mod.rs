@@ -6,6 +6,7 @@
 mod grid;
 mod wrap;
 
+use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
 use crate::words::Catalogue;
@@ -20,7 +21,7 @@ const WIDTH: usize = 110;
 
 /// The report of an answer.
 pub fn of_answer(check: &CheckEntry, answer: &Value) -> String {
-    let words = Catalogue::english();
+    let words = language::words();
     let mut report = Report { text: String::new(), answer, words };
     let text = |pointer: &str| answer.pointer(pointer).and_then(Value::as_str);
     let edition = text("/ruleset/edition").unwrap_or_default();
@@ -48,7 +49,7 @@ pub fn of_answer(check: &CheckEntry, answer: &Value) -> String {
 
 /// The report of a request that was refused: every fault on its own lines.
 pub fn of_problem(problem: &Problem) -> String {
-    let mut text = format!("{}. {}", problem.kind.title(Catalogue::english()), problem.detail);
+    let mut text = format!("{}. {}", problem.kind.title(language::words()), problem.detail);
     for fault in problem.faults.kept() {
         let place = fault.pointer.as_deref().or(fault.parameter.as_deref()).unwrap_or_default();
         let place = if place.is_empty() { "/" } else { place };
@@ -68,7 +69,7 @@ pub fn of_problem(problem: &Problem) -> String {
 
 /// The report of the members of an object, such as a summary.
 pub fn of_members(members: &Members) -> String {
-    let mut report = Report { text: String::new(), answer: &Value::Null, words: Catalogue::english() };
+    let mut report = Report { text: String::new(), answer: &Value::Null, words: language::words() };
     report.members(0, members);
     report.text
 }
@@ -188,7 +189,8 @@ impl Report<'_> {
         self.line(0, &format!("\n{}", label("findings")));
         for finding in findings {
             let text = |member: &str| finding[member].as_str().unwrap_or_default().to_owned();
-            let citation = finding["citation"].as_str().map(|at| format!(" [{at}]")).unwrap_or_default();
+            let citation = finding["citation"].as_str().map(|at| format!(" [{}]", self.words.citation(at)));
+            let citation = citation.unwrap_or_default();
             let told = format!("{}: {}{citation}", label(&text("status")), text("message"));
             self.wrapped(1, &told, 2);
             if let Some(Value::Array(supply)) = finding.get("supply") {
@@ -276,9 +278,7 @@ fn plain_number(value: &Value) -> String {
     text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
 }
 
-/// A member or a word as a label: `not_counted` is `Not counted`.
+/// A member or a word as a label, in the language of the report.
 fn label(name: &str) -> String {
-    let spaced = name.replace('_', " ");
-    let mut letters = spaced.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+    language::words().label(name).into_owned()
 }

@@ -6,11 +6,13 @@ mod remote;
 mod text;
 
 use super::check::explain_values;
+use super::language::LanguageArguments;
 use super::report;
 use super::{complain, status};
 use crate::answers::Explain;
 use crate::service::Limits;
 use crate::service::gate::Permit;
+use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::state::Crew;
 use crate::service::takeoff::batch::Job;
@@ -54,6 +56,8 @@ pub struct TakeoffArguments {
     /// sends the caller elsewhere.
     #[arg(long, value_name = "FILE", env = "ELBOWROOM_KEY_FILE")]
     key_file: Option<PathBuf>,
+    #[command(flatten)]
+    language: LanguageArguments,
 }
 
 /// A form of a takeoff.
@@ -144,12 +148,13 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
         Ok(runtime) => runtime,
         Err(error) => return complain(&error, status::SYSTEM),
     };
-    let summary = runtime.block_on(async {
+    let language = arguments.language.language();
+    let summary = runtime.block_on(language::within(language, async {
         match &arguments.to {
             Some(url) => remote::evaluate(&arguments, url).await,
             None => evaluate(&arguments).await,
         }
-    });
+    }));
     // a read of standard input that will never end is not waited for
     runtime.shutdown_background();
     match summary {
@@ -163,7 +168,8 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
                 Fault::Key(_) | Fault::Refused(_) | Fault::RefusedByService(_) => status::USAGE,
                 Fault::Service(_) => status::UNAVAILABLE,
             };
-            complain(&format!("{}: {fault}", arguments.file.display()), status)
+            let told = language::speaking(language, || fault.to_string());
+            complain(&format!("{}: {told}", arguments.file.display()), status)
         }
     }
 }

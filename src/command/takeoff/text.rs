@@ -2,11 +2,11 @@
 
 use super::super::report;
 use crate::checks::Verdict;
+use crate::service::language;
 use crate::service::register::CheckEntry;
 use crate::service::takeoff::scribe::{Scribe, Spoken, SpokenProblem, faults, findings};
-use crate::takeoff::row::{name_of, verdict_name};
+use crate::takeoff::row::{named, verdict_name};
 use crate::takeoff::summary::{Summary, Verdicts};
-use crate::words::Catalogue;
 use serde_json::{Map, Value, json};
 
 /// Writes for a person.
@@ -46,7 +46,8 @@ fn write_line(place: Option<u64>, reference: Option<&str>, what: &str, told: &[S
 
 /// The summary as tables that fit on a page: verdicts beside what they are of, and no zeros.
 fn plain(summary: &Summary) -> Map<String, Value> {
-    let words = Catalogue::english();
+    let words = language::words();
+    let word = |name: &str| words.label(name).to_lowercase();
     let yes = words.fixed(if summary.complete { "text-yes" } else { "text-no" });
     let lines = summary.lines;
     let checks: Vec<Value> = summary
@@ -62,7 +63,7 @@ fn plain(summary: &Summary) -> Map<String, Value> {
     let mut bill: Vec<Value> = summary
         .bill
         .iter()
-        .map(|(billed, count)| json!({"needed": name_of(&billed), "count": count}))
+        .map(|(billed, count)| json!({"needed": named(&billed, word), "count": count}))
         .collect();
     if summary.bill.more > 0 {
         bill.push(json!({"needed": "…", "count": summary.bill.more}));

@@ -3,7 +3,7 @@
 use super::super::fault_list::{FaultList, FaultView};
 use super::super::problem::Problem;
 use crate::checks::FaultCode;
-use crate::words::Catalogue;
+use crate::service::language;
 use serde::de::{self, DeserializeSeed, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 use serde_json::{Map, Number, Value};
 use std::fmt;
@@ -58,7 +58,7 @@ fn found(text: &str, line: usize, column: usize) -> String {
     let at = |line: &str| line.get(column.saturating_sub(1)..).and_then(|rest| rest.chars().next());
     match text.split('\n').nth(line.saturating_sub(1)).and_then(at) {
         Some(character) => character.escape_debug().to_string(),
-        None => Catalogue::english().fixed("text-end-of-line").to_owned(),
+        None => language::words().fixed("text-end-of-line").to_owned(),
     }
 }
 

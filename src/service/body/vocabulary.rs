@@ -1,9 +1,9 @@
 //! What the keywords of a published schema say: types, closed sets, limits, formats of our own.
 
 use crate::checks::FaultCode;
+use crate::service::language;
 use crate::tables::standard_boxes::StandardBox;
 use crate::trade::{ConductorSize, TradeSize};
-use crate::words::Catalogue;
 use serde_json::{Map, Value};
 
 /// A JSON object.
@@ -134,7 +134,7 @@ pub(super) fn type_fits(schema: &Members, value: &Value) -> bool {
 
 /// A type as a sentence writes it.
 pub(super) fn type_in_words(name: &str) -> &'static str {
-    let words = Catalogue::english();
+    let words = language::words();
     words.fixed(match name {
         "object" => "text-type-object",
         "array" => "text-type-array",

@@ -32,8 +32,7 @@ pub struct EditionView {
 }
 
 /// The document.
-pub fn all() -> Editions {
-    let words = Catalogue::english();
+pub fn all(words: &Catalogue) -> Editions {
     let view = |edition: Edition| EditionView {
         edition,
         title: words.sentence("text-edition-title", [("year", edition.year().to_owned())]),

@@ -32,11 +32,11 @@ pub struct PointView {
 }
 
 /// The document.
-pub fn all() -> Interpretations {
+pub fn all(words: &'static Catalogue) -> Interpretations {
     let view = |point: &Point| PointView {
         point: point.name(),
         rule: point.rule().id,
-        question: Catalogue::english().fixed(point.question()),
+        question: words.fixed(point.question()),
         default: point.readings().first().copied().unwrap_or_default(),
         readings: point.readings(),
     };

@@ -14,10 +14,12 @@ pub use routes::routes;
 
 use super::document::Document;
 use super::fault_list::nearest;
+use super::language;
 use super::openapi;
 use super::problem::{Problem, ProblemKind};
-use crate::rulebook::{figures_table, rules as all_rules};
+use crate::rulebook::{Rule, figures_table, rules as all_rules};
 use crate::tables as published;
+use crate::words::{Catalogue, Language};
 use std::collections::BTreeMap;
 
 /// Documents of one kind: the list, and each by its name.
@@ -50,54 +52,77 @@ impl Shelf {
 /// Every document that stays the same while the service runs.
 #[derive(Debug)]
 pub struct Library {
-    /// The editions.
-    pub editions: Document,
     /// The tables, with the figures of the rules as one of them.
     pub tables: Shelf,
+    /// The figures that can be amended.
+    pub amendments: Document,
+    /// The OpenAPI document.
+    pub openapi: Document,
+    english: InWords,
+    spanish: InWords,
+}
+
+/// The documents that hold sentences, in one language.
+#[derive(Debug)]
+pub struct InWords {
+    /// The editions.
+    pub editions: Document,
     /// The rules.
     pub rules: Shelf,
     /// The disputed points.
     pub interpretations: Document,
-    /// The figures that can be amended.
-    pub amendments: Document,
     /// The kinds of problem.
     pub problems: Shelf,
-    /// The OpenAPI document.
-    pub openapi: Document,
 }
 
 impl Library {
     /// Writes every document.
     pub fn write() -> Result<Self, serde_json::Error> {
         let tables = || published::all().iter().chain([figures_table::table()]);
-        let shelf = |list: Document, named: Vec<(String, Document)>| Shelf {
-            list,
-            by_name: named.into_iter().collect(),
-        };
         Ok(Self {
-            editions: Document::new(&editions::all())?,
-            tables: shelf(
-                Document::new(&tables::list(tables()))?,
-                tables()
+            tables: Shelf {
+                list: Document::new(&tables::list(tables()))?,
+                by_name: tables()
                     .map(|table| Ok((table.id.to_owned(), Document::new(&tables::view(table))?)))
                     .collect::<Result<_, serde_json::Error>>()?,
-            ),
-            rules: shelf(
-                Document::new(&rules::list())?,
-                all_rules()
-                    .map(|rule| Ok((rule.id.to_owned(), Document::new(&rules::view(rule))?)))
-                    .collect::<Result<_, serde_json::Error>>()?,
-            ),
-            interpretations: Document::new(&interpretations::all())?,
+            },
             amendments: Document::new(&amendments::all())?,
-            problems: shelf(
-                Document::new(&problems::list())?,
-                ProblemKind::ALL
-                    .into_iter()
-                    .map(|kind| Ok((kind.slug().to_owned(), Document::new(&problems::view(kind))?)))
-                    .collect::<Result<_, serde_json::Error>>()?,
-            ),
             openapi: Document::of(openapi::text()),
+            english: InWords::write(Catalogue::of(Language::English))?,
+            spanish: InWords::write(Catalogue::of(Language::Spanish))?,
+        })
+    }
+
+    /// The documents that hold sentences, in the language of the request.
+    pub fn in_words(&self) -> &InWords {
+        match language::spoken() {
+            Language::English => &self.english,
+            Language::Spanish => &self.spanish,
+        }
+    }
+}
+
+impl InWords {
+    fn write(words: &'static Catalogue) -> Result<Self, serde_json::Error> {
+        let rule =
+            |rule: &'static Rule| Ok((rule.id.to_owned(), Document::in_words(&rules::view(rule, words))?));
+        let problem = |kind: ProblemKind| {
+            Ok((kind.slug().to_owned(), Document::in_words(&problems::view(kind, words))?))
+        };
+        Ok(Self {
+            editions: Document::in_words(&editions::all(words))?,
+            rules: Shelf {
+                list: Document::in_words(&rules::list(words))?,
+                by_name: all_rules().map(rule).collect::<Result<_, serde_json::Error>>()?,
+            },
+            interpretations: Document::in_words(&interpretations::all(words))?,
+            problems: Shelf {
+                list: Document::in_words(&problems::list(words))?,
+                by_name: ProblemKind::ALL
+                    .into_iter()
+                    .map(problem)
+                    .collect::<Result<_, serde_json::Error>>()?,
+            },
         })
     }
 }

@@ -43,13 +43,12 @@ pub struct FaultCodeView {
 }
 
 /// All kinds.
-pub fn list() -> Problems {
-    Problems { problems: ProblemKind::ALL.into_iter().map(view).collect() }
+pub fn list(words: &'static Catalogue) -> Problems {
+    Problems { problems: ProblemKind::ALL.into_iter().map(|kind| view(kind, words)).collect() }
 }
 
 /// One kind.
-pub fn view(kind: ProblemKind) -> ProblemKindView {
-    let words = Catalogue::english();
+pub fn view(kind: ProblemKind, words: &'static Catalogue) -> ProblemKindView {
     let code = |code: &FaultCode| FaultCodeView { code: *code, meaning: words.fixed(meaning_of(*code)) };
     ProblemKindView {
         link: kind.link(),

@@ -52,7 +52,7 @@ fn last(request: &Request) -> &str {
     responses((status = 200, description = "The editions.", body = Editions)),
 )]
 async fn editions(State(service): Shared, request: Request) -> Answer {
-    respond(&request, &service.library().editions)
+    respond(&request, &service.library().in_words().editions)
 }
 
 /// The published tables
@@ -87,7 +87,7 @@ async fn table(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The rules.", body = Rules)),
 )]
 async fn rules(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().rules.list())
+    respond(&request, service.library().in_words().rules.list())
 }
 
 /// One rule
@@ -100,7 +100,7 @@ async fn rules(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The rule.", body = RuleView)),
 )]
 async fn rule(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().rules.find(last(&request))?)
+    respond(&request, service.library().in_words().rules.find(last(&request))?)
 }
 
 /// The disputed points
@@ -112,7 +112,7 @@ async fn rule(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The disputed points.", body = Interpretations)),
 )]
 async fn interpretations(State(service): Shared, request: Request) -> Answer {
-    respond(&request, &service.library().interpretations)
+    respond(&request, &service.library().in_words().interpretations)
 }
 
 /// The figures that can be amended
@@ -135,7 +135,7 @@ async fn amendments(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The kinds of problem.", body = Problems)),
 )]
 async fn problems(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().problems.list())
+    respond(&request, service.library().in_words().problems.list())
 }
 
 /// One kind of problem
@@ -148,5 +148,5 @@ async fn problems(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The kind of problem.", body = ProblemKindView)),
 )]
 async fn problem(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().problems.find(last(&request))?)
+    respond(&request, service.library().in_words().problems.find(last(&request))?)
 }

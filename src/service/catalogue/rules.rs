@@ -76,16 +76,14 @@ pub struct EditionFigure {
 }
 
 /// All rules.
-pub fn list() -> Rules {
-    let words = Catalogue::english();
+pub fn list(words: &Catalogue) -> Rules {
     let summary =
         |rule: &Rule| RuleSummary { id: rule.id, title: words.rule_title(rule.id), basis: rule.basis };
     Rules { rules: rules().map(summary).collect() }
 }
 
 /// One rule.
-pub fn view(rule: &'static Rule) -> RuleView {
-    let words = Catalogue::english();
+pub fn view(rule: &'static Rule, words: &Catalogue) -> RuleView {
     let citation = |edition: Edition| Some((edition.year(), rule.citation(edition)?.to_string()));
     RuleView {
         id: rule.id,

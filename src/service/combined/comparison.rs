@@ -93,18 +93,19 @@ fn check_of(asked: &ComparisonRequest) -> Result<&'static CheckEntry, Problem> {
     let mut faults = Faults::default();
     for (index, edition) in asked.editions.iter().enumerate() {
         if asked.editions[..index].contains(edition) {
-            faults.add(Pointer::of("/editions/#", index), FaultCode::Conflict, "fault-edition-twice");
+            faults.add(Pointer::of(&"/editions/#", index), FaultCode::Conflict, "fault-edition-twice");
         }
     }
     if !(2..=MOST_EDITIONS).contains(&asked.editions.len()) {
-        let fault = faults.add(Pointer::to("/editions"), FaultCode::OutOfBounds, "fault-editions-to-compare");
+        let fault =
+            faults.add(Pointer::to(&"/editions"), FaultCode::OutOfBounds, "fault-editions-to-compare");
         fault.arguments = vec![("most", MOST_EDITIONS.to_string())];
     }
     match CheckEntry::named(&asked.check) {
         Some(check) if faults.is_empty() => return Ok(check),
         Some(_) => {}
         None => {
-            faults.add(Pointer::to("/check"), FaultCode::UnknownReference, "fault-unknown-check").accepted =
+            faults.add(Pointer::to(&"/check"), FaultCode::UnknownReference, "fault-unknown-check").accepted =
                 CHECKS.iter().map(|check| check.name.to_owned()).collect();
         }
     }

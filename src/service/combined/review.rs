@@ -2,6 +2,7 @@
 
 use super::super::fault_list::{FaultList, FaultView};
 use super::super::gate::Permit;
+use super::super::language;
 use super::super::problem::Problem;
 use super::super::query;
 use super::super::register::{CHECKS, CheckEntry};
@@ -10,7 +11,6 @@ use crate::answers::{Explain, Ruleset};
 use crate::checks::{Amendment, FaultCode, Reference, Status, Verdict, present};
 use crate::quantity::Units;
 use crate::rulebook::Edition;
-use crate::words::Catalogue;
 use axum::extract::{Request, State};
 use axum::response::Response;
 use serde::{Deserialize, Serialize};
@@ -250,7 +250,7 @@ fn put_together(
     reference: Option<Reference>,
     answers: Vec<(&'static CheckEntry, Value)>,
 ) -> Option<ReviewAnswer> {
-    let words = Catalogue::english();
+    let words = language::words();
     let (mut findings, mut unknown, mut verdicts) = (Vec::new(), Vec::new(), Vec::new());
     let mut cautions: Vec<String> = Vec::new();
     for (check, answer) in &answers {

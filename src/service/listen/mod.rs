@@ -14,6 +14,7 @@ pub mod stall;
 pub mod tls;
 
 use super::caller::Peer;
+use super::language;
 use super::problem::{MEDIA_TYPE, Problem, ProblemKind};
 use super::settings::ConnectionLimits;
 use super::state::Service;
@@ -138,8 +139,10 @@ async fn pause(error: &io::Error) {
 async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
     let problem = Problem::told(ProblemKind::Overloaded, "problem-detail-overloaded", []).to_json();
     let head = format!(
-        "HTTP/1.1 {}\r\ncontent-type: {MEDIA_TYPE}\r\ncontent-length: {}\r\nretry-after: 1\r\nconnection: close\r\n\r\n",
+        "HTTP/1.1 {}\r\ncontent-type: {MEDIA_TYPE}\r\ncontent-language: {}\r\ncontent-length: {}\r\nretry-after: 1\r\n\
+         connection: close\r\n\r\n",
         StatusCode::SERVICE_UNAVAILABLE,
+        language::spoken().tag(),
         problem.len()
     );
     stream.write_all(head.as_bytes()).await?;

@@ -2,7 +2,7 @@
 //!
 //! | file | what it holds |
 //! |---|---|
-//! | `index.json` | for each example its `summary`; `target`, `sends` and `accept` where the path, the Content-Type or the Accept header are special |
+//! | `index.json` | for each example its `summary`; `target`, `sends`, `accept` and `language` where the path, the Content-Type, the Accept or the Accept-Language header are special |
 //! | `{name}.request.json` | the body, for an operation that takes one; `.txt` for one that is no JSON |
 //! | `{name}.answer.json` or `{name}.problem.json` | what comes back; `.txt` for what is no JSON |
 
@@ -30,6 +30,8 @@ pub struct Example {
     pub sends: Option<String>,
     /// The Accept header, where it is special.
     pub accept: Option<String>,
+    /// The Accept-Language header, where a language is asked for.
+    pub language: Option<String>,
     /// The body that is sent; a text for one that is no JSON.
     pub request: Option<Value>,
     /// What comes back, once it was recorded.
@@ -52,6 +54,7 @@ struct Entry {
     target: Option<String>,
     sends: Option<String>,
     accept: Option<String>,
+    language: Option<String>,
 }
 
 impl ExampleSet {
@@ -89,13 +92,13 @@ fn read(files: &BTreeMap<&str, &str>) -> Vec<Example> {
         _ => return Vec::new(),
     };
     let example = |(name, entry): (String, Value)| {
-        let Entry { summary, target, sends, accept } = serde_json::from_value(entry).ok()?;
+        let Entry { summary, target, sends, accept, language } = serde_json::from_value(entry).ok()?;
         let outcome = value(&format!("{name}.answer.json"))
             .or_else(|| text(&format!("{name}.answer.txt")))
             .map(Outcome::Answer)
             .or_else(|| value(&format!("{name}.problem.json")).map(Outcome::Problem));
         let request = value(&format!("{name}.request.json")).or_else(|| text(&format!("{name}.request.txt")));
-        Some(Example { name, summary, target, sends, accept, request, outcome })
+        Some(Example { name, summary, target, sends, accept, language, request, outcome })
     };
     index.into_iter().filter_map(example).collect()
 }

@@ -5,17 +5,17 @@ use super::links;
 use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
-use crate::words::Catalogue;
+use crate::words::{Catalogue, Language};
 use serde_json::Value;
 use utoipa::openapi::example::ExampleBuilder;
 use utoipa::openapi::header::HeaderBuilder;
-use utoipa::openapi::path::{Operation, PathItem};
+use utoipa::openapi::path::{Operation, ParameterBuilder, ParameterIn, PathItem};
 use utoipa::openapi::schema::{ObjectBuilder, Type};
 use utoipa::openapi::security::{HttpAuthScheme, HttpBuilder, SecurityRequirement, SecurityScheme};
 use utoipa::openapi::tag::TagBuilder;
 use utoipa::openapi::{
-    ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr, Response,
-    ResponseBuilder, Server,
+    Components, ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr,
+    Required, Response, ResponseBuilder, Server,
 };
 
 /// The name of the way in which a key is sent.
@@ -45,6 +45,7 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     components.schemas.extend(schemas);
     let bearer = HttpBuilder::new().scheme(HttpAuthScheme::Bearer).description(Some(words.fixed("text-key")));
     components.add_security_scheme(KEY, SecurityScheme::Http(bearer.build()));
+    declare_language(components);
     for (path, item) in &mut document.paths.paths {
         for (operation, need) in operations(path, item) {
             complete(path, operation, need, examples);
@@ -102,6 +103,7 @@ fn complete(path: &str, operation: &mut Operation, need: Need, examples: &Exampl
         say_cacheable(operation);
     }
     let id = operation.operation_id.clone().unwrap_or_default();
+    say_language(operation, &id);
     for example in examples.of(&id) {
         add_example(operation, example);
     }
@@ -150,6 +152,39 @@ fn say_cacheable(operation: &mut Operation) {
         answered.headers.insert("ETag".to_owned(), RefOr::T(tag));
     }
     responses.insert("304".to_owned(), RefOr::T(not_modified));
+}
+
+/// The header by which a caller chooses the language, and the one that says which it is: declared once, referred to
+/// everywhere.
+fn declare_language(components: &mut Components) {
+    let text = || ObjectBuilder::new().schema_type(Type::String);
+    let asked = ParameterBuilder::new()
+        .name("Accept-Language")
+        .parameter_in(ParameterIn::Header)
+        .required(Required::False)
+        .description(Some(
+            "The language of the sentences: English or Spanish. Figures, verdicts, names and codes are the same in both. \
+             Whoever asks for no language that is spoken here is answered in English.",
+        ))
+        .schema(Some(text().examples(["es-MX, es;q=0.9"])));
+    let tags = text().enum_values(Some(Language::ALL.map(Language::tag)));
+    let told =
+        HeaderBuilder::new().schema(Some(tags.build())).description(Some("The language of the sentences."));
+    components.parameters.insert("AcceptLanguage".to_owned(), RefOr::T(asked.build()));
+    components.headers.insert("ContentLanguage".to_owned(), RefOr::T(told.build()));
+}
+
+/// Every operation tells its problems in the language that is asked for, and all but these its answer too.
+fn say_language(operation: &mut Operation, id: &str) {
+    const WITHOUT_WORDS: [&str; 5] = ["tables", "table", "amendments", "live", "ready"];
+    let asked = Ref::new("#/components/parameters/AcceptLanguage");
+    operation.parameters.get_or_insert_default().push(RefOr::Ref(asked));
+    if let Some(RefOr::T(answered)) = operation.responses.responses.get_mut("200")
+        && !WITHOUT_WORDS.contains(&id)
+    {
+        let told = Ref::new("#/components/headers/ContentLanguage");
+        answered.headers.insert("Content-Language".to_owned(), RefOr::Ref(told));
+    }
 }
 
 fn add_example(operation: &mut Operation, example: &Example) {

@@ -7,6 +7,7 @@ use super::stream::Answers;
 use super::{operation, scribe};
 use crate::answers::Explain;
 use crate::service::gate::Permit;
+use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::query;
 use crate::service::state::Service;
@@ -65,5 +66,6 @@ async fn handle(
     };
     let answers = Answers::to(source, job, service.crew());
     let media_type = HeaderValue::from_static(wanted.media_type());
-    Ok(([(header::CONTENT_TYPE, media_type)], Body::from_stream(answers.into_stream())).into_response())
+    let answers = Body::from_stream(answers.into_stream());
+    Ok(([(header::CONTENT_TYPE, media_type)], language::headers(), answers).into_response())
 }

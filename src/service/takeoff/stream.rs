@@ -7,9 +7,11 @@
 use super::batch::{self, Done, Job};
 use super::scribe::{SpokenProblem, problem_text};
 use super::source::{End, Next, Source};
+use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::state::Crew;
 use crate::takeoff::summary::{Entry, Summary};
+use crate::words::Language;
 use axum::body::Bytes;
 use futures_util::{Stream, stream};
 use std::sync::Arc;
@@ -25,6 +27,8 @@ pub struct Answers {
     phase: Phase,
     /// Whether a record was written, so that the next is separated from it.
     written: bool,
+    /// The language of the request, which outlives it here: the answers go on when the request itself is answered.
+    language: Language,
     guard: Guard,
 }
 
@@ -65,9 +69,11 @@ impl Answers {
         let over = Arc::new(AtomicBool::new(false));
         let mut summary = Summary::default();
         source.before.iter().for_each(|entry| summary.add(entry));
-        let reader = tokio::spawn(read(source, Arc::clone(&job), crew.clone(), Arc::clone(&over), sender));
+        let language = language::spoken();
+        let read = read(source, Arc::clone(&job), crew.clone(), Arc::clone(&over), sender);
+        let reader = tokio::spawn(language::within(language, read));
         let guard = Guard { reader: reader.abort_handle(), over };
-        Self { messages, job, summary, phase: Phase::Opening, written: false, guard }
+        Self { messages, job, summary, phase: Phase::Opening, written: false, language, guard }
     }
 
     /// What the takeoff comes to, once everything was taken.
@@ -77,6 +83,10 @@ impl Answers {
 
     /// The next piece of the answers; `None` behind the last.
     pub async fn next(&mut self) -> Option<Bytes> {
+        language::within(self.language, self.next_piece()).await
+    }
+
+    async fn next_piece(&mut self) -> Option<Bytes> {
         loop {
             let mut piece = Vec::new();
             match self.phase {
@@ -159,9 +169,10 @@ async fn read<S, E>(
         match source.next().await {
             Next::Batch(batch) => {
                 let Some(permit) = crew.one().await else { return };
-                let (job, over) = (Arc::clone(&job), Arc::clone(&over));
+                let (job, over, language) = (Arc::clone(&job), Arc::clone(&over), language::spoken());
                 room.send(Message::Work(spawn_blocking(move || {
-                    let done = batch::evaluate(&batch, &job, || over.load(Ordering::Relaxed));
+                    let is_over = || over.load(Ordering::Relaxed);
+                    let done = language::speaking(language, || batch::evaluate(&batch, &job, is_over));
                     drop(permit);
                     done
                 })));

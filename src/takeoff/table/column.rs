@@ -1,7 +1,7 @@
 //! The columns of a table and the names that a header may give them.
 
 use super::cells::plain;
-use crate::derivation::Pointer;
+use crate::derivation::{Pattern, Pointer};
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
@@ -22,8 +22,8 @@ macro_rules! columns {
             }
 
             /// The column as a JSON Pointer into a row.
-            pub const fn pointer(self) -> &'static str {
-                match self { $(Self::$column => $place),+ }
+            pub const fn pointer(self) -> Pattern {
+                match self { $(Self::$column => &$place),+ }
             }
 
             const fn others(self) -> &'static [&'static str] {

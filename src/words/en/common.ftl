@@ -18,6 +18,18 @@ step-left-out = Left out: { $told } ({ $rule })
 step-read = Read as { $told } ({ $rule })
 step-boxes = Boxes that would do: { $told } ({ $rule })
 
+## Where a rule stands
+
+word-citation-unverified = location in 2026 unverified
+word-citation-informational-note = informational note
+word-citation-article = Article
+word-citation-chapter = Chapter
+word-citation-exception = Exception
+word-citation-location = Location
+word-citation-note = Note
+word-citation-table = Table
+word-citation-and = and
+
 ## Every request
 
 rule-edition-unverified = An edition whose text could not be read is answered with the figures of the edition before it, and every citation says so.

@@ -8,3 +8,9 @@ rule-conduit-body-splices = Splices, taps and devices stand only in a conduit bo
     .title = Splices in conduit bodies
 rule-conduit-body-short-radius = Short-radius conduit bodies hold no splices, taps or devices.
     .title = Short-radius conduit bodies
+
+word-opening-end = end
+word-opening-opposite-end = opposite end
+word-opening-side = side
+word-opening-opposite-side = opposite side
+word-opening-back = back

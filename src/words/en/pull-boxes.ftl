@@ -51,7 +51,13 @@ finding-entries-apart = Entries with the same conductors are as far apart as is 
 finding-entries-close = Entries { $first } and { $other } hold the same conductors and are { $measured } apart: less than { $required }.
 finding-entries-never-apart = Entries { $first } and { $other } hold the same conductors and must be { $required } apart, but in this box they can be at most { $measured } apart.
 finding-positions-missing = Whether entries with the same conductors are far enough apart depends on where they are. Asked: { $pairs }. Give their positions.
-finding-entry-outside-wall = Entry { $entry } does not lie within the { $wall }.
+finding-entry-outside-wall = Entry { $entry } does not lie within the { $wall ->
+    [left] left wall
+    [right] right wall
+    [top] top wall
+    [bottom] bottom wall
+   *[back] back
+ }.
 finding-entries-overlap = Entries { $first } and { $other } overlap.
 finding-entries-placed = Every entry with a position lies within its wall, and none overlaps another.
 finding-layout-open = No places can be looked for while an entry has no size.
@@ -97,7 +103,13 @@ fault-cables-over-1000-volts = Cables with their diameters count only over 1000 
 fault-cable-over-1000-volts = Over 1000 V a cable is described in cables_over_1000_volts.
 fault-conductor-over-cable = A conductor cannot be thicker than the cable that it is in.
 fault-position-without-box = A position is a place in a box of given dimensions. Give those too.
-fault-position-not-in-wall = Give the two measures that lie in the { $wall }: from_left and from_bottom on the back, from_bottom and from_back on the left and right walls, from_left and from_back on the top and bottom walls.
+fault-position-not-in-wall = Give the two measures that lie in the { $wall ->
+    [left] left wall
+    [right] right wall
+    [top] top wall
+    [bottom] bottom wall
+   *[back] back
+ }: from_left and from_bottom on the back, from_bottom and from_back on the left and right walls, from_left and from_back on the top and bottom walls.
 fault-pull-of-one-entry = A pull joins at least two entries.
 fault-entry-twice-in-pull = A pull names entry { $id } twice.
 fault-pull-through-barrier = A pull stays in one section; conductors that pass a barrier enter the next section there.

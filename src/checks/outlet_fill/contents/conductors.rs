@@ -16,17 +16,17 @@ impl Counting<'_, '_> {
         let contents = self.contents;
         let mut threshold = None;
         for (index, Conductor { size, role, loop_length, count }) in contents.conductors.iter().enumerate() {
-            let item = self.at("/contents/conductors/#", index);
+            let item = self.at(&"/contents/conductors/#", index);
             if *role == Role::StaysInside {
-                self.present[size.index()] = true;
+                self.present.insert(*size);
                 self.leave_out(Item::Conductors, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
-            let Some(size) = self.sized(*size, item.member("/size")) else { continue };
+            let Some(size) = self.sized(*size, item.member(&"/size")) else { continue };
             let many = self.count_at(&CONDUCTORS, *count, item);
             let allowances = match (role, loop_length) {
                 (Role::Loop, Some(length)) => {
-                    let (length, at) = (length.value(), item.member("/loop_length"));
+                    let (length, at) = (length.value(), item.member(&"/loop_length"));
                     let length = self.proof.given(&CONDUCTORS, length, Measure::Length, at);
                     let threshold = match threshold {
                         Some(threshold) => threshold,
@@ -55,12 +55,12 @@ impl Counting<'_, '_> {
         let mut least = base;
         if let Some(opening) = opening {
             let (smallest, at) =
-                (opening.smallest_dimension.value(), Pointer::to("/opening/smallest_dimension"));
+                (opening.smallest_dimension.value(), Pointer::to(&"/opening/smallest_dimension"));
             let smallest = self.proof.given(&free_conductor::OUTSIDE, smallest, Measure::Length, at);
             let limit = self.proof.stated(&book.small_opening);
             let (small, _) = self.proof.compare(&free_conductor::OUTSIDE, smallest, Relation::Below, limit);
             if let (true, Some(depth)) = (small, opening.conductor_depth) {
-                let at = Pointer::to("/opening/conductor_depth");
+                let at = Pointer::to(&"/opening/conductor_depth");
                 let depth = self.proof.given(&free_conductor::OUTSIDE, depth.value(), Measure::Length, at);
                 let outside = self.proof.stated(&book.outside);
                 let reach = self.proof.sum(&free_conductor::OUTSIDE, &[depth, outside]);
@@ -80,10 +80,10 @@ impl Counting<'_, '_> {
     pub(super) fn cables(&mut self) {
         let contents = self.contents;
         for (index, cable) in contents.cables.iter().enumerate() {
-            let item = self.at("/contents/cables/#", index);
+            let item = self.at(&"/contents/cables/#", index);
             let many = cable.count.map(|_| self.count_at(&CONDUCTORS, cable.count, item));
-            if let Some(size) = self.sized(cable.size, item.member("/size")) {
-                let (conductors, at) = (cable.conductors.get().into(), item.member("/conductors"));
+            if let Some(size) = self.sized(cable.size, item.member(&"/size")) {
+                let (conductors, at) = (cable.conductors.get().into(), item.member(&"/conductors"));
                 let each = self.proof.given(&CONDUCTORS, conductors, Measure::Number, at);
                 let allowances = match many {
                     Some(many) => self.proof.product(&CONDUCTORS, many, each, Some(item)),
@@ -92,7 +92,7 @@ impl Counting<'_, '_> {
                 self.take(Item::Conductors, &CONDUCTORS, size, allowances, item);
             }
             if let Some(size) = cable.grounding {
-                let at = item.member("/grounding");
+                let at = item.member(&"/grounding");
                 let count = match many {
                     Some(many) => many,
                     None => self.count_at(&GROUNDING, None, at),
@@ -104,7 +104,7 @@ impl Counting<'_, '_> {
 
     pub(super) fn canopy(&mut self) {
         let Some(canopy) = &self.contents.canopy else { return };
-        let at = self.at("/contents/canopy", 0);
+        let at = self.at(&"/contents/canopy", 0);
         let relieved = match canopy.kind {
             CanopyKind::DomedLuminaire => true,
             CanopyKind::FlatLuminaire => false,
@@ -114,7 +114,7 @@ impl Counting<'_, '_> {
             self.proof.does_not_apply(&CANOPY, "no-canopy", Some(at));
         }
         for (index, Wire { size, count }) in canopy.grounding.iter().enumerate() {
-            let item = self.at("/contents/canopy/grounding/#", index);
+            let item = self.at(&"/contents/canopy/grounding/#", index);
             if relieved {
                 self.leave_out(Item::Grounding, &CANOPY, "canopy", item);
             } else {
@@ -128,7 +128,7 @@ impl Counting<'_, '_> {
     pub(super) fn fixture_wires(&mut self, canopy: &Canopy, relieved: bool) {
         let mut small: Vec<(ConductorSize, Figure, Pointer)> = Vec::new();
         for (index, Wire { size, count }) in canopy.fixture_wires.iter().enumerate() {
-            let item = self.at("/contents/canopy/fixture_wires/#", index);
+            let item = self.at(&"/contents/canopy/fixture_wires/#", index);
             let many = self.count_at(&CANOPY, *count, item);
             if relieved && *size < ConductorSize::AWG_14 {
                 small.push((*size, many, item));

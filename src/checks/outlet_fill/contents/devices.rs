@@ -3,7 +3,7 @@
 use super::{Counted, Counting};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
-use crate::checks::{Argument, Finding, Name, Status, Taking};
+use crate::checks::{Argument, Finding, Status, Taking};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{CONDUCTORS, DEVICES, NOTHING, TERMINAL_BLOCKS};
@@ -14,12 +14,12 @@ impl Counting<'_, '_> {
     pub(super) fn devices(&mut self) {
         let contents = self.contents;
         for (index, device) in contents.devices.iter().enumerate() {
-            let item = self.at("/contents/devices/#", index);
+            let item = self.at(&"/contents/devices/#", index);
             let Some(size) = self.device_size(device, item) else { continue };
             let each = self.proof.stated(&self.book.outlet_fill.yoke);
             let mut allowances = each;
             if let Some(gangs) = device.gangs {
-                let at = item.member("/gangs");
+                let at = item.member(&"/gangs");
                 let gangs = self.proof.given(&DEVICES, gangs.get().into(), Measure::Number, at);
                 allowances = self.proof.product(&DEVICES, gangs, allowances, Some(item));
             }
@@ -27,13 +27,12 @@ impl Counting<'_, '_> {
                 let many = self.count_at(&DEVICES, device.count, item);
                 allowances = self.proof.product(&DEVICES, many, allowances, Some(item));
             }
-            let id = device.id.as_ref().map(Name::as_str);
             self.counted.push(Counted {
                 what: Item::Devices,
                 rule: &DEVICES,
                 size,
                 allowances,
-                id,
+                id: device.id.as_ref(),
                 at: item,
             });
         }
@@ -41,10 +40,10 @@ impl Counting<'_, '_> {
 
     /// The size that a yoke is counted by: of the conductors connected to it, not of all in the box.
     pub(super) fn device_size(&mut self, device: &Device, item: Pointer) -> Option<ConductorSize> {
-        let connected_at = item.member("/largest_conductor");
+        let connected_at = item.member(&"/largest_conductor");
         let mut connected = device.largest_conductor;
         if let Some(leads) = device.factory_leads {
-            let at = item.member("/factory_leads");
+            let at = item.member(&"/factory_leads");
             self.leave_out(Item::Conductors, &CONDUCTORS, "factory-leads", at);
             if connected.is_some_and(|size| size != leads)
                 && self.proof.reading::<DeviceLeads>() == DeviceLeads::Leads
@@ -64,7 +63,7 @@ impl Counting<'_, '_> {
     pub(super) fn terminal_blocks(&mut self) {
         let contents = self.contents;
         for (index, block) in contents.terminal_blocks.iter().enumerate() {
-            let item = self.at("/contents/terminal_blocks/#", index);
+            let item = self.at(&"/contents/terminal_blocks/#", index);
             let Some(figure) = self.book.outlet_fill.terminal_block else {
                 self.leave_out(Item::TerminalBlocks, &TERMINAL_BLOCKS, "not-in-edition", item);
                 continue;
@@ -75,7 +74,7 @@ impl Counting<'_, '_> {
                 self.leave_out(Item::TerminalBlocks, &NOTHING, "wire-connector", item);
                 continue;
             }
-            let size_at = item.member("/largest_conductor");
+            let size_at = item.member(&"/largest_conductor");
             let Some(size) = block.largest_conductor else {
                 self.open(&TERMINAL_BLOCKS, "finding-block-without-conductor", item, Some(size_at));
                 continue;
@@ -95,11 +94,11 @@ impl Counting<'_, '_> {
 
     /// Says why yokes in one box take different allowances, or another than the largest conductor's.
     pub(super) fn devices_differ(&mut self, tally: &[TallyLine]) {
-        let lines: Vec<&TallyLine> = tally.iter().filter(|line| line.what == Item::Devices).collect();
-        let largest = ConductorSize::all().rev().find(|size| self.present[size.index()]);
-        let all_by_largest = lines.iter().all(|line| Some(line.size) == largest);
-        let (Some(first), false) = (lines.first(), all_by_largest) else { return };
-        let takings = lines.iter().map(|line| Taking {
+        let lines = || tally.iter().filter(|line| line.what == Item::Devices);
+        let largest = self.present.largest();
+        let all_by_largest = lines().all(|line| Some(line.size) == largest);
+        let (Some(first), false) = (lines().next(), all_by_largest) else { return };
+        let takings = lines().map(|line| Taking {
             names: line.ids.clone(),
             size: line.size.name(),
             allowances: line.allowances,
@@ -109,7 +108,7 @@ impl Counting<'_, '_> {
             .with("yokes", Argument::Takings(takings.collect()))
             .with("largest", Argument::Name(largest.map_or("", ConductorSize::name)))
             .step(first.volume.step);
-        finding.at = lines.iter().flat_map(|line| line.at.iter().copied()).collect();
+        finding.at = lines().flat_map(|line| line.at.iter().copied()).collect();
         self.findings.push(finding);
     }
 }

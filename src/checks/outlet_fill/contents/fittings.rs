@@ -17,7 +17,7 @@ impl Counting<'_, '_> {
         let contents = self.contents;
         let mut internal = Places::new();
         for (index, clamp) in contents.clamps.iter().enumerate() {
-            let item = self.at("/contents/clamps/#", index);
+            let item = self.at(&"/contents/clamps/#", index);
             match clamp.kind {
                 ClampKind::Internal => internal.push(item),
                 ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "outside", item),
@@ -28,7 +28,7 @@ impl Counting<'_, '_> {
                 ClampKind::TerminatingAssembly => {
                     self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "own-volume", item);
                     let Some(volume) = clamp.volume else { continue };
-                    let (volume, at) = (volume.value(), item.member("/volume"));
+                    let (volume, at) = (volume.value(), item.member(&"/volume"));
                     let mut taken = self.proof.given(&CLAMP_ASSEMBLY, volume, Measure::Volume, at);
                     if clamp.count.is_some() {
                         let many = self.count_at(&CLAMP_ASSEMBLY, clamp.count, item);
@@ -47,7 +47,7 @@ impl Counting<'_, '_> {
         let mut types: SmallVec<[SupportFittingKind; 2]> = SmallVec::new();
         let mut at = Places::new();
         for (index, fitting) in contents.support_fittings.iter().enumerate() {
-            at.push(self.at("/contents/support_fittings/#", index));
+            at.push(self.at(&"/contents/support_fittings/#", index));
             if !types.contains(&fitting.kind) {
                 types.push(fitting.kind);
             }
@@ -59,18 +59,16 @@ impl Counting<'_, '_> {
 
     /// The largest conductor present and its allowance; a finding where there is none that the table has.
     pub(super) fn largest_present(&mut self) -> Option<(ConductorSize, Figure)> {
-        let largest = ConductorSize::all().rev().find(|size| self.present[size.index()]);
-        let Some(largest) = largest else {
-            let at = self.at("/contents", 0);
-            self.open(&CLAMPS, "finding-no-conductors", at, Some(self.at("/contents/conductors", 0)));
+        let Some(largest) = self.present.largest() else {
+            let at = self.at(&"/contents", 0);
+            self.open(&CLAMPS, "finding-no-conductors", at, Some(self.at(&"/contents/conductors", 0)));
             return None;
         };
-        let present: SmallVec<[ConductorSize; 8]> =
-            conductor_volume::sizes().filter(|size| self.present[size.index()]).collect();
+        let present = self.present.and(conductor_volume::sizes());
         let each: Figures =
-            present.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, *size)).collect();
+            present.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, size)).collect();
         if largest >= ConductorSize::AWG_4 || each.is_empty() {
-            let at = self.at("/contents", 0);
+            let at = self.at(&"/contents", 0);
             self.open(&CLAMPS, "finding-largest-has-no-allowance", at, None);
             return None;
         }
@@ -86,7 +84,7 @@ impl Counting<'_, '_> {
         let (mut allowances, mut places) = (Figures::new(), Places::new());
         for (index, part) in contents.small_parts.iter().enumerate() {
             if part.kind == SmallPartKind::WireConnector {
-                let item = self.at("/contents/small_parts/#", index);
+                let item = self.at(&"/contents/small_parts/#", index);
                 let many = self.count_at(&NOTHING, part.count, item);
                 let each = self.proof.stated(&self.book.outlet_fill.wire_connector);
                 allowances.push(self.proof.product(&NOTHING, many, each, Some(item)));
@@ -103,7 +101,7 @@ impl Counting<'_, '_> {
     pub(super) fn small_parts(&mut self) {
         let contents = self.contents;
         for (index, part) in contents.small_parts.iter().enumerate() {
-            let item = self.at("/contents/small_parts/#", index);
+            let item = self.at(&"/contents/small_parts/#", index);
             let because = match part.kind {
                 SmallPartKind::WireConnector if self.connectors_count() => continue,
                 SmallPartKind::WireConnector => "wire-connector",

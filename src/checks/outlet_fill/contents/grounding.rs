@@ -1,21 +1,21 @@
 //! Grounding conductors, which are counted together by the largest of them.
 
-use super::{Counting, Entering, Figures, look_up};
+use super::{Counting, Entering, Figures, line, look_up};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::GroundingKind;
 use crate::derivation::{Figure, Pointer, Relation};
 use crate::rulebook::Rule;
 use crate::rulebook::outlet_fill::{CONDUCTORS, GROUNDING, ISOLATED_SET};
-use crate::trade::ConductorSize;
+use crate::trade::{ConductorSize, SizeSet};
 use smallvec::SmallVec;
 
 impl Counting<'_, '_> {
     pub(super) fn grounding_conductors(&mut self) {
         let contents = self.contents;
         for (index, grounding) in contents.grounding.iter().enumerate() {
-            let item = self.at("/contents/grounding/#", index);
+            let item = self.at(&"/contents/grounding/#", index);
             if grounding.kind == GroundingKind::StaysInside {
-                self.present[grounding.size.index()] = true;
+                self.present.insert(grounding.size);
                 self.leave_out(Item::Grounding, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
@@ -32,28 +32,27 @@ impl Counting<'_, '_> {
 
     /// Grounding conductors are counted together, by the largest of them; where the edition says so, a separate isolated
     /// set is counted by itself.
-    pub(super) fn grounding_lines(&mut self) -> Vec<TallyLine> {
-        let entering = std::mem::take(&mut self.grounding);
-        let (isolated, plain): (SmallVec<[Entering; 4]>, SmallVec<[Entering; 4]>) =
-            entering.into_iter().partition(|one| one.isolated);
-        let mut lines = Vec::new();
+    pub(super) fn grounding_lines(&mut self) -> SmallVec<[TallyLine; 2]> {
+        let mut lines = SmallVec::new();
+        let mut entering = std::mem::take(&mut self.grounding);
+        entering.sort_by_key(|one| one.isolated);
+        let (plain, isolated) = entering.split_at(entering.partition_point(|one| !one.isolated));
         match (self.book.outlet_fill.isolated_set, plain.is_empty() || isolated.is_empty()) {
             (Some(own), false) => {
-                lines.extend(self.grounded_together(&plain));
+                lines.extend(self.grounded_together(plain));
                 let allowances = self.proof.stated(&own);
                 lines.extend(self.grounding_line(
                     Item::IsolatedGrounding,
                     &ISOLATED_SET,
                     allowances,
-                    &isolated,
+                    isolated,
                 ));
             }
             _ => {
                 if let (Some(first), None) = (isolated.first(), self.book.outlet_fill.isolated_set) {
                     self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
-                let all: SmallVec<[Entering; 4]> = plain.into_iter().chain(isolated).collect();
-                lines.extend(self.grounded_together(&all));
+                lines.extend(self.grounded_together(&entering));
             }
         }
         lines
@@ -64,11 +63,10 @@ impl Counting<'_, '_> {
             return None;
         }
         let together = self.proof.stated(&self.book.outlet_fill.grounding);
-        let allowances = match self.book.outlet_fill.grounding_beyond.clone() {
+        let allowances = match &self.book.outlet_fill.grounding_beyond {
             None => together,
             Some(beyond) => {
-                let counts: Figures = entering.iter().map(|one| one.count).collect();
-                let all = self.proof.sum(&GROUNDING, &counts);
+                let all = self.proof.sum_of(&GROUNDING, entering.iter().map(|one| one.count));
                 let first = self.proof.stated(&beyond.together);
                 let (few, _) = self.proof.compare(&GROUNDING, all, Relation::AtMost, first);
                 if few {
@@ -91,14 +89,12 @@ impl Counting<'_, '_> {
         allowances: Figure,
         entering: &[Entering],
     ) -> Option<TallyLine> {
-        let size = entering.iter().map(|one| one.size).max()?;
-        let mut sizes: SmallVec<[ConductorSize; 8]> = entering.iter().map(|one| one.size).collect();
-        sizes.sort_unstable();
-        sizes.dedup();
+        let sizes: SizeSet = entering.iter().map(|one| one.size).collect();
+        let size = sizes.largest()?;
         let each: Figures =
-            sizes.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, *size)).collect();
+            sizes.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, size)).collect();
         let each = self.proof.largest(rule, &each)?;
         let at = entering.iter().map(|one| one.at).collect();
-        Some(self.line(what, rule, size, allowances, each, at))
+        Some(line(self.proof, what, rule, size, (allowances, each), SmallVec::new(), at))
     }
 }

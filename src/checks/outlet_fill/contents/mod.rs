@@ -10,18 +10,19 @@ mod grounding;
 
 use super::outcome::{Item, NotCounted, Places, TallyLine};
 use super::request::{Contents, Many, Opening};
-use crate::checks::{Finding, Status};
-use crate::derivation::{Derivation, Figure, Pointer};
+use crate::checks::{Finding, Name, Status};
+use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{ALLOWANCE, CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUM, SUPPORT_FITTINGS};
 use crate::rulebook::reading::SmallConductors;
 use crate::rulebook::{Rule, Rulebook, pull};
 use crate::tables::conductor_volume;
-use crate::trade::ConductorSize;
+use crate::trade::{ConductorSize, SizeSet};
 use smallvec::SmallVec;
+use std::mem;
 
 /// Figures that one step computes with.
-type Figures = SmallVec<[Figure; 8]>;
+pub(super) type Figures = SmallVec<[Figure; 8]>;
 
 /// The count of one space, finished.
 pub(in crate::checks) struct Fill {
@@ -60,7 +61,7 @@ impl Fill {
             not_counted: Vec::new(),
             findings: Vec::new(),
             allowances: [None; ConductorSize::COUNT],
-            present: [false; ConductorSize::COUNT],
+            present: SizeSet::default(),
             complete: true,
         };
         counting.conductors(opening);
@@ -90,9 +91,7 @@ impl Fill {
 
     /// The volume that a box must have for the contents and for clamp assemblies.
     pub fn with_assemblies(&self, proof: &mut Derivation) -> Figure {
-        let mut parts = vec![self.required];
-        parts.extend(&self.assemblies);
-        proof.sum(&SUM, &parts)
+        proof.sum_of(&SUM, [self.required].into_iter().chain(self.assemblies.iter().copied()))
     }
 }
 
@@ -108,13 +107,16 @@ fn look_up(
     *known
 }
 
+/// Room for as many lines as a tally usually has.
+const USUAL_LINES: usize = 8;
+
 /// One input that takes allowances of one size.
 struct Counted<'a> {
     what: Item,
     rule: &'static Rule,
     size: ConductorSize,
     allowances: Figure,
-    id: Option<&'a str>,
+    id: Option<&'a Name>,
     at: Pointer,
 }
 
@@ -138,15 +140,15 @@ struct Counting<'a, 'p> {
     not_counted: Vec<NotCounted>,
     findings: Vec<Finding>,
     allowances: [Option<Figure>; ConductorSize::COUNT],
-    present: [bool; ConductorSize::COUNT],
+    present: SizeSet,
     complete: bool,
 }
 
 impl<'a> Counting<'a, '_> {
-    fn at(&self, pattern: &'static str, index: usize) -> Pointer {
+    fn at(&self, pattern: Pattern, index: usize) -> Pointer {
         let item = Pointer::of(pattern, index);
         match self.space {
-            Some(space) => item.under("/spaces/#", space),
+            Some(space) => item.under(&"/spaces/#", space),
             None => item,
         }
     }
@@ -179,7 +181,7 @@ impl<'a> Counting<'a, '_> {
 
     /// The size whose allowance a conductor takes; `None`, with a finding, where the table has none for it.
     fn sized(&mut self, size: ConductorSize, at: Pointer) -> Option<ConductorSize> {
-        self.present[size.index()] = true;
+        self.present.insert(size);
         if size >= ConductorSize::AWG_4 {
             self.open(&pull::APPLIES, "finding-pull-box-size", at, None);
             return None;
@@ -189,7 +191,7 @@ impl<'a> Counting<'a, '_> {
         }
         match self.proof.reading::<SmallConductors>() {
             SmallConductors::AsEighteen => {
-                self.present[ConductorSize::AWG_18.index()] = true;
+                self.present.insert(ConductorSize::AWG_18);
                 Some(ConductorSize::AWG_18)
             }
             SmallConductors::NoFigure => {
@@ -211,7 +213,7 @@ impl<'a> Counting<'a, '_> {
     }
 
     /// Clamps and support fittings are sized by the largest conductor present, so they come last.
-    fn finish(mut self) -> Fill {
+    fn finish(&mut self) -> Fill {
         let clamps = self.clamps();
         let fittings = self.support_fittings();
         let connectors = self.wire_connectors();
@@ -223,69 +225,80 @@ impl<'a> Counting<'a, '_> {
         if !by_largest.is_empty() {
             largest = self.largest_present();
             if let Some((size, each)) = largest {
-                let lines = [
-                    (Item::Clamps, &CLAMPS, clamps),
-                    (Item::SupportFittings, &SUPPORT_FITTINGS, fittings),
-                    (Item::SmallParts, &NOTHING, connectors),
-                ];
-                for (what, rule, part) in lines {
-                    let Some((allowances, at)) = part else { continue };
-                    tally.push(self.line(what, rule, size, allowances, each, at));
-                }
+                let mut add = |what, rule, part: Option<(Figure, Places)>| {
+                    if let Some((allowances, at)) = part {
+                        let ids = SmallVec::new();
+                        put_in_order(
+                            &mut tally,
+                            line(self.proof, what, rule, size, (allowances, each), ids, at),
+                        );
+                    }
+                };
+                add(Item::Clamps, &CLAMPS, clamps);
+                add(Item::SupportFittings, &SUPPORT_FITTINGS, fittings);
+                add(Item::SmallParts, &NOTHING, connectors);
             }
         }
-        tally.extend(grounding);
-        tally.sort_by_key(|line| (line.what, line.size));
+        for line in grounding {
+            put_in_order(&mut tally, line);
+        }
         self.devices_differ(&tally);
-        let volumes: Figures = tally.iter().map(|line| line.volume).collect();
-        let required = if volumes.is_empty() {
+        let required = if tally.is_empty() {
             self.proof.nothing(&SUM, Measure::Volume)
         } else {
-            self.proof.sum(&SUM, &volumes)
+            self.proof.sum_of(&SUM, tally.iter().map(|line| line.volume))
         };
         let by_largest = largest.map(|_| self.proof.sum(&CLAMPS, &by_largest));
         Fill {
             required,
             complete: self.complete,
             tally,
-            not_counted: self.not_counted,
-            findings: self.findings,
+            not_counted: mem::take(&mut self.not_counted),
+            findings: mem::take(&mut self.findings),
             largest: largest.map(|(_, each)| each),
             by_largest,
-            assemblies: self.assemblies,
+            assemblies: mem::take(&mut self.assemblies),
             allowances: self.allowances,
         }
     }
 
     /// One line for each item and size, with all its inputs.
     fn tally(&mut self) -> Vec<TallyLine> {
-        let mut counted = std::mem::take(&mut self.counted);
-        counted.sort_by_key(|one| (one.what, one.size));
-        let mut lines = Vec::with_capacity(counted.len() + 4);
-        for group in counted.chunk_by(|one, next| (one.what, one.size) == (next.what, next.size)) {
+        let mut lines = Vec::with_capacity(USUAL_LINES);
+        self.counted.sort_by_key(|one| (one.what, one.size));
+        for group in self.counted.chunk_by(|one, next| (one.what, one.size) == (next.what, next.size)) {
             let Some(first) = group.first() else { continue };
             let (what, rule, size) = (first.what, first.rule, first.size);
             let Some(each) = look_up(self.proof, &mut self.allowances, size) else { continue };
-            let parts: Figures = group.iter().map(|one| one.allowances).collect();
-            let allowances = self.proof.sum(rule, &parts);
-            let at = group.iter().map(|one| one.at).collect();
-            let mut line = self.line(what, rule, size, allowances, each, at);
-            line.ids = group.iter().filter_map(|one| one.id.map(str::to_owned)).collect();
-            lines.push(line);
+            let (mut at, mut ids) = (Places::new(), SmallVec::new());
+            for one in group {
+                at.push(one.at);
+                ids.extend(one.id.cloned());
+            }
+            let allowances = self.proof.sum_of(rule, group.iter().map(|one| one.allowances));
+            lines.push(line(self.proof, what, rule, size, (allowances, each), ids, at));
         }
         lines
     }
+}
 
-    fn line(
-        &mut self,
-        what: Item,
-        rule: &'static Rule,
-        size: ConductorSize,
-        allowances: Figure,
-        each: Figure,
-        at: Places,
-    ) -> TallyLine {
-        let volume = self.proof.product(rule, allowances, each, None);
-        TallyLine { what, size, allowances, each, volume, rule: rule.id, ids: Vec::new(), at }
-    }
+/// A line of the tally: so many allowances, each of a volume.
+#[inline]
+fn line(
+    proof: &mut Derivation,
+    what: Item,
+    rule: &'static Rule,
+    size: ConductorSize,
+    (allowances, each): (Figure, Figure),
+    ids: SmallVec<[Name; 1]>,
+    at: Places,
+) -> TallyLine {
+    let volume = proof.product(rule, allowances, each, None);
+    TallyLine { what, size, allowances, each, volume, rule: rule.id, ids, at }
+}
+
+/// Puts a line where its item and size belong; few lines are out of order, and lines are dear to move.
+fn put_in_order(tally: &mut Vec<TallyLine>, line: TallyLine) {
+    let place = tally.partition_point(|other| (other.what, other.size) <= (line.what, line.size));
+    tally.insert(place, line);
 }

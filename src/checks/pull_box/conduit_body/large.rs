@@ -2,13 +2,13 @@
 
 use super::outcome::LargeInBody;
 use super::request::{ConduitBodyRequest, HubPlace};
-use super::small::{fill, word};
+use super::small::{fill, key, word};
 use crate::checks::pull_box::chamber::{Axis, Chamber, Joining};
 use crate::checks::pull_box::entered::Entered;
 use crate::checks::pull_box::request::{Cover, Entry, Pull, PullBoxRequest, RacewayEntry, Wall};
 use crate::checks::pull_box::{AxisSize, EntryDistanceOf, PullKindOf, axis_size, distances, joined, lengths};
 use crate::checks::raceway_fill::sizing::Sizer;
-use crate::checks::{Finding, Name, Status};
+use crate::checks::{Argument, Finding, Name, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::pull::{CONDUIT_BODY, GOVERNS};
@@ -28,7 +28,7 @@ pub(super) fn check(
         .entries
         .iter()
         .enumerate()
-        .map(|(index, entry)| Entered::by_raceway(proof, entry, Pointer::of("/hubs/#", index)))
+        .map(|(index, entry)| Entered::by_raceway(proof, entry, Pointer::of(&"/hubs/#", index)))
         .collect();
     let (joined, _) = joined::all(proof, &boxed, &chamber(request), &entered);
     let asked = lengths::asked(proof, &entered, &joined, Cover::Removable, findings);
@@ -53,12 +53,12 @@ pub(super) fn check(
     };
     let body = &request.body;
     let sides = [
-        (&mut large.length, body.length, "length", "/body/length"),
-        (&mut large.width, body.width, "width", "/body/width"),
-        (&mut large.depth, body.depth, "depth", "/body/depth"),
+        (&mut large.length, body.length, "length", &"/body/length"),
+        (&mut large.width, body.width, "width", &"/body/width"),
+        (&mut large.depth, body.depth, "depth", &"/body/depth"),
     ];
     for (size, given, name, at) in sides {
-        side(proof, size, given, (name, Pointer::to(at)), covered, findings);
+        side(proof, request, size, given, (name, Pointer::to(at)), covered, findings);
     }
     for apart in apart {
         let mut told = EntryDistanceOf {
@@ -137,7 +137,7 @@ fn chamber(request: &ConduitBodyRequest) -> Chamber<'static> {
     Chamber {
         id: None,
         inside: None,
-        inside_at: Pointer::to("/body"),
+        inside_at: Pointer::to(&"/body"),
         entries: (0..request.hubs.len()).collect(),
         pulls: pulls.collect(),
     }
@@ -158,7 +158,7 @@ fn covered(
         if all == Some(true) {
             let finding =
                 Finding::new(&crate::rulebook::pull::MARKED, Status::Satisfied, "finding-full-fill");
-            findings.push(finding.at(Pointer::to("/body/evaluated_for_full_fill")));
+            findings.push(finding.at(Pointer::to(&"/body/evaluated_for_full_fill")));
         }
         return all;
     }
@@ -168,9 +168,17 @@ fn covered(
     }
 }
 
+/// Openings, given by name, as a sentence of any language names them.
+fn openings(request: &ConduitBodyRequest, names: &[String]) -> Argument {
+    let places = request.hubs.iter().map(|hub| hub.place);
+    let key_of = |name: &String| places.clone().find(|place| word(*place) == name.as_str()).map(key);
+    Argument::Words(names.iter().filter_map(key_of).collect())
+}
+
 /// Compares one dimension of the body with what is asked of it.
 fn side(
     proof: &mut Derivation,
+    request: &ConduitBodyRequest,
     size: &mut AxisSize,
     given: Option<Length>,
     (name, at): (&'static str, Pointer),
@@ -201,7 +209,7 @@ fn side(
                 .with("axis", name)
                 .with("given", given)
                 .with("required", requirement.length)
-                .with("entries", requirement.entries.join(", ").as_str())
+                .with("entries", openings(request, &requirement.entries))
                 .at(at)
                 .step(step),
         );
@@ -217,13 +225,13 @@ fn distance(
     covered: Covered,
     findings: &mut Vec<Finding>,
 ) {
-    let at = apart.at.member("/distance");
+    let at = apart.at.member(&"/distance");
     let pull = request.pulls.get(apart.pull);
     let Some(given) = pull.and_then(|pull| pull.distance) else {
         if covered != Some(true) {
             let finding = Finding::new(apart.rule, Status::NotDetermined, "finding-openings-open")
-                .with("first", told.entries[0].as_str())
-                .with("other", told.entries[1].as_str())
+                .with("first", openings(request, &told.entries[..1]))
+                .with("other", openings(request, &told.entries[1..]))
                 .with("required", apart.required);
             findings.push(finding.at(apart.at).supply(at));
         }
@@ -240,8 +248,8 @@ fn distance(
     };
     findings.push(
         Finding::new(apart.rule, status, message)
-            .with("first", told.entries[0].as_str())
-            .with("other", told.entries[1].as_str())
+            .with("first", openings(request, &told.entries[..1]))
+            .with("other", openings(request, &told.entries[1..]))
             .with("measured", measured)
             .with("required", apart.required)
             .at(at)

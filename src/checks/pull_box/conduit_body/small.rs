@@ -3,7 +3,7 @@
 use super::outcome::{HubFill, SmallInBody};
 use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
-use crate::checks::{Finding, Status};
+use crate::checks::{Argument, Finding, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
@@ -18,10 +18,10 @@ pub(super) fn check(
 ) -> SmallInBody {
     let mut small = SmallInBody { required_cross_section: None, margin: None, hubs: Vec::new() };
     if request.body.short_radius {
-        proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to("/body/short_radius")));
+        proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to(&"/body/short_radius")));
         findings.push(
             Finding::new(&SHORT_RADIUS, Status::Advisory, "finding-short-radius-space")
-                .at(Pointer::to("/body")),
+                .at(Pointer::to(&"/body")),
         );
     } else {
         cross_section(proof, sizer, request, &mut small, findings);
@@ -39,7 +39,7 @@ fn cross_section(
     small: &mut SmallInBody,
     findings: &mut Vec<Finding>,
 ) {
-    let supply = Pointer::to("/body/cross_section");
+    let supply = Pointer::to(&"/body/cross_section");
     let raceways = request.hubs.iter().map(|hub| hub.raceway).chain(request.body.largest_raceway);
     let mut areas = Vec::new();
     for BodyRaceway { kind, trade_size } in raceways {
@@ -84,10 +84,10 @@ pub(super) fn fill(
     findings: &mut Vec<Finding>,
 ) -> Option<(HubFill, bool)> {
     let hub = request.hubs.get(index)?;
-    let at = Pointer::of("/hubs/#", index);
+    let at = Pointer::of(&"/hubs/#", index);
     let open = |findings: &mut Vec<Finding>| {
         let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
-        findings.push(finding.with("opening", word(hub.place)).at(at));
+        findings.push(finding.with("opening", Argument::Words(vec![key(hub.place)])).at(at));
     };
     let Some(occupants) = occupants(proof, request, hub.place) else {
         open(findings);
@@ -108,7 +108,7 @@ pub(super) fn fill(
     };
     findings.push(
         Finding::new(&CONDUCTORS, status, message)
-            .with("opening", word(hub.place))
+            .with("opening", Argument::Words(vec![key(hub.place)]))
             .with("area", load.total)
             .with("allowed", admission.allowed)
             .at(at)
@@ -123,7 +123,7 @@ fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPla
     let mut occupants = Vec::new();
     for (pull, asked) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
         for (group, conductors) in asked.conductors.iter().enumerate() {
-            let at = Pointer::of("/conductors/#", group).under("/pulls/#", pull);
+            let at = Pointer::of(&"/conductors/#", group).under(&"/pulls/#", pull);
             if conductors.insulation.is_none() && !conductors.bare {
                 return None;
             }
@@ -133,7 +133,18 @@ fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPla
     Some(occupants)
 }
 
-/// The word for an opening in a sentence.
+/// The key of the words for an opening.
+pub(super) const fn key(place: HubPlace) -> &'static str {
+    match place {
+        HubPlace::End => "word-opening-end",
+        HubPlace::OppositeEnd => "word-opening-opposite-end",
+        HubPlace::Side => "word-opening-side",
+        HubPlace::OppositeSide => "word-opening-opposite-side",
+        HubPlace::Back => "word-opening-back",
+    }
+}
+
+/// The name of an opening, as the figures of an answer have it.
 pub(super) const fn word(place: HubPlace) -> &'static str {
     match place {
         HubPlace::End => "end",

@@ -15,10 +15,10 @@ pub(super) fn check(
     contents: &Contents,
     findings: &mut Vec<Finding>,
 ) -> SplicesInBody {
-    let at = Pointer::to("/contents");
+    let at = Pointer::to(&"/contents");
     let body = &request.body;
     if body.short_radius {
-        let step = proof.fact(&SHORT_RADIUS, true, Pointer::to("/body/short_radius"));
+        let step = proof.fact(&SHORT_RADIUS, true, Pointer::to(&"/body/short_radius"));
         findings.push(
             Finding::new(&SHORT_RADIUS, Status::Violated, "finding-short-radius-splices").at(at).step(step),
         );
@@ -26,14 +26,14 @@ pub(super) fn check(
     match body.rigidly_supported {
         Some(true) => {}
         Some(false) => {
-            let supported = Pointer::to("/body/rigidly_supported");
+            let supported = Pointer::to(&"/body/rigidly_supported");
             let step = proof.fact(&SPLICES, false, supported);
             let finding = Finding::new(&SPLICES, Status::Violated, "finding-body-not-supported");
             findings.push(finding.at(supported).step(step));
         }
         None => {
             let finding = Finding::new(&SPLICES, Status::NotDetermined, "finding-body-support-open");
-            findings.push(finding.at(at).supply(Pointer::to("/body/rigidly_supported")));
+            findings.push(finding.at(at).supply(Pointer::to(&"/body/rigidly_supported")));
         }
     }
     let mut fill = Fill::count(proof, contents, None, None);
@@ -45,7 +45,7 @@ pub(super) fn check(
         tally: fill.tally,
         not_counted: fill.not_counted,
     };
-    let marked = Pointer::to("/body/marked_volume");
+    let marked = Pointer::to(&"/body/marked_volume");
     let Some(volume) = body.marked_volume else {
         let finding = Finding::new(&SPLICES, Status::NotDetermined, "finding-body-without-volume");
         findings.push(finding.with("required", splices.required).at(at).supply(marked));

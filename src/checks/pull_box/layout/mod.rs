@@ -105,8 +105,8 @@ impl Asked {
         let mut given = |length: Option<crate::quantity::Length>, at| {
             length.map(|length| proof.given(&PLACEMENT, length.value(), Measure::Length, Pointer::to(at)))
         };
-        let between = given(question.clearance, "/layout/clearance");
-        let to_wall = given(question.wall_clearance, "/layout/wall_clearance");
+        let between = given(question.clearance, &"/layout/clearance");
+        let to_wall = given(question.wall_clearance, &"/layout/wall_clearance");
         let usual = match proof.units() {
             Units::Us => Decimal::ten_thousandths(625),
             Units::Si => Decimal::ONE,
@@ -125,7 +125,7 @@ pub(super) fn find(
     size: &SectionSize,
     findings: &mut Vec<Finding>,
 ) -> Option<PullBoxLayout> {
-    let missing = |message| Finding::new(&PLACEMENT, Status::Advisory, message).at(Pointer::to("/layout"));
+    let missing = |message| Finding::new(&PLACEMENT, Status::Advisory, message).at(Pointer::to(&"/layout"));
     let radii: Option<Vec<Figure>> = entered.iter_mut().map(|entry| entry.radius(proof)).collect();
     let Some(radii) = radii else {
         findings.push(missing("finding-layout-open"));
@@ -176,7 +176,7 @@ fn tell(
     bounds: &bounds::Bounds,
     findings: &mut Vec<Finding>,
 ) {
-    let at = Pointer::to("/layout");
+    let at = Pointer::to(&"/layout");
     let message =
         if layout.proven_smallest { "finding-layout-smallest" } else { "finding-layout-not-proven" };
     findings.push(

@@ -15,6 +15,7 @@ use super::input::Input;
 use super::progress::Progress;
 use super::{Fault, TakeoffArguments};
 use crate::answers::Explain;
+use crate::service::language;
 use crate::service::query::EXPLAIN_VALUES;
 use crate::service::takeoff::PATH;
 use crate::service::takeoff::form::Form;
@@ -23,7 +24,9 @@ use crate::takeoff::lines::Lines;
 use crate::takeoff::summary::Summary;
 use futures_util::StreamExt;
 use heard::Heard;
-use reqwest::header::{ACCEPT, AUTHORIZATION, CONTENT_TYPE, HeaderMap, HeaderValue, RETRY_AFTER};
+use reqwest::header::{
+    ACCEPT, ACCEPT_LANGUAGE, AUTHORIZATION, CONTENT_TYPE, HeaderMap, HeaderValue, RETRY_AFTER,
+};
 use reqwest::{Body, Client, Response, StatusCode};
 use std::time::Duration;
 use tokio::time::sleep;
@@ -154,6 +157,7 @@ impl Post {
             .post(&self.url)
             .header(CONTENT_TYPE, self.window.form().media_type())
             .header(ACCEPT, Form::Ndjson.media_type())
+            .header(ACCEPT_LANGUAGE, language::spoken().tag())
             .body(Body::wrap_stream(self.window.pieces()));
         let response = match request.send().await {
             Ok(response) => response,

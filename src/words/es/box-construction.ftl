@@ -1,0 +1,31 @@
+## Construcción de cajas metálicas
+
+rule-box-construction-sheet-steel = Las paredes de una caja de lámina de acero de hasta 100 in³ (1650 cm³) tienen un espesor de al menos 0.0625 in (1.59 mm).
+    .title = Espesor de cajas pequeñas de lámina de acero
+rule-box-construction-large-sheet-steel = Las paredes de una caja de lámina de acero de más de 100 in³ (1650 cm³) tienen un espesor de al menos 0.053 in (1.35 mm) sin recubrimiento: menos que las de una caja más pequeña.
+    .title = Espesor de cajas grandes de lámina de acero
+rule-box-construction-cast = Las paredes de una caja de hierro maleable, o de metal fundido a presión o en molde permanente, tienen un espesor de al menos 3/32 in (2.38 mm); las de otro metal fundido, de 1/8 in (3.17 mm).
+    .title = Espesor de cajas fundidas
+rule-box-construction-listed = Una caja listada como de resistencia equivalente, y un cuerpo de radio corto listado, pueden tener paredes más delgadas.
+    .title = Listado en lugar de espesor
+rule-box-construction-grounding-provision = Toda caja metálica tiene un agujero roscado u otro medio para conectar un conductor de puesta a tierra de equipos.
+    .title = Medio para conectar un conductor de puesta a tierra
+rule-box-construction-cover = Una tapa metálica es tan gruesa como deben serlo las paredes de su caja, o está listada para ese fin, o está forrada con al menos 1/32 in (0.79 mm) de aislamiento firmemente adherido.
+    .title = Espesor de tapas metálicas
+
+finding-walls-thick-enough = Las paredes tienen un espesor de { $given }; se requiere al menos { $limit }.
+finding-walls-too-thin = Las paredes tienen un espesor de solo { $given }; se requiere al menos { $limit }.
+finding-wall-thickness-open = Las paredes deben tener un espesor de al menos { $limit }. Indique su espesor.
+finding-thickness-and-volume-open = El espesor que deben tener las paredes de lámina de acero depende del volumen de la caja. Indique el espesor de las paredes y el volumen.
+finding-volume-decides-thickness = Si las paredes de este espesor bastan depende del volumen de la caja: la lámina más gruesa es para cajas de hasta 100 in³ (1650 cm³). Indique el volumen.
+finding-listed-as-equal = La caja está listada como de resistencia equivalente, o es un cuerpo de radio corto listado: no se pide ningún espesor.
+finding-grounding-provision = La caja tiene un medio para conectar un conductor de puesta a tierra de equipos.
+finding-no-grounding-provision = La caja no tiene ningún medio para conectar un conductor de puesta a tierra de equipos; toda caja metálica lo necesita.
+finding-grounding-provision-open = Una caja metálica necesita un medio para conectar un conductor de puesta a tierra de equipos. Indique si lo tiene.
+finding-cover-listed = La tapa metálica está listada para ese fin.
+finding-cover-thick-enough = La tapa metálica tiene un espesor de { $given }, al menos los { $limit } que deben tener las paredes de su caja.
+finding-cover-too-thin = La tapa metálica tiene un espesor de solo { $given }; debe tener los { $limit } de las paredes de su caja, o estar listada, o estar forrada con aislamiento. No cumple nada de eso.
+finding-cover-lined = La tapa metálica está forrada con { $given } de aislamiento, al menos los { $limit } que sirven en lugar del espesor.
+finding-cover-open = Una tapa metálica debe ser tan gruesa como las paredes de su caja, o estar listada, o estar forrada con aislamiento. Lo indicado todavía no lo decide.
+
+because-nonmetallic-box = La caja no es metálica.

@@ -1,0 +1,55 @@
+## Profundidad de una caja
+
+rule-box-depth-plain = Una caja que no contiene dispositivos ni equipos tiene una profundidad interior de al menos 1/2 in (12.7 mm).
+    .title = Profundidad de una caja simple
+rule-box-depth-equipment = Con dispositivos o equipos adentro, la profundidad de la caja depende de cuánto sobresale cada uno detrás de su plano de montaje y del conductor más grande que lo alimenta. De todo lo que se pide rige lo mayor.
+    .title = Profundidad con dispositivos o equipos
+rule-box-depth-large-equipment = Un equipo que sobresale más de 1-7/8 in (48 mm) va en una caja al menos 1/4 in (6 mm) más profunda que lo que sobresale.
+    .title = Profundidad detrás de equipos grandes
+rule-box-depth-over-4-awg = Un equipo alimentado por conductores mayores que el calibre 4 AWG va en una caja identificada para él.
+    .title = Equipos con conductores mayores que 4 AWG
+rule-box-depth-over-4-awg-in-pull-box = Un equipo con conductores mayores que el calibre 4 AWG puede ir en una caja de paso o de empalme de más de 100 in³ (1650 cm³) cuyas terminales tengan el espacio de doblado de conductores de 312.6.
+    .title = Equipos con conductores grandes en una caja de paso
+rule-box-depth-8-to-4-awg = Un equipo alimentado con calibre 8, 6 o 4 AWG pide al menos 2-1/16 in (52.4 mm) de profundidad interior.
+    .title = Profundidad con 8, 6 o 4 AWG
+rule-box-depth-12-or-10-awg = Un equipo alimentado con calibre 12 o 10 AWG pide al menos 1-3/16 in (30.2 mm) de profundidad interior y, donde sobresale más de 1 in (25 mm), 1/4 in (6 mm) detrás de él.
+    .title = Profundidad con 12 o 10 AWG
+rule-box-depth-rear-center-entry = Desde 2023, donde los conductores entran por el centro del fondo de la caja, un equipo con calibre 12 o 10 AWG deja 1/2 in (13 mm) detrás de él.
+    .title = Espacio detrás del equipo con entrada por el centro del fondo
+rule-box-depth-rear-center-entry-shallow = No está confirmado si el espacio detrás del equipo con entrada por el centro del fondo también se pide a equipos que no sobresalen más de 1 in (25 mm).
+    .title = Espacio detrás de equipos poco profundos con entrada por el centro del fondo
+rule-box-depth-up-to-14-awg = Un equipo alimentado con calibre 14 AWG y menor pide al menos 15/16 in (23.8 mm) de profundidad interior.
+    .title = Profundidad con 14 AWG y menor
+rule-box-depth-listed-combination = Una caja y un equipo listados el uno para el otro no tienen que cumplir estas profundidades.
+    .title = Caja y equipo listados el uno para el otro
+rule-box-depth-wall-clearance = Un párrafo de 2023 habla de 1/2 in (13 mm) entre las paredes de una caja y lo que se instala en ella. No está confirmado qué abarca.
+    .title = Espacio libre entre las paredes de la caja y el equipo
+
+finding-plain-depth-enough = La caja tiene { $given } de profundidad interior; a una caja sin dispositivos ni equipos se le pide al menos { $limit }.
+finding-plain-depth-short = La caja tiene solo { $given } de profundidad interior; se pide al menos { $limit } incluso a una caja sin dispositivos ni equipos.
+finding-plain-depth-open = Una caja sin dispositivos ni equipos tiene al menos { $limit } de profundidad interior. Indique su profundidad.
+finding-depth-enough = El equipo { $subject } pide una caja de al menos { $limit } de profundidad; esta tiene { $given }.
+finding-depth-short = El equipo { $subject } pide una caja de al menos { $limit } de profundidad; esta tiene solo { $given }.
+finding-depth-open = El equipo { $subject } pide una caja de al menos { $limit } de profundidad. Indique qué profundidad tiene.
+finding-projection-open = La profundidad que pide el equipo { $subject } depende de cuánto sobresale detrás de su plano de montaje. Indique cuánto.
+finding-supply-conductor-open = La profundidad que pide el equipo { $subject } depende del conductor más grande que lo alimenta. Indique cuál es.
+finding-rear-center-open = Si los conductores entran por el centro del fondo, el equipo { $subject } pide una caja de al menos { $limit } de profundidad. Indique si entran por ahí.
+finding-shallow-clearance-enough = Detrás del equipo { $subject } la caja tiene { $given } de profundidad, suficiente para los { $limit } que pediría el espacio detrás de una entrada por el centro del fondo, si se pide a equipos poco profundos; eso no está confirmado.
+finding-shallow-clearance-short = Detrás del equipo { $subject } la caja tiene { $given } de profundidad. Si el espacio detrás de una entrada por el centro del fondo también se pide a equipos poco profundos, hacen falta { $limit }; eso no está confirmado. Compare con el texto impreso.
+finding-box-identified = La caja está identificada para el equipo { $subject }, que es alimentado por conductores mayores que el calibre 4 AWG.
+finding-box-not-identified = El equipo { $subject } es alimentado por conductores mayores que el calibre 4 AWG, y la caja no está identificada para él.
+finding-box-identified-open = El equipo { $subject } es alimentado por conductores mayores que el calibre 4 AWG. Indique si la caja está identificada para él.
+finding-box-must-be-identified = El equipo { $subject } es alimentado por conductores mayores que el calibre 4 AWG: no se establece ninguna profundidad, pero la caja debe estar identificada para él, o ser una caja de paso o de empalme de más de 100 in³ (1650 cm³) con el espacio de doblado de conductores de 312.6 en sus terminales.
+finding-bending-space-open = Indique si las terminales del equipo { $subject } tienen el espacio de doblado de conductores de 312.6.
+finding-pull-box-large-enough = La caja de paso o de empalme con el equipo { $subject } tiene { $given }, más que los { $limit } que debe superar.
+finding-pull-box-too-small = La caja de paso o de empalme con el equipo { $subject } tiene { $given }; debe tener más de { $limit }, o estar identificada para el equipo.
+finding-pull-box-volume-open = Una caja de paso o de empalme con un equipo con conductores mayores que el calibre 4 AWG debe tener más de { $limit }. Indique cuánto tiene.
+finding-wall-clearance-enough = El equipo { $subject } queda a { $given } de las paredes, al menos los { $limit } de que habla un párrafo de esta edición. No está confirmado qué abarca.
+finding-wall-clearance-short = El equipo { $subject } queda a solo { $given } de una pared; un párrafo de esta edición habla de { $limit }. No está confirmado qué abarca. Compare con el texto impreso.
+finding-equipment-deeper = El equipo { $subject } sobresale { $given }, no menos que los { $limit } que piden las reglas. En una caja de esa profundidad no cabría: decide su propia profundidad.
+
+because-equipment-enclosed = La caja contiene un dispositivo o un equipo.
+because-listed-for-one-another = La caja y el equipo están listados el uno para el otro.
+because-no-rear-center-entry = Ningún conductor entra por el centro del fondo.
+finding-rear-center-enough = Con espacio para una entrada por el centro del fondo, el equipo { $subject } pide una caja de al menos { $limit } de profundidad; esta tiene { $given }.
+finding-rear-center-short = Los conductores entran por el centro del fondo, así que el equipo { $subject } pide una caja de al menos { $limit } de profundidad; esta tiene solo { $given }.

@@ -1,0 +1,98 @@
+### Español de México y de los Estados Unidos. Las claves nunca cambian de nombre; un mensaje que falta o sobra hace fallar una prueba.
+### Las reglas se dicen con palabras propias. Rigen el código adoptado, sus enmiendas y la autoridad competente.
+###
+### Un término para cada cosa:
+###   authority having jurisdiction  autoridad competente
+###   bonding                        unión eléctrica
+###   bonding jumper                 puente de unión
+###   box                            caja
+###   brace                          travesaño
+###   bushing                        boquilla
+###   canopy                         dosel
+###   check                          revisión
+###   clamp                          abrazadera
+###   conductor size                 calibre (12 AWG)
+###   conduit                        tubo conduit (metálico pesado RMC, semipesado IMC, ligero EMT)
+###   conduit body                   cuerpo de tubo conduit
+###   cover / faceplate              tapa / placa
+###   damp / wet / dry location      lugar húmedo / mojado / seco
+###   device, yoke                   dispositivo, yugo
+###   enclosure                      la envolvente
+###   equipment grounding conductor  conductor de puesta a tierra de equipos
+###   extension ring                 anillo de extensión
+###   fastener                       elemento de fijación
+###   fill                           ocupación
+###   finding                        resultado
+###   fitting                        accesorio
+###   free conductor                 conductor libre
+###   gang, hub, hickey              gang, hub, hickey
+###   handhole enclosure             registro de mano
+###   junction box                   caja de empalme
+###   listed / identified / marked   listado / identificado / marcado
+###   locknut                        contratuerca
+###   luminaire                      luminaria
+###   machine screw                  tornillo de máquina
+###   metric designator              designador métrico
+###   outlet box                     caja de salida
+###   plaster ring                   anillo para yeso
+###   proof                          demostración
+###   pull: straight, angle, U       tiro recto, en ángulo, en U
+###   pull box                       caja de paso
+###   raceway                        canalización
+###   receptacle                     receptáculo
+###   sheath                         cubierta
+###   splice / tap                   empalme / derivación
+###   stem                           vástago
+###   stud                           espárrago
+###   suspended ceiling              plafón
+###   takeoff                        cuantificación
+###   trade size                     tamaño comercial
+###   volume allowance               asignación de volumen
+###   wiring                         alambrado
+###   wrenchtight                    apretado con llave
+
+## Precauciones
+
+caution-de-energize = Desenergice, bloquee y etiquete, y compruebe la ausencia de tensión con un probador verificado antes de tocar nada en una caja. No abra un equipo energizado para leer una marca.
+caution-authority = Deciden el código adoptado con sus enmiendas locales y la autoridad competente. El trabajo eléctrico es para personas con licencia o calificadas de otro modo, con permiso donde se requiere. Esta respuesta no aprueba nada.
+caution-scope = Se revisó solo la aritmética de las reglas que aquí se nombran: no el listado, la temperatura, la ampacidad, la unión, el arco eléctrico ni los lugares peligrosos (clasificados).
+caution-minimums = Los volúmenes y las dimensiones son mínimos; el buen trabajo puede necesitar más.
+caution-unverified-edition = No se dispuso del texto de 2026: estas son las reglas de 2023 llevadas adelante. Compare cada cifra y cada número de sección con el texto impreso antes de confiar en ellos.
+
+caution-amended = Se modificaron cifras como dice esta solicitud. No se comprobó si la jurisdicción las ha adoptado.
+
+## La demostración en frases
+
+step-computed = { $told } ({ $rule })
+step-left-out = Omitido: { $told } ({ $rule })
+step-read = Leído como { $told } ({ $rule })
+step-boxes = Cajas que servirían: { $told } ({ $rule })
+
+## Dónde está una regla
+
+word-citation-unverified = ubicación en 2026 sin verificar
+word-citation-informational-note = nota informativa
+word-citation-article = Artículo
+word-citation-chapter = Capítulo
+word-citation-exception = Excepción
+word-citation-location = Lugar
+word-citation-note = Nota
+word-citation-table = Tabla
+word-citation-and = y
+
+## Toda solicitud
+
+rule-edition-unverified = Una edición cuyo texto no se pudo leer se responde con las cifras de la edición anterior, y cada cita lo dice.
+    .title = Edición sin verificar
+finding-unverified-edition = La edición 2026 se responde con las reglas de 2023. No se pudo verificar ninguna de sus cifras ni de sus números de sección.
+fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una edición verificada, o ponga accept_unverified_rules en true para que se lleven adelante las reglas de 2023.
+fault-review-of-nothing = Una revisión de la caja necesita algo que se sepa de ella: al menos la solicitud de una revisión.
+fault-said-by-the-review = La solicitud ya dice { $term } para todas las revisiones. Omítalo aquí, o diga lo mismo.
+fault-edition-twice = Esta edición está dos veces. Nombre cada una solo una vez.
+fault-editions-to-compare = Nombre de 2 a { $most } ediciones.
+fault-unknown-check = Ninguna revisión tiene este nombre.
+fault-not-amendable = Esta cifra no se puede modificar.
+fault-amendment-not-in-edition = La edición { $edition } no tiene tal cifra que modificar.
+fault-amendment-out-of-bounds = Una modificación de esta cifra debe ir de { $least } a { $most }.
+fault-too-many-items = { $items } elementos son más que los { $most } que puede tener una lista.
+fault-duplicate-id = Más de una cosa lleva el id { $id }. Dele a cada una el suyo.
