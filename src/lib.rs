@@ -1,7 +1,7 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`takeoff`] ←
+//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`takeoff`], [`training`] ←
 //! [`service`] ← [`command`].
 //!
 //! | module | what it is for |
@@ -17,6 +17,7 @@
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
 //! | [`takeoff`] | many checks at once: lines, tables in trade words, what they add up to |
+//! | [`training`] | exercises, answer keys, and why an answer is wrong |
 //! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
 //! | [`command`] | the command line |
 //!
@@ -37,4 +38,5 @@ pub mod service;
 pub mod tables;
 pub mod takeoff;
 pub mod trade;
+pub mod training;
 pub mod words;

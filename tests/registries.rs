@@ -3,6 +3,7 @@
 use elbowroom::rulebook::reading::Point;
 use elbowroom::rulebook::{Edition, Rulebook, figures_table, rules};
 use elbowroom::tables::{Tables, Value};
+use elbowroom::training::misconceptions;
 use elbowroom::words::{Catalogue, Language, rule_key};
 use std::collections::BTreeSet;
 use std::fs;
@@ -120,7 +121,8 @@ fn every_interpretation_point_has_a_question_a_rule_and_two_readings() {
 
 /// The keys that the code names: texts that begin like a key, and reasons given to `does_not_apply` or `leave_out`.
 fn keys_in_code() -> BTreeSet<String> {
-    let kinds = ["finding-", "fault-", "caution-", "step-", "problem-", "text-", "word-"];
+    let kinds =
+        ["finding-", "fault-", "caution-", "step-", "problem-", "text-", "word-", "situation-", "question-"];
     let mut keys = BTreeSet::new();
     for (_, text) in sources("src") {
         for quoted in text.split('"').skip(1).step_by(2) {
@@ -145,6 +147,10 @@ fn no_message_is_missing_and_none_is_unused() {
     for rule in rules() {
         used.insert(rule_key(rule.id));
         used.insert(format!("{}.title", rule_key(rule.id)));
+    }
+    for wrong in misconceptions::all() {
+        let key = format!("misconception-{}", wrong.id.replace('_', "-"));
+        used.extend([format!("{key}.why"), key]);
     }
     used.extend(Point::ALL.iter().map(|point| point.question().to_owned()));
     let code: String = sources("src").into_iter().map(|(_, text)| text).collect();

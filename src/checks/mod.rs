@@ -31,9 +31,9 @@ pub use pull_box::conduit_body;
 pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
 
 use crate::derivation::Derivation;
-use crate::rulebook::Rulebook;
 use crate::rulebook::amendment::Amended;
 use crate::rulebook::reading::Readings;
+use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use utoipa::ToSchema;
@@ -94,9 +94,13 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
 
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
-    let terms = C::terms(request);
-    let book = Rulebook::of(terms.edition);
-    let amended: Vec<Amended> = terms.amendments.iter().filter_map(Amendment::amended).collect();
-    let book = book.with_readings(C::readings(request, book.readings)).with_amendments(&amended);
-    C::evaluate(&book, request)
+    C::evaluate(&rulebook_of::<C>(request, C::terms(request).edition), request)
+}
+
+/// The rulebook of an edition, read and amended as a request asks.
+pub fn rulebook_of<C: Check>(request: &C::Request, edition: Edition) -> Rulebook {
+    let book = Rulebook::of(edition);
+    let amendments = C::terms(request).amendments;
+    let amended: Vec<Amended> = amendments.iter().filter_map(Amendment::amended).collect();
+    book.with_readings(C::readings(request, book.readings)).with_amendments(&amended)
 }

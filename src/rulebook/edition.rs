@@ -41,6 +41,16 @@ impl Edition {
         }
     }
 
+    /// The edition before; `None` for the first.
+    pub const fn before(self) -> Option<Self> {
+        match self {
+            Self::E2017 => None,
+            Self::E2020 => Some(Self::E2017),
+            Self::E2023 => Some(Self::E2020),
+            Self::E2026 => Some(Self::E2023),
+        }
+    }
+
     /// Whether the figures were compared with anything that speaks of this edition. No text of 2026 was at hand.
     pub const fn is_verified(self) -> bool {
         !matches!(self, Self::E2026)

@@ -34,6 +34,15 @@ pub static SPLICE_PLACE: Rule = Rule::everywhere(
 /// The rules of this part.
 pub static RULES: [&Rule; 5] = [&LENGTH, &OUTSIDE, &UNBROKEN, &SPLICED, &SPLICE_PLACE];
 
+/// Where the base length is measured from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MeasuredFrom {
+    /// Where the conductor leaves its raceway or sheath.
+    Emergence,
+    /// The opening of the box.
+    Opening,
+}
+
 /// What an edition says of a free length that is made up by a splice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum SplicedLength {
@@ -46,6 +55,8 @@ pub enum SplicedLength {
 /// What an edition asks of free conductor.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct FreeConductor {
+    /// Where the base length is measured from.
+    pub from: MeasuredFrom,
     /// The base length.
     pub length: RuleFigure,
     /// How far a conductor must reach outside a small opening.
@@ -69,6 +80,7 @@ impl FreeConductor {
             2_000_000,
         ),
         spliced: SplicedLength::Silent,
+        from: MeasuredFrom::Emergence,
     };
 
     pub(super) const fn of(edition: Edition) -> Self {
@@ -79,7 +91,7 @@ impl FreeConductor {
     }
 
     pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self { length, outside, small_opening, spliced: _ } = self.clone();
+        let Self { length, outside, small_opening, spliced: _, from: _ } = self.clone();
         [length, outside, small_opening].into_iter()
     }
 }

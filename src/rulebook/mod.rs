@@ -180,6 +180,19 @@ impl Rulebook {
         Self(Handle::Bent(Arc::new(Bent { rules: Rules::clone(self), amended })))
     }
 
+    /// The same rules with whatever a change makes of them: how a misconception is followed to its figure.
+    ///
+    /// ```
+    /// use elbowroom::rulebook::{Edition, Rulebook};
+    /// let bent = Rulebook::of(Edition::E2023).bent(|rules| rules.outlet_fill.grounding_beyond = None);
+    /// assert_eq!(bent.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
+    /// ```
+    pub fn bent(&self, change: impl FnOnce(&mut Rules)) -> Self {
+        let mut rules = Rules::clone(self);
+        change(&mut rules);
+        Self(Handle::Bent(Arc::new(Bent { rules, amended: self.amended().to_vec() })))
+    }
+
     /// The figures that are amended.
     pub fn amended(&self) -> &[Amended] {
         match &self.0 {

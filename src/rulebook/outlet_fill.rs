@@ -1,6 +1,7 @@
 //! How much room the contents of a box take: what 314.16(B) counts.
 
 use super::{Basis, Rule, RuleFigure};
+use crate::trade::ConductorSize;
 
 /// The fill is the sum of what conductors, clamps, fittings, devices, grounding conductors and terminal blocks take.
 pub static SUM: Rule = Rule::everywhere(
@@ -123,16 +124,28 @@ pub struct OutletFill {
     pub long_loop: RuleFigure,
     /// How many times the least free length makes a loop long.
     pub loop_multiple: RuleFigure,
+    /// Fixture wires from a canopy are small below this size.
+    pub canopy_below: ConductorSize,
     /// Fixture wires from a canopy that may be left out.
     pub canopy_wires: RuleFigure,
     /// Allowances for all internal clamps together.
     pub clamps: RuleFigure,
+    /// How often clamps take that.
+    pub clamps_each: Repeated,
+    /// The conductor that clamps are counted by.
+    pub clamps_by: InBox,
     /// Allowances for each type of support fitting.
     pub support_fitting: RuleFigure,
+    /// How often support fittings take that.
+    pub support_fittings_each: Repeated,
     /// Allowances for each gang of each yoke.
     pub yoke: RuleFigure,
+    /// The conductor that a yoke is counted by.
+    pub yoke_by: CountedBy,
     /// Allowances for the grounding conductors that are taken together.
     pub grounding: RuleFigure,
+    /// The conductor that grounding conductors are counted by.
+    pub grounding_by: CountedBy,
     /// How many grounding conductors are taken together, and what each one more takes.
     pub grounding_beyond: Option<GroundingBeyond>,
     /// Allowances for a separate set of isolated grounding conductors.
@@ -143,6 +156,46 @@ pub struct OutletFill {
     pub terminal_block: Option<RuleFigure>,
 }
 
+/// The conductor whose allowance is taken, by where it is looked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CountedBy {
+    /// The largest of the conductors that belong to what is counted.
+    OwnLargest,
+    /// The largest in the box, whatever it belongs to.
+    LargestInBox,
+}
+
+/// Which conductor of the box gives the allowance of what belongs to no conductor.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum InBox {
+    /// The largest.
+    Largest,
+    /// The smallest.
+    Smallest,
+}
+
+/// How often an allowance is taken for several things alike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Repeated {
+    /// Once for all.
+    ForAll,
+    /// Once for each type.
+    ForEachType,
+    /// Once for each piece.
+    ForEachPiece,
+}
+
+/// What the parts of an allowance for grounding conductors past the first few add up to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Parts {
+    /// What they are, by the largest grounding conductor.
+    AsTheyAre,
+    /// The next whole number of allowances.
+    RoundedUp,
+    /// What they are, each by its own size.
+    OfOwnSize,
+}
+
 /// What grounding conductors past the first few take.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct GroundingBeyond {
@@ -150,6 +203,17 @@ pub struct GroundingBeyond {
     pub together: RuleFigure,
     /// Allowances for each one more.
     pub each: RuleFigure,
+    /// What these add up to.
+    pub parts: Parts,
+}
+
+impl GroundingBeyond {
+    /// 2020 and later: four together, a quarter for each one more.
+    pub const FOUR_AND_QUARTERS: Self = Self {
+        together: RuleFigure::number("outlet-fill.grounding.together", &GROUNDING, 40_000),
+        each: RuleFigure::number("outlet-fill.grounding.each-beyond", &GROUNDING, 2_500),
+        parts: Parts::AsTheyAre,
+    };
 }
 
 impl OutletFill {
@@ -158,51 +222,61 @@ impl OutletFill {
         passing: RuleFigure::number("outlet-fill.conductors.passing", &CONDUCTORS, 10_000),
         long_loop: RuleFigure::number("outlet-fill.conductors.long-loop", &CONDUCTORS, 20_000),
         loop_multiple: RuleFigure::number("outlet-fill.conductors.loop-multiple", &CONDUCTORS, 20_000),
+        canopy_below: ConductorSize::AWG_14,
         canopy_wires: RuleFigure::number("outlet-fill.canopy.wires", &CANOPY, 40_000),
         clamps: RuleFigure::number("outlet-fill.clamps.allowances", &CLAMPS, 10_000),
+        clamps_each: Repeated::ForAll,
+        clamps_by: InBox::Largest,
         support_fitting: RuleFigure::number(
             "outlet-fill.support-fittings.allowances",
             &SUPPORT_FITTINGS,
             10_000,
         ),
+        support_fittings_each: Repeated::ForEachType,
         yoke: RuleFigure::number("outlet-fill.devices.allowances-per-gang", &DEVICES, 20_000),
+        yoke_by: CountedBy::OwnLargest,
         grounding: RuleFigure::number("outlet-fill.grounding.allowances", &GROUNDING, 10_000),
+        grounding_by: CountedBy::OwnLargest,
         grounding_beyond: None,
-        isolated_set: Some(RuleFigure::number("outlet-fill.isolated-set.allowances", &ISOLATED_SET, 10_000)),
+        isolated_set: Some(Self::ISOLATED_SET),
         wire_connector: RuleFigure::number("outlet-fill.wire-connectors.allowances", &NOTHING, 0),
         terminal_block: None,
     };
 
     /// 2020: a quarter allowance for each grounding conductor past four; the isolated set joins the count.
     pub(super) const E2020: Self = Self {
-        grounding_beyond: Some(GroundingBeyond {
-            together: RuleFigure::number("outlet-fill.grounding.together", &GROUNDING, 40_000),
-            each: RuleFigure::number("outlet-fill.grounding.each-beyond", &GROUNDING, 2_500),
-        }),
+        grounding_beyond: Some(GroundingBeyond::FOUR_AND_QUARTERS),
         isolated_set: None,
         ..Self::E2017
     };
 
     /// 2023: terminal blocks take an allowance.
-    pub(super) const E2023: Self = Self {
-        terminal_block: Some(RuleFigure::number(
-            "outlet-fill.terminal-blocks.allowances",
-            &TERMINAL_BLOCKS,
-            10_000,
-        )),
-        ..Self::E2020
-    };
+    pub(super) const E2023: Self = Self { terminal_block: Some(Self::TERMINAL_BLOCK), ..Self::E2020 };
+
+    /// One allowance for a separate isolated set, in an edition that has the sentence.
+    pub const ISOLATED_SET: RuleFigure =
+        RuleFigure::number("outlet-fill.isolated-set.allowances", &ISOLATED_SET, 10_000);
+
+    /// One allowance for each terminal block assembly, in an edition that counts them.
+    pub const TERMINAL_BLOCK: RuleFigure =
+        RuleFigure::number("outlet-fill.terminal-blocks.allowances", &TERMINAL_BLOCKS, 10_000);
 
     pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
         let Self {
             passing,
             long_loop,
             loop_multiple,
+            canopy_below: _,
             canopy_wires,
             clamps,
+            clamps_each: _,
+            clamps_by: _,
             support_fitting,
+            support_fittings_each: _,
             yoke,
+            yoke_by: _,
             grounding,
+            grounding_by: _,
             grounding_beyond,
             isolated_set,
             wire_connector,

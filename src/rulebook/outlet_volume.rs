@@ -57,10 +57,21 @@ pub struct OutletVolume {
     pub marked_up_to: RuleFigure,
     /// The volume of a cube one unit of length on each side: 1 in³, 0.001 cm³.
     pub volume_of_unit_cube: RuleFigure,
+    /// How the volume is shared out between the spaces that barriers make.
+    pub sharing: Sharing,
     /// The most gangs of devices for which a square box is offered.
     pub square_box_gangs: RuleFigure,
     /// The most gangs of devices for which an octagonal box is offered.
     pub octagonal_box_gangs: RuleFigure,
+}
+
+/// What a space of a divided box has.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sharing {
+    /// Its share of what barriers leave.
+    Apportioned,
+    /// All of it.
+    Pooled,
 }
 
 impl OutletVolume {
@@ -94,6 +105,7 @@ impl OutletVolume {
             us: Decimal::ONE,
             si: Decimal::ten_thousandths(10),
         },
+        sharing: Sharing::Apportioned,
         square_box_gangs: RuleFigure::number("outlet-volume.offer.square-gangs", &OFFER, 20_000),
         octagonal_box_gangs: RuleFigure::number("outlet-volume.offer.octagonal-gangs", &OFFER, 10_000),
     };
@@ -104,6 +116,7 @@ impl OutletVolume {
             nonmetallic_barrier,
             marked_up_to,
             volume_of_unit_cube,
+            sharing: _,
             square_box_gangs,
             octagonal_box_gangs,
         } = self.clone();

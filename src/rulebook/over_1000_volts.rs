@@ -71,6 +71,8 @@ pub struct Multiple {
 /// Figures over 1000 V.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Over1000Volts {
+    /// Which other cables the angle rule adds.
+    pub angle_adds: CablesAdded,
     /// Diameters that a straight pull asks for.
     pub straight: Multiple,
     /// Diameters that an angle or U pull asks for.
@@ -83,9 +85,19 @@ pub struct Over1000Volts {
     pub bending_radius_overall: RuleFigure,
 }
 
+/// Which other cables the angle rule adds to so many diameters of the largest.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CablesAdded {
+    /// All of the wall.
+    OfWall,
+    /// Those of the same row only.
+    OfRow,
+}
+
 impl Over1000Volts {
     /// The figures that 2017, 2020 and 2023 share.
     pub(super) const ALL_EDITIONS: Self = Self {
+        angle_adds: CablesAdded::OfWall,
         straight: Multiple {
             shielded: RuleFigure::number("over-1000-volts.straight.shielded", &STRAIGHT, 480_000),
             nonshielded: RuleFigure::number("over-1000-volts.straight.nonshielded", &STRAIGHT, 320_000),
@@ -114,7 +126,7 @@ impl Over1000Volts {
     };
 
     pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self { straight, angle, entry_exit, bending_radius, bending_radius_overall } = self.clone();
+        let Self { straight, angle, entry_exit, bending_radius, bending_radius_overall, .. } = self.clone();
         [straight, angle, entry_exit, bending_radius]
             .into_iter()
             .flat_map(|multiple| [multiple.shielded, multiple.nonshielded])

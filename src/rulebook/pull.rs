@@ -2,6 +2,7 @@
 
 use super::{Basis, Rule, RuleFigure};
 use crate::quantity::Measure;
+use crate::trade::ConductorSize;
 
 /// Conductors of 4 AWG and larger are answered by the pull-box rules, not by volume.
 pub static APPLIES: Rule = Rule::everywhere(
@@ -142,6 +143,24 @@ pub static RULES: [&Rule; 16] = [
 /// Figures of the pull-box rules.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Pull {
+    /// Conductors from this size on make a pull box of a box.
+    pub applies_from: ConductorSize,
+    /// What stands for a raceway in the sums.
+    pub raceway_counts_as: CountsAs,
+    /// What stands for a cable in the sums.
+    pub cable_counts_as: CountsAs,
+    /// What a straight pull asks so many times.
+    pub straight_of: StraightOf,
+    /// The directions in which a straight pull asks.
+    pub straight_along: StraightAlong,
+    /// What the angle rule adds to so many times the largest raceway.
+    pub angle_adds: AngleAdds,
+    /// What the angle rule makes of several rows on one wall.
+    pub angle_rows: AngleRows,
+    /// Which of two raceways gives the distance between them.
+    pub distance_by: DistanceBy,
+    /// What several requirements along one direction come to.
+    pub together: Together,
     /// How many times the largest raceway a straight pull asks for.
     pub straight: RuleFigure,
     /// How many times the other raceways of its row are added to a straight pull: none, unless a local amendment says so.
@@ -158,9 +177,91 @@ pub struct Pull {
     pub half: RuleFigure,
 }
 
+/// What stands for an entry in the sums.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CountsAs {
+    /// A trade size: its own, or for a cable that of the raceway its conductors would need.
+    TradeSize,
+    /// Its outside diameter, where that is given.
+    OutsideDiameter,
+}
+
+/// What a straight pull asks so many times.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StraightOf {
+    /// The largest raceway of the straight pulls.
+    LargestPulled,
+    /// The largest raceway of the two walls, whatever it pulls.
+    LargestOnWalls,
+    /// All raceways of the two walls together.
+    AllOnWalls,
+}
+
+/// The directions in which a straight pull asks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StraightAlong {
+    /// That of the pull.
+    ThePull,
+    /// Across the pull as well.
+    BothSides,
+}
+
+/// What the angle rule adds to so many times the largest raceway of a row.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum AngleAdds {
+    /// The others of the row.
+    Others,
+    /// Nothing.
+    Nothing,
+    /// All of the row, the largest once more.
+    LargestAgain,
+    /// The others, as many times as the largest.
+    OthersMultiplied,
+    /// The others, and the raceways on other walls that the row pulls to.
+    OtherWallsToo,
+}
+
+/// What the angle rule makes of several rows on one wall.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum AngleRows {
+    /// Each by itself; the largest governs.
+    EachAlone,
+    /// All entries of the wall as if in one row.
+    AsOne,
+    /// Each by itself, added together.
+    Added,
+}
+
+/// Which of two raceways gives the distance between them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DistanceBy {
+    /// The larger.
+    Larger,
+    /// The smaller.
+    Smaller,
+}
+
+/// What several requirements along one direction come to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Together {
+    /// The largest of them.
+    Largest,
+    /// All of them, one after the other.
+    Added,
+}
+
 impl Pull {
     /// The figures that 2017, 2020 and 2023 share.
     pub(super) const ALL_EDITIONS: Self = Self {
+        applies_from: ConductorSize::AWG_4,
+        raceway_counts_as: CountsAs::TradeSize,
+        cable_counts_as: CountsAs::TradeSize,
+        straight_of: StraightOf::LargestPulled,
+        straight_along: StraightAlong::ThePull,
+        angle_adds: AngleAdds::Others,
+        angle_rows: AngleRows::EachAlone,
+        distance_by: DistanceBy::Larger,
+        together: Together::Largest,
         straight: RuleFigure::number("pull.straight.multiple", &STRAIGHT, 80_000),
         straight_others: RuleFigure::number("pull.straight.others-multiple", &STRAIGHT, 0),
         angle: RuleFigure::number("pull.angle.multiple", &ANGLE, 60_000),
@@ -177,7 +278,8 @@ impl Pull {
     };
 
     pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self { straight, straight_others, angle, entry_distance, racking, blocks, half } = self.clone();
+        let Self { straight, straight_others, angle, entry_distance, racking, blocks, half, .. } =
+            self.clone();
         [straight, straight_others, angle, entry_distance, racking, blocks, half].into_iter()
     }
 }

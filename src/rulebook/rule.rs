@@ -102,6 +102,16 @@ impl RuleFigure {
         Self::sized(name, rule, Measure::Length, us, si)
     }
 
+    /// The same figure with another value, given in ten-thousandths of each system's unit.
+    pub const fn with(self, us: i64, si: i64) -> Self {
+        Self { us: Decimal::ten_thousandths(us), si: Decimal::ten_thousandths(si), ..self }
+    }
+
+    /// The same plain number with another value, in ten-thousandths.
+    pub const fn with_number(self, ten_thousandths: i64) -> Self {
+        self.with(ten_thousandths, ten_thousandths)
+    }
+
     /// The figure in one system.
     pub const fn value(&self, units: Units) -> Decimal {
         match units {

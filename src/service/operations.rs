@@ -40,6 +40,9 @@ pub struct Operation {
     pub always: bool,
 }
 
+/// The scope of whoever may see the key of exercises, beside that of the operation which is asked.
+pub const ANSWER_KEY: &str = "answer_key";
+
 /// Where the metrics are served.
 pub const METRICS: &str = "/metrics";
 
@@ -85,6 +88,7 @@ impl Operations {
             .iter()
             .filter(|operation| operation.need == Need::Scope)
             .map(|operation| operation.id.as_str())
+            .chain([ANSWER_KEY])
     }
 
     /// The place among all of the operation that a request asks for.

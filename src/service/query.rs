@@ -38,6 +38,27 @@ pub fn explain_or(query: Option<&str>, usual: Explain) -> Result<Explain, Proble
     if faults.is_empty() { Ok(explain.unwrap_or(usual)) } else { Err(Problem::invalid(faults)) }
 }
 
+/// Whether a query says yes to the only parameter that an operation has; it says no unless it is there.
+pub fn flag(query: Option<&str>, name: &'static str) -> Result<bool, Problem> {
+    let mut said = None;
+    let mut faults = FaultList::default();
+    for (parameter, value) in pairs(query) {
+        if parameter != name {
+            faults.push(unknown(parameter, &[name]));
+        } else if said.is_some() {
+            faults.push(twice(parameter));
+        } else if let Ok(value) = value.parse() {
+            said = Some(value);
+        } else {
+            let named = [("parameter", parameter.to_owned()), ("given", value.to_owned())];
+            let fault =
+                FaultView::in_query(parameter, FaultCode::UnknownValue, "fault-query-unknown-value", named);
+            faults.push(fault.accepting(["true", "false"], Some(value)));
+        }
+    }
+    if faults.is_empty() { Ok(said.unwrap_or(false)) } else { Err(Problem::invalid(faults)) }
+}
+
 /// Asks that there is no query.
 pub fn none(query: Option<&str>) -> Result<(), Problem> {
     let mut faults = FaultList::default();
@@ -79,6 +100,11 @@ mod tests {
         use FaultCode::{DuplicateMember, UnknownParameter, UnknownValue};
         assert_eq!(codes, [UnknownValue, UnknownParameter, DuplicateMember]);
         assert_eq!(faults.kept()[0].nearest.as_deref(), Some("full"));
+        assert!(flag(Some("key=true"), "key").unwrap() && !flag(Some("key=false"), "key").unwrap());
+        assert!(!flag(None, "key").unwrap());
+        for wrong in ["key=yes", "key", "keys=true", "key=true&key=true"] {
+            assert_eq!(flag(Some(wrong), "key").unwrap_err().faults.kept().len(), 1, "{wrong}");
+        }
         assert!(none(None).is_ok() && none(Some("")).is_ok());
         assert!(none(Some("x")).is_err());
     }

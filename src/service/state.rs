@@ -47,7 +47,7 @@ pub struct Service {
     leaving: AtomicBool,
 }
 
-/// Who evaluates takeoffs: as many batches at a time as there are processors, whoever sent them.
+/// Who evaluates takeoffs: two batches for each processor, whoever sent them, so that none is idle while the next is read.
 #[derive(Clone, Debug)]
 pub struct Crew {
     permits: Arc<Semaphore>,
@@ -59,7 +59,7 @@ impl Crew {
     /// As many as there are processors.
     pub fn of_this_machine() -> Self {
         let size = thread::available_parallelism().map_or(1, usize::from);
-        Self { permits: Arc::new(Semaphore::new(size)), size }
+        Self { permits: Arc::new(Semaphore::new(2 * size)), size }
     }
 
     /// Waits for one that is free. It is free again when what is given back is dropped.

@@ -65,6 +65,10 @@ impl Language {
                     include_str!(concat!($folder, "/enclosure-types.ftl")),
                     include_str!(concat!($folder, "/service.ftl")),
                     include_str!(concat!($folder, "/takeoffs.ftl")),
+                    include_str!(concat!($folder, "/training-misconceptions.ftl")),
+                    include_str!(concat!($folder, "/training-grading.ftl")),
+                    include_str!(concat!($folder, "/training-exercises.ftl")),
+                    include_str!(concat!($folder, "/training-worksheets.ftl")),
                 ]
             };
         }

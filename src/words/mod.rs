@@ -8,8 +8,10 @@ pub mod summary;
 mod citation;
 mod language;
 mod message;
+mod said;
 
 pub use language::Language;
+pub use said::Said;
 
 use crate::quantity::{Decimal, Unit};
 use fluent_bundle::concurrent::FluentBundle;

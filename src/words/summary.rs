@@ -8,6 +8,23 @@ pub fn sentences(proof: &Derivation, words: &Catalogue) -> Vec<String> {
     proof.steps().iter().filter_map(|step| sentence(proof, step, words)).collect()
 }
 
+/// The sentences of the steps that lead to one step, and of that step itself; of all steps, where those have none: a
+/// figure that a rule states is led to by the comparisons that it passes.
+pub fn leading_to(proof: &Derivation, last: StepId, words: &Catalogue) -> Vec<String> {
+    let mut leads = vec![false; proof.steps().len()];
+    if let Some(place) = leads.get_mut(last.index()) {
+        *place = true;
+    }
+    for (index, step) in proof.steps().iter().enumerate().rev() {
+        if leads[index] {
+            proof.operands(step).iter().for_each(|operand| leads[operand.index()] = true);
+        }
+    }
+    let steps = proof.steps().iter().zip(leads).filter(|(_, leads)| *leads);
+    let leading: Vec<String> = steps.filter_map(|(step, _)| sentence(proof, step, words)).collect();
+    if leading.is_empty() { sentences(proof, words) } else { leading }
+}
+
 fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String> {
     let citation = step.rule.citation(proof.rulebook().edition);
     let citation = citation.map(|citation| words.citation(&citation.to_string()));

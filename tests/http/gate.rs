@@ -133,6 +133,35 @@ async fn a_key_is_for_its_scopes_only() {
 }
 
 #[tokio::test]
+async fn the_key_of_exercises_has_a_scope_of_its_own() {
+    let (learner, lines) = key("learner", &["exercises", "grade", "worksheet"], None, None);
+    let (teacher, more) = key("teacher", &["exercises", "grade", "worksheet", "answer_key"], None, None);
+    let (_, app) =
+        behind(Front { keys: Some(ring("answer-key", &format!("{lines}\n{more}"))), ..Front::default() });
+    let post = async |token: &str, target: &str, body: serde_json::Value| {
+        let request = Request::post(target)
+            .header("content-type", "application/json")
+            .header("authorization", format!("Bearer {token}"));
+        send(app.clone(), request.body(Body::from(body.to_string())).unwrap()).await
+    };
+    let exercises = json!({"topic": "box_depths", "seed": 1});
+    let answer = json!({"value": 1, "unit": "in"});
+    let exercise = json!({"exercise": {"topic": "box_depths", "seed": 1, "number": 1}, "answer": answer});
+    for (target, body) in
+        [("/v1/exercises", &exercises), ("/v1/worksheets", &exercises), ("/v1/answers/grade", &exercise)]
+    {
+        assert_eq!(post(&learner, target, body.clone()).await.status, 200, "{target}");
+        let keyed = format!("{target}?key=true");
+        let problem = post(&learner, &keyed, body.clone()).await.problem(403, "forbidden");
+        assert!(problem["detail"].as_str().unwrap().contains("answer_key"));
+        assert_eq!(post(&teacher, &keyed, body.clone()).await.status, 200, "{target}");
+    }
+    // an exercise is graded without its check; a request of one's own is not
+    let own = json!({"check": "outlet_box_fill", "request": good(), "answer": {"value": 1, "unit": "in3"}});
+    post(&teacher, "/v1/answers/grade", own).await.problem(403, "forbidden");
+}
+
+#[tokio::test]
 async fn a_key_makes_no_check_by_way_of_another_operation() {
     let scopes = ["outlet_box_fill", "edition_comparison", "box_review", "takeoff"];
     let (token, lines) = key("combined", &scopes, None, None);

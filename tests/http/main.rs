@@ -26,3 +26,4 @@ mod takeoff_command;
 mod takeoffs;
 mod telemetry;
 mod tls;
+mod training;

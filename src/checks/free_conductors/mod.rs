@@ -29,7 +29,7 @@ use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::Rulebook;
-use crate::rulebook::free_conductor::OUTSIDE;
+use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
 use crate::rulebook::reading::Readings;
 
 /// The check of the free conductors of one box.
@@ -132,9 +132,17 @@ impl Lengths {
         Some(proof.sum(&OUTSIDE, &parts))
     }
 
+    fn measured_from_opening(&self) -> bool {
+        self.inspection.proof.rulebook().free_conductor.from == MeasuredFrom::Opening
+    }
+
     /// The free length that a conductor needs which emerges so far behind the opening: whatever the opening, where the
     /// base length suffices either way.
     fn required(&mut self, depth: Option<Figure>) -> Option<Figure> {
+        if self.measured_from_opening() {
+            let from_opening = self.inspection.proof.sum(&LENGTH, &[depth?, self.base]);
+            return Some(from_opening);
+        }
         if self.small == Some(false) {
             return Some(self.base);
         }

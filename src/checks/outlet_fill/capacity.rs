@@ -5,7 +5,7 @@ use super::request::{Barrier, Enclosure, InsideDimensions, Many, Material, Secti
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
-use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, STANDARD};
+use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, STANDARD, Sharing};
 use crate::rulebook::reading::UnmarkedLargeBox;
 
 /// The volume of an enclosure.
@@ -51,6 +51,9 @@ impl Capacity {
     ) -> Option<Figure> {
         let total = self.total?;
         let Some((index, _)) = space else { return Some(total) };
+        if proof.rulebook().outlet_volume.sharing == Sharing::Pooled {
+            return Some(total);
+        }
         let weights: Vec<Figure> =
             spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
         let own = *weights.get(index)?;

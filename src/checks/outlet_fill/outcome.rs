@@ -4,7 +4,7 @@ use crate::checks::{Name, Verdict};
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::tables::standard_boxes::{StandardBox, StandardBoxes};
 use crate::trade::ConductorSize;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use smallvec::SmallVec;
 use utoipa::ToSchema;
 
@@ -71,7 +71,7 @@ pub struct SpaceFill {
 }
 
 /// What a line of the tally is about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Item {
     /// Insulated and other conductors that are not grounding conductors.

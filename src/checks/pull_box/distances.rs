@@ -4,7 +4,7 @@ use super::entered::Entered;
 use super::joined::Joined;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::rulebook::Rule;
-use crate::rulebook::pull::ENTRY_DISTANCE;
+use crate::rulebook::pull::{DistanceBy, ENTRY_DISTANCE};
 use crate::rulebook::reading::SplicedConductor;
 
 /// Two entries that must stand apart, by their places in the chamber, the lesser first.
@@ -33,9 +33,13 @@ pub(super) fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: 
         }
         let size = |place: usize| entered.get(place).and_then(|entry| entry.size);
         let (Some(one), Some(other)) = (size(between[0]), size(between[1])) else { continue };
-        let Some(larger) = proof.largest(&ENTRY_DISTANCE, &[one, other]) else { continue };
+        let by = match proof.rulebook().pull.distance_by {
+            DistanceBy::Larger => proof.largest(&ENTRY_DISTANCE, &[one, other]),
+            DistanceBy::Smaller => proof.smallest(&ENTRY_DISTANCE, &[one, other]),
+        };
+        let Some(raceway) = by else { continue };
         let multiple = proof.stated(&multiple);
-        let required = proof.product(&ENTRY_DISTANCE, multiple, larger, None);
+        let required = proof.product(&ENTRY_DISTANCE, multiple, raceway, None);
         apart.push(Apart { between, rule: &ENTRY_DISTANCE, required, pull: joined.pull, at: joined.at() });
     }
     apart

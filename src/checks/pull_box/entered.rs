@@ -5,7 +5,7 @@ use super::transposed;
 use crate::checks::raceway_fill::sizing::Sizer;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
-use crate::rulebook::pull::{PLACEMENT, TRADE_SIZE};
+use crate::rulebook::pull::{CountsAs, PLACEMENT, TRADE_SIZE};
 use crate::tables::trade_sizes;
 
 /// One entry of a chamber, with what the sums need of it.
@@ -35,6 +35,10 @@ impl<'a> Entered<'a> {
                 let at = at.member(&"/cable/outside_diameter");
                 proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
             });
+            let size = match proof.rulebook().pull.cable_counts_as {
+                CountsAs::TradeSize => size,
+                CountsAs::OutsideDiameter => outside.or(size),
+            };
             return Self::new(entry, at, size, outside.or(size));
         }
         Self::by_raceway(proof, entry, at)
@@ -50,6 +54,10 @@ impl<'a> Entered<'a> {
             let at = at.member(&"/raceway/outside_diameter");
             proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
         });
+        let size = match proof.rulebook().pull.raceway_counts_as {
+            CountsAs::TradeSize => size,
+            CountsAs::OutsideDiameter => outside.or(size),
+        };
         Self::new(entry, at, size, outside.or(size))
     }
 

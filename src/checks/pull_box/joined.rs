@@ -63,8 +63,9 @@ pub(super) fn all(
             .filter_map(super::request::CableEntry::largest);
         let by_cable = in_cables.max();
         let largest = asked.largest_conductor.max(by_cable);
-        let insulated = asked.insulated && asked.largest_conductor >= Some(ConductorSize::AWG_4);
-        let large = request.over_1000_volts || insulated || by_cable >= Some(ConductorSize::AWG_4);
+        let least = Some(proof.rulebook().pull.applies_from);
+        let insulated = asked.insulated && asked.largest_conductor >= least;
+        let large = request.over_1000_volts || insulated || by_cable >= least;
         let at = Pointer::of(&"/pulls/#", *pull);
         if !large {
             let because =

@@ -11,7 +11,9 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Decimal;
 use crate::rulebook::Rule;
-use crate::rulebook::pull::{ANGLE, CABLES, REMOVABLE_COVER, STRAIGHT};
+use crate::rulebook::pull::{
+    ANGLE, AngleAdds, AngleRows, CABLES, REMOVABLE_COVER, STRAIGHT, StraightAlong, StraightOf,
+};
 use crate::rulebook::reading::{AngleSum, HingedCover};
 use crate::tables::wire_bending_space::{self, Stranding};
 
@@ -31,7 +33,8 @@ pub(super) fn asked(
         asked.extend(straight(proof, entered, joined, axis).map(|requirement| (axis, requirement)));
     }
     for wall in Wall::ALL {
-        for requirement in angles(proof, entered, joined, wall, cover) {
+        let of_wall = angles(proof, entered, joined, wall, cover);
+        for requirement in of_rows(proof, of_wall) {
             asked.push((wall.across(), requirement));
         }
     }
@@ -50,12 +53,27 @@ fn straight(
         .iter()
         .filter(|joined| joined.straight)
         .flat_map(|joined| joined.between)
-        .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall().across() == axis))
+        .filter(|place| {
+            let along = |entry: &Entered<'_>| entry.wall().across() == axis;
+            entered.get(*place).is_some_and(along)
+                || proof.rulebook().pull.straight_along == StraightAlong::BothSides && axis != Axis::Depth
+        })
         .collect();
     places.sort_unstable();
     places.dedup();
-    let sizes = sizes_of(entered, &places);
-    let largest = proof.largest(&STRAIGHT, &sizes)?;
+    let counted = match proof.rulebook().pull.straight_of {
+        _ if places.is_empty() => return None,
+        StraightOf::LargestPulled => places.clone(),
+        StraightOf::LargestOnWalls | StraightOf::AllOnWalls => (0..entered.len())
+            .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall().across() == axis))
+            .collect(),
+    };
+    let sizes = sizes_of(entered, &counted);
+    let largest = if proof.rulebook().pull.straight_of == StraightOf::AllOnWalls {
+        proof.sum(&STRAIGHT, &sizes)
+    } else {
+        proof.largest(&STRAIGHT, &sizes)?
+    };
     let multiple = proof.rulebook().pull.straight;
     let multiple = proof.stated(&multiple);
     let mut length = proof.product(&STRAIGHT, multiple, largest, None);
@@ -129,7 +147,8 @@ fn angles(
                 AngleSum::AngleOnly => turning.clone(),
             }
         };
-        let Some(by_row) = row_length(proof, entered, &counted) else { continue };
+        let pulled_to = pulled_to(proof, entered, joined, wall, &turning);
+        let Some(by_row) = row_length(proof, entered, &counted, &pulled_to) else { continue };
         let bending = if removable { bending_space(proof, joined, &turning) } else { None };
         let (rule, length) = match bending {
             None => (&ANGLE, by_row),
@@ -143,20 +162,63 @@ fn angles(
     requirements
 }
 
+/// What the rows of a wall come to: each by itself, as the code has it.
+fn of_rows(proof: &mut Derivation, rows: Vec<LengthRequirement>) -> Vec<LengthRequirement> {
+    let Some(first) = rows.first().filter(|_| proof.rulebook().pull.angle_rows == AngleRows::Added) else {
+        return rows;
+    };
+    let lengths: Vec<Figure> = rows.iter().map(|row| row.length).collect();
+    let together = LengthRequirement { length: proof.sum(&ANGLE, &lengths), ..first.clone() };
+    vec![together]
+}
+
+/// The entries on other walls that a row pulls to, where the rulebook adds those; the code does not.
+fn pulled_to(
+    proof: &Derivation,
+    entered: &[Entered<'_>],
+    joined: &[Joined],
+    wall: Wall,
+    row: &[usize],
+) -> Vec<usize> {
+    if proof.rulebook().pull.angle_adds != AngleAdds::OtherWallsToo {
+        return Vec::new();
+    }
+    let of_row = joined.iter().filter(|joined| joined.between.iter().any(|place| row.contains(place)));
+    let mut other: Vec<usize> = of_row
+        .flat_map(|joined| joined.between)
+        .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall() != wall))
+        .collect();
+    other.sort_unstable();
+    other.dedup();
+    other
+}
+
 /// So many times the largest raceway of the row, and all the others once.
-fn row_length(proof: &mut Derivation, entered: &[Entered<'_>], row: &[usize]) -> Option<Figure> {
+fn row_length(
+    proof: &mut Derivation,
+    entered: &[Entered<'_>],
+    row: &[usize],
+    pulled_to: &[usize],
+) -> Option<Figure> {
     let mut sizes = sizes_of(entered, row);
     let largest = proof.largest(&ANGLE, &sizes)?;
     let multiple = proof.rulebook().pull.angle;
     let multiple = proof.stated(&multiple);
     let length = proof.product(&ANGLE, multiple, largest, None);
-    if let Some(place) = sizes.iter().position(|size| size.value == largest.value) {
+    let adds = proof.rulebook().pull.angle_adds;
+    if adds != AngleAdds::LargestAgain
+        && let Some(place) = sizes.iter().position(|size| size.value == largest.value)
+    {
         sizes.remove(place);
     }
-    if sizes.is_empty() {
+    sizes.extend(sizes_of(entered, pulled_to));
+    if sizes.is_empty() || adds == AngleAdds::Nothing {
         return Some(length);
     }
-    let others = proof.sum(&ANGLE, &sizes);
+    let mut others = proof.sum(&ANGLE, &sizes);
+    if adds == AngleAdds::OthersMultiplied {
+        others = proof.product(&ANGLE, multiple, others, None);
+    }
     Some(proof.sum(&ANGLE, &[length, others]))
 }
 

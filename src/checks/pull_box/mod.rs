@@ -57,7 +57,7 @@ use super::raceway_fill::sizing::Sizer;
 use super::{Check, Evaluation, Faults, Finding, Terms, Verdict};
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
-use crate::rulebook::pull::GOVERNS;
+use crate::rulebook::pull::{GOVERNS, Together};
 use crate::rulebook::reading::Readings;
 use chamber::{Axis, Chamber};
 use entered::Entered;
@@ -206,7 +206,11 @@ fn axis_size(proof: &mut Derivation, axis: Axis, asked: &[lengths::Asked]) -> Ax
         .map(|(_, requirement)| requirement.clone())
         .collect();
     let lengths: Vec<_> = requirements.iter().map(|requirement| requirement.length).collect();
-    let minimum = proof.largest(&GOVERNS, &lengths);
+    let minimum = match proof.rulebook().pull.together {
+        Together::Largest => proof.largest(&GOVERNS, &lengths),
+        Together::Added if lengths.is_empty() => None,
+        Together::Added => Some(proof.sum(&GOVERNS, &lengths)),
+    };
     for requirement in &mut requirements {
         requirement.governs = Some(requirement.length.value) == minimum.map(|minimum| minimum.value);
     }

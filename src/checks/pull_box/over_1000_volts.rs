@@ -12,8 +12,8 @@ use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
 use crate::rulebook::Rule;
 use crate::rulebook::over_1000_volts::{
-    ANGLE, BENDING_RADIUS, CONSTRUCTION, ENTRY_EXIT, Multiple, REMOVABLE_COVER, REMOVABLE_SIDE, SCOPE,
-    STRAIGHT,
+    ANGLE, BENDING_RADIUS, CONSTRUCTION, CablesAdded, ENTRY_EXIT, Multiple, REMOVABLE_COVER, REMOVABLE_SIDE,
+    SCOPE, STRAIGHT,
 };
 use crate::rulebook::pull::{PLACEMENT, TRADE_SIZE};
 use crate::rulebook::reading::CableDiameter;
@@ -137,7 +137,12 @@ fn angle(
     if turning.is_empty() {
         return None;
     }
-    let places: Vec<usize> = (0..entered.len()).filter(of_wall).collect();
+    let mut places: Vec<usize> = (0..entered.len()).filter(of_wall).collect();
+    if proof.rulebook().over_1000_volts.angle_adds == CablesAdded::OfRow {
+        let row = |place: &usize| entered.get(*place).and_then(Entered::declared_row);
+        let rows: Vec<Option<u32>> = turning.iter().map(row).collect();
+        places.retain(|place| rows.contains(&row(place)));
+    }
     let multiple = proof.rulebook().over_1000_volts.angle.clone();
     let length = largest_multiple(proof, &ANGLE, &multiple, &cables.of(&places), true)?;
     if wall == Wall::Back && is_removable(proof, cover) {

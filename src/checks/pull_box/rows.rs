@@ -4,6 +4,7 @@ use super::entered::Entered;
 use super::request::Wall;
 use crate::derivation::Derivation;
 use crate::quantity::Length;
+use crate::rulebook::pull::AngleRows;
 use crate::rulebook::reading::BackWallRow;
 use std::collections::BTreeMap;
 
@@ -17,6 +18,11 @@ pub(super) struct Row {
 
 /// The rows of a wall: as declared, and on the back by position where none is declared.
 pub(super) fn of_wall(proof: &mut Derivation, entered: &[Entered<'_>], wall: Wall) -> Vec<Row> {
+    if proof.rulebook().pull.angle_rows == AngleRows::AsOne {
+        let of_wall = entered.iter().enumerate().filter(|(_, entry)| entry.wall() == wall);
+        let entries: Vec<usize> = of_wall.map(|(place, _)| place).collect();
+        return if entries.is_empty() { Vec::new() } else { vec![Row { number: None, entries }] };
+    }
     let mut declared: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
     let mut open: Vec<usize> = Vec::new();
     for (place, entry) in entered.iter().enumerate().filter(|(_, entry)| entry.wall() == wall) {

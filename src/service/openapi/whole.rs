@@ -36,8 +36,12 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     // an empty list says that an operation asks for no credentials
     document.security = Some(Vec::new());
     let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
-    let tags =
-        [("Checks", "text-tag-checks"), ("Rulebook", "text-tag-rulebook"), ("Service", "text-tag-service")];
+    let tags = [
+        ("Checks", "text-tag-checks"),
+        ("Teaching", "text-tag-teaching"),
+        ("Rulebook", "text-tag-rulebook"),
+        ("Service", "text-tag-service"),
+    ];
     document.tags = Some(tags.map(tag).into());
     let mut schemas = Vec::new();
     with_schema::<ProblemDocument<'static>>(&mut schemas);

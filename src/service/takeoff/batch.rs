@@ -59,7 +59,9 @@ pub struct Done {
 
 /// Answers the lines of a batch in their order, until `is_over` says that nobody waits for the rest.
 pub fn evaluate(batch: &Batch, job: &Job, is_over: impl Fn() -> bool) -> Done {
-    let mut done = Done { text: Vec::with_capacity(batch.bytes() * 8), entries: Vec::new() };
+    // as much longer than the lines as answers usually are: a buffer that grows is copied, and its memory mapped anew
+    let longer = if job.explain == Explain::Full { 40 } else { 12 };
+    let mut done = Done { text: Vec::with_capacity(batch.bytes() * longer), entries: Vec::new() };
     for (number, text) in batch.iter() {
         if is_over() {
             break;

@@ -130,7 +130,7 @@ impl Counting<'_, '_> {
         for (index, Wire { size, count }) in canopy.fixture_wires.iter().enumerate() {
             let item = self.at(&"/contents/canopy/fixture_wires/#", index);
             let many = self.count_at(&CANOPY, *count, item);
-            if relieved && *size < ConductorSize::AWG_14 {
+            if relieved && *size < self.book.outlet_fill.canopy_below {
                 small.push((*size, many, item));
             } else if let Some(size) = self.sized(*size, item) {
                 self.take(Item::FixtureWires, &CONDUCTORS, size, many, item);

@@ -6,7 +6,7 @@ use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
 use crate::checks::{Argument, Finding, Status, Taking};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
-use crate::rulebook::outlet_fill::{CONDUCTORS, DEVICES, NOTHING, TERMINAL_BLOCKS};
+use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, DEVICES, NOTHING, TERMINAL_BLOCKS};
 use crate::rulebook::reading::{DeviceLeads, RailSplices};
 use crate::trade::ConductorSize;
 
@@ -50,6 +50,9 @@ impl Counting<'_, '_> {
             {
                 connected = Some(leads);
             }
+        }
+        if self.book.outlet_fill.yoke_by == CountedBy::LargestInBox {
+            connected = self.present.largest().or(connected);
         }
         match connected {
             Some(size) => self.sized(size, connected_at),

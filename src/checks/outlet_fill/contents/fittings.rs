@@ -2,10 +2,10 @@
 
 use super::{Counting, Figures, look_up};
 use crate::checks::outlet_fill::outcome::{Item, Places};
-use crate::checks::outlet_fill::request::{ClampKind, SmallPartKind, SupportFittingKind};
-use crate::derivation::Figure;
+use crate::checks::outlet_fill::request::{ClampKind, Many, SmallPartKind, SupportFittingKind};
+use crate::derivation::{Figure, Pointer};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::outlet_fill::{CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUPPORT_FITTINGS};
+use crate::rulebook::outlet_fill::{CLAMP_ASSEMBLY, CLAMPS, InBox, NOTHING, Repeated, SUPPORT_FITTINGS};
 use crate::rulebook::reading::MoldedClamps;
 use crate::tables::conductor_volume;
 use crate::trade::ConductorSize;
@@ -38,7 +38,24 @@ impl Counting<'_, '_> {
                 }
             }
         }
-        (!internal.is_empty()).then(|| (self.proof.stated(&self.book.outlet_fill.clamps), internal))
+        if internal.is_empty() {
+            return None;
+        }
+        let together = self.proof.stated(&self.book.outlet_fill.clamps);
+        if self.book.outlet_fill.clamps_each == Repeated::ForAll {
+            return Some((together, internal));
+        }
+        let counts: SmallVec<[(Option<Many>, Pointer); 4]> = contents
+            .clamps
+            .iter()
+            .enumerate()
+            .map(|(index, clamp)| (clamp.count, self.at(&"/contents/clamps/#", index)))
+            .filter(|(_, item)| internal.contains(item))
+            .collect();
+        let each: Figures =
+            counts.into_iter().map(|(count, item)| self.count_at(&CLAMPS, count, item)).collect();
+        let all = self.proof.sum(&CLAMPS, &each);
+        Some((self.proof.product(&CLAMPS, all, together, None), internal))
     }
 
     /// The allowances of support fittings: one for each type, however many there are of it.
@@ -52,9 +69,31 @@ impl Counting<'_, '_> {
                 types.push(fitting.kind);
             }
         }
-        let each: Figures =
-            types.iter().map(|_| self.proof.stated(&self.book.outlet_fill.support_fitting)).collect();
+        let one = self.book.outlet_fill.support_fitting;
+        let each: Figures = match self.book.outlet_fill.support_fittings_each {
+            Repeated::ForAll => types.iter().take(1).map(|_| self.proof.stated(&one)).collect(),
+            Repeated::ForEachType => types.iter().map(|_| self.proof.stated(&one)).collect(),
+            Repeated::ForEachPiece => contents
+                .support_fittings
+                .iter()
+                .zip(&at)
+                .map(|(fitting, item)| {
+                    let pieces = self.count_at(&SUPPORT_FITTINGS, fitting.count, *item);
+                    let one = self.proof.stated(&one);
+                    self.proof.product(&SUPPORT_FITTINGS, pieces, one, Some(*item))
+                })
+                .collect(),
+        };
         (!each.is_empty()).then(|| (self.proof.sum(&SUPPORT_FITTINGS, &each), at))
+    }
+
+    /// The smallest conductor present and its allowance, where clamps are counted by that.
+    pub(super) fn smallest_for_clamps(&mut self) -> Option<(ConductorSize, Figure)> {
+        if self.book.outlet_fill.clamps_by == InBox::Largest {
+            return None;
+        }
+        let smallest = self.present.and(conductor_volume::sizes()).iter().next()?;
+        look_up(self.proof, &mut self.allowances, smallest).map(|each| (smallest, each))
     }
 
     /// The largest conductor present and its allowance; a finding where there is none that the table has.

@@ -5,7 +5,7 @@ use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::GroundingKind;
 use crate::derivation::{Figure, Pointer, Relation};
 use crate::rulebook::Rule;
-use crate::rulebook::outlet_fill::{CONDUCTORS, GROUNDING, ISOLATED_SET};
+use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, GROUNDING, GroundingBeyond, ISOLATED_SET, Parts};
 use crate::trade::{ConductorSize, SizeSet};
 use smallvec::SmallVec;
 
@@ -52,7 +52,12 @@ impl Counting<'_, '_> {
                 if let (Some(first), None) = (isolated.first(), self.book.outlet_fill.isolated_set) {
                     self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
-                lines.extend(self.grounded_together(&entering));
+                match self.book.outlet_fill.grounding_beyond.clone() {
+                    Some(beyond) if beyond.parts == Parts::OfOwnSize => {
+                        lines.extend(self.grounded_by_own_size(entering, &beyond));
+                    }
+                    _ => lines.extend(self.grounded_together(&entering)),
+                }
             }
         }
         lines
@@ -74,12 +79,41 @@ impl Counting<'_, '_> {
                 } else {
                     let extra = self.proof.difference(&GROUNDING, all, first);
                     let each = self.proof.stated(&beyond.each);
-                    let more = self.proof.product(&GROUNDING, extra, each, None);
+                    let mut more = self.proof.product(&GROUNDING, extra, each, None);
+                    if beyond.parts == Parts::RoundedUp {
+                        more = self.proof.round_count(&GROUNDING, more, together, each).unwrap_or(more);
+                    }
                     self.proof.sum(&GROUNDING, &[together, more])
                 }
             }
         };
         self.grounding_line(Item::Grounding, &GROUNDING, allowances, entering)
+    }
+
+    /// As [`Self::grounded_together`], with what is past the first few counted by its own size; one line for each size.
+    fn grounded_by_own_size(
+        &mut self,
+        mut entering: SmallVec<[Entering; 4]>,
+        beyond: &GroundingBeyond,
+    ) -> Vec<TallyLine> {
+        entering.sort_by_key(|one| std::cmp::Reverse(one.size));
+        let mut left = self.proof.stated(&beyond.together);
+        let mut lines = Vec::new();
+        for alike in entering.chunk_by(|one, next| one.size == next.size) {
+            let counts: Figures = alike.iter().map(|one| one.count).collect();
+            let all = self.proof.sum(&GROUNDING, &counts);
+            let within = self.proof.smallest(&GROUNDING, &[all, left]).unwrap_or(all);
+            left = self.proof.difference(&GROUNDING, left, within);
+            let extra = self.proof.difference(&GROUNDING, all, within);
+            let each = self.proof.stated(&beyond.each);
+            let mut allowances = self.proof.product(&GROUNDING, extra, each, None);
+            if lines.is_empty() {
+                let together = self.proof.stated(&self.book.outlet_fill.grounding);
+                allowances = self.proof.sum(&GROUNDING, &[together, allowances]);
+            }
+            lines.extend(self.grounding_line(Item::Grounding, &GROUNDING, allowances, alike));
+        }
+        lines
     }
 
     pub(super) fn grounding_line(
@@ -89,6 +123,11 @@ impl Counting<'_, '_> {
         allowances: Figure,
         entering: &[Entering],
     ) -> Option<TallyLine> {
+        if self.book.outlet_fill.grounding_by == CountedBy::LargestInBox {
+            let (size, each) = self.largest_present()?;
+            let at = entering.iter().map(|one| one.at).collect();
+            return Some(line(self.proof, what, rule, size, (allowances, each), SmallVec::new(), at));
+        }
         let sizes: SizeSet = entering.iter().map(|one| one.size).collect();
         let size = sizes.largest()?;
         let each: Figures =

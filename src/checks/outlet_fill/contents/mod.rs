@@ -225,8 +225,11 @@ impl<'a> Counting<'a, '_> {
         if !by_largest.is_empty() {
             largest = self.largest_present();
             if let Some((size, each)) = largest {
+                let smallest = self.smallest_for_clamps();
                 let mut add = |what, rule, part: Option<(Figure, Places)>| {
                     if let Some((allowances, at)) = part {
+                        let by = smallest.filter(|_| what == Item::Clamps);
+                        let (size, each) = by.unwrap_or((size, each));
                         let ids = SmallVec::new();
                         put_in_order(
                             &mut tally,

@@ -1,0 +1,55 @@
+//! Teaching over HTTP: exercises, what is wrong with an answer, sheets to print.
+
+mod asked;
+mod exercises;
+mod grade;
+mod register;
+mod scope;
+mod worksheets;
+
+pub use asked::{ExercisesRequest, Seed};
+pub use grade::GradeRequest;
+pub use worksheets::WorksheetRequest;
+
+use super::body;
+use super::check_route::receive;
+use super::gate::Permit;
+use super::media;
+use super::problem::Problem;
+use super::state::Service;
+use axum::extract::Request;
+use serde::de::DeserializeOwned;
+use std::sync::Arc;
+use utoipa::ToSchema;
+use utoipa_axum::router::OpenApiRouter;
+use utoipa_axum::routes;
+
+/// The routes.
+pub fn routes() -> OpenApiRouter<Arc<Service>> {
+    OpenApiRouter::default()
+        .routes(routes!(exercises::exercises))
+        .routes(routes!(grade::grade))
+        .routes(routes!(worksheets::worksheet))
+}
+
+/// A request of one of these operations.
+struct Asked<T> {
+    body: T,
+    /// Whether the key is asked for.
+    key: bool,
+    permit: Permit,
+}
+
+/// Takes in a JSON body and reads it against its published schema; says too whether the key is asked for, and what the
+/// caller may ask.
+async fn read<T: DeserializeOwned + ToSchema>(
+    service: &Service,
+    request: Request,
+) -> Result<Asked<T>, Problem> {
+    let permit = Permit::of(&request);
+    let (parts, body) = request.into_parts();
+    let key = scope::key(&parts, &permit)?;
+    media::sends_json(&parts.headers)?;
+    let bytes = receive(body, service.limits()).await?;
+    Ok(Asked { body: body::read_as::<T>(&bytes)?, key, permit })
+}

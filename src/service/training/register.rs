@@ -1,0 +1,90 @@
+//! The checks that are taught: grading follows from a line here.
+
+use super::super::body;
+use super::super::language;
+use super::super::problem::Problem;
+use crate::checks::box_construction::BoxConstruction;
+use crate::checks::box_depths::BoxDepths;
+use crate::checks::box_mounting::BoxMounting;
+use crate::checks::box_supports::BoxSupports;
+use crate::checks::conduit_body::ConduitBodyCheck;
+use crate::checks::free_conductors::FreeConductors;
+use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use crate::checks::outlet_fill::OutletFill;
+use crate::checks::pull_box::PullBox;
+use crate::checks::raceway_fill::RacewayFill;
+use crate::checks::{FaultCode, Faults};
+use crate::derivation::Pointer;
+use crate::training::Taught;
+use crate::training::grading::{Given, LearnerLine, grade, grade_view};
+
+/// Every check that is taught.
+pub(super) static TAUGHT: [TaughtEntry; 10] = [
+    TaughtEntry::of::<OutletFill>(),
+    TaughtEntry::of::<PullBox>(),
+    TaughtEntry::of::<ConduitBodyCheck>(),
+    TaughtEntry::of::<RacewayFill>(),
+    TaughtEntry::of::<FreeConductors>(),
+    TaughtEntry::of::<BoxDepths>(),
+    TaughtEntry::of::<BoxSupports>(),
+    TaughtEntry::of::<BoxMounting>(),
+    TaughtEntry::of::<BoxConstruction>(),
+    TaughtEntry::of::<LuminaireAndFanOutlets>(),
+];
+
+/// A check that is taught, as the service knows it.
+pub(super) struct TaughtEntry {
+    /// Its name.
+    pub name: &'static str,
+    /// Whether a learner's tally can be held against its answer.
+    pub has_tally: bool,
+    /// The figures that may be asked for, the usual one first.
+    pub quantities: fn() -> Vec<&'static str>,
+    /// Grades an answer to a request, given as JSON text.
+    pub grade: fn(&[u8], &LearnersAnswer) -> Result<Vec<u8>, Problem>,
+}
+
+/// What a learner answers, and how it is to be graded.
+pub(super) struct LearnersAnswer {
+    /// The figure that is asked for; the usual one unless said.
+    pub asks: Option<String>,
+    /// The number.
+    pub given: Option<Given>,
+    /// The tally.
+    pub tally: Vec<LearnerLine>,
+    /// Whether the right answer is told.
+    pub key: bool,
+}
+
+impl TaughtEntry {
+    const fn of<C: Taught>() -> Self {
+        Self { name: C::NAME, has_tally: C::HAS_TALLY, quantities: names::<C>, grade: graded::<C> }
+    }
+
+    /// The check with a name.
+    pub fn named(name: &str) -> Option<&'static Self> {
+        TAUGHT.iter().find(|check| check.name == name)
+    }
+}
+
+fn names<C: Taught>() -> Vec<&'static str> {
+    C::quantities().iter().map(|quantity| quantity.name).collect()
+}
+
+fn graded<C: Taught>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u8>, Problem> {
+    let request = body::read::<C>(request).map_err(|problem| problem.below("/request"))?;
+    let named = |asks: &String| C::quantities().iter().find(|quantity| quantity.name == asks);
+    let quantity = match &answer.asks {
+        None => C::quantities().first().ok_or_else(Problem::internal)?,
+        Some(asks) => named(asks).ok_or_else(|| {
+            let mut faults = Faults::default();
+            let fault =
+                faults.add(Pointer::to(&"/asks"), FaultCode::UnknownReference, "fault-unknown-quantity");
+            fault.accepted = names::<C>().into_iter().map(str::to_owned).collect();
+            Problem::invalid((&faults).into())
+        })?,
+    };
+    let diagnosis = grade::<C>(&request, quantity, answer.given, &answer.tally);
+    let view = grade_view::<C>(&diagnosis, quantity, C::terms(&request), answer.key, language::words());
+    serde_json::to_vec(&view).map_err(|_| Problem::internal())
+}

@@ -1,0 +1,145 @@
+//! `POST /v1/worksheets`.
+
+use super::super::language;
+use super::super::media;
+use super::super::problem::{Problem, ProblemKind};
+use super::super::state::Service;
+use super::Asked;
+use super::asked::{ExercisesRequest, Many, Seed, Version};
+use crate::checks::present;
+use crate::quantity::Units;
+use crate::rulebook::Edition;
+use crate::training::exercises::{Difficulty, Topic};
+use crate::training::worksheet::{self, Sheet};
+use crate::words::{Catalogue, Language};
+use axum::extract::{Request, State};
+use axum::http::{HeaderValue, header};
+use axum::response::{IntoResponse, Response};
+use serde::Deserialize;
+use std::borrow::Cow;
+use std::sync::Arc;
+use utoipa::openapi::RefOr;
+use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
+use utoipa::{PartialSchema, ToSchema};
+
+const HTML: &str = "text/html";
+
+/// A sheet of exercises about one topic, from one seed.
+#[derive(Clone, Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct WorksheetRequest {
+    /// What the exercises are about.
+    pub topic: Topic,
+    /// How much comes together in each.
+    #[serde(default)]
+    pub difficulty: Difficulty,
+    /// The edition of NFPA 70.
+    #[serde(default)]
+    pub edition: Edition,
+    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
+    #[serde(default)]
+    pub accept_unverified_rules: bool,
+    /// The units of every figure.
+    #[serde(default)]
+    pub units: Units,
+    /// Where the exercises begin.
+    pub seed: Seed,
+    /// How many exercises. 1 unless said otherwise.
+    #[serde(default, deserialize_with = "present")]
+    #[schema(nullable = false)]
+    pub count: Option<Many>,
+    /// The version of the generator that makes them; the newest unless said otherwise.
+    #[serde(default, deserialize_with = "present")]
+    #[schema(nullable = false)]
+    pub version: Option<Version>,
+    /// The title of the sheet; that of the topic unless said otherwise.
+    #[serde(default, deserialize_with = "present")]
+    #[schema(nullable = false)]
+    pub title: Option<crate::checks::Reference>,
+    /// The language of the sheet; that of the Accept-Language header unless said otherwise.
+    #[serde(default, deserialize_with = "present")]
+    #[schema(nullable = false)]
+    pub language: Option<SheetLanguage>,
+}
+
+/// The language of a sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, ToSchema)]
+#[serde(rename_all = "lowercase")]
+pub enum SheetLanguage {
+    /// English.
+    En,
+    /// Spanish, in the words of the trade as used in the United States and Mexico.
+    Es,
+}
+
+impl From<SheetLanguage> for Language {
+    fn from(language: SheetLanguage) -> Self {
+        match language {
+            SheetLanguage::En => Self::English,
+            SheetLanguage::Es => Self::Spanish,
+        }
+    }
+}
+
+/// A sheet as HTML.
+#[derive(Clone, Copy, Debug)]
+pub struct WorksheetText;
+
+impl PartialSchema for WorksheetText {
+    fn schema() -> RefOr<Schema> {
+        let text = ObjectBuilder::new().schema_type(Type::String);
+        text.description(Some("A sheet of exercises as HTML, made for print.")).build().into()
+    }
+}
+
+impl ToSchema for WorksheetText {
+    fn name() -> Cow<'static, str> {
+        "Worksheet".into()
+    }
+}
+
+/// A sheet of exercises to print
+///
+/// HTML made for print on letter or A4 paper: numbered exercises with room for working, and with `key=true` the key on
+/// pages of its own. It loads nothing and runs nothing; any browser prints it, or makes a PDF of it.
+#[utoipa::path(
+    post, path = "/v1/worksheets", tag = "Teaching", operation_id = "worksheet",
+    params(("key" = inline(Option<bool>), Query, description = "Whether the key follows, on pages of its own. It does not unless asked.")),
+    request_body(content = WorksheetRequest, description = "Which exercises, and how the sheet is titled."),
+    responses((status = 200, description = "The sheet.", body = WorksheetText, content_type = "text/html")),
+)]
+pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
+    if media::best(request.headers(), &[HTML]).is_none() {
+        return Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
+    }
+    let Asked { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
+    let WorksheetRequest {
+        topic,
+        difficulty,
+        edition,
+        accept_unverified_rules,
+        units,
+        seed,
+        count,
+        version,
+        ..
+    } = asked;
+    let exercises =
+        ExercisesRequest { topic, difficulty, edition, accept_unverified_rules, units, seed, count, version };
+    let spec = exercises.spec()?;
+    let language = asked.language.map_or_else(language::spoken, Language::from);
+    let written = tokio::task::spawn_blocking(move || {
+        let title = asked.title.as_ref().map(crate::checks::Reference::as_str);
+        let sheet = Sheet { spec, count: exercises.count(), title, key };
+        worksheet::write(&sheet, Catalogue::of(language))
+    });
+    let html = written.await.ok().flatten().ok_or_else(Problem::internal)?;
+    let policy = HeaderValue::from_static(worksheet::content_security_policy());
+    let headers = [
+        (header::CONTENT_TYPE, HeaderValue::from_static("text/html; charset=utf-8")),
+        (header::CONTENT_SECURITY_POLICY, policy),
+        (header::CONTENT_LANGUAGE, HeaderValue::from_static(language.tag())),
+        (header::VARY, HeaderValue::from_static("accept-language")),
+    ];
+    Ok((headers, html).into_response())
+}

@@ -1,0 +1,89 @@
+//! Chance that is the same for ever: a small generator with published constants, pinned by a test.
+
+/// Draws from a seed. `SplitMix64` (Steele, Lea and Flood, 2014): short, well known, and the same on every machine.
+#[derive(Clone, Debug)]
+pub struct Draw(u64);
+
+impl Draw {
+    /// A generator that begins at a seed.
+    pub const fn new(seed: u64) -> Self {
+        Self(seed)
+    }
+
+    /// A generator of its own for each of several numbers that belong together.
+    pub fn of(parts: &[u64]) -> Self {
+        let mut draw = Self(0);
+        for part in parts {
+            draw.0 ^= *part;
+            draw.0 = draw.next();
+        }
+        draw
+    }
+
+    /// The next 64 bits.
+    pub const fn next(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
+        let mut mixed = self.0;
+        mixed = (mixed ^ (mixed >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+        mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+        mixed ^ (mixed >> 31)
+    }
+
+    /// A whole number below another one.
+    pub fn below(&mut self, number: u32) -> u32 {
+        // the upper half of the product is spread evenly, but for less than one part in 2³²
+        ((u128::from(self.next()) * u128::from(number)) >> 64) as u32
+    }
+
+    /// A whole number from one to another, both included.
+    pub fn from(&mut self, least: u32, most: u32) -> u32 {
+        least + self.below(most - least + 1)
+    }
+
+    /// One of several.
+    pub fn pick<T: Copy, const N: usize>(&mut self, from: [T; N]) -> T {
+        from[self.below(N as u32) as usize]
+    }
+
+    /// Whether something happens that does so many times of a hundred.
+    pub fn chance(&mut self, percent: u32) -> bool {
+        self.below(100) < percent
+    }
+
+    /// Puts things in another order.
+    pub fn shuffle<T>(&mut self, things: &mut [T]) {
+        for place in (1..things.len()).rev() {
+            let other = self.below(place as u32 + 1) as usize;
+            things.swap(place, other);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_numbers_are_those_that_the_generator_is_known_for() {
+        let mut draw = Draw::new(1_234_567);
+        let first: Vec<u64> = (0..5).map(|_| draw.next()).collect();
+        assert_eq!(
+            first,
+            [
+                6_457_827_717_110_365_317,
+                3_203_168_211_198_807_973,
+                9_817_491_932_198_370_423,
+                4_593_380_528_125_082_431,
+                16_408_922_859_458_223_821
+            ]
+        );
+    }
+
+    #[test]
+    fn every_number_below_the_limit_comes_up_and_no_other() {
+        let mut draw = Draw::new(7);
+        let mut seen = [0; 6];
+        (0..6_000).for_each(|_| seen[draw.below(6) as usize] += 1);
+        assert!(seen.iter().all(|times| (800..1_200).contains(times)), "{seen:?}");
+    }
+}

@@ -1,0 +1,209 @@
+//! Why an answer is wrong: which misconceptions, alone or two together, give exactly the figure that a learner gave.
+//!
+//! Every explanation is a figure that was computed under it. What gives the learner's figure is reported, all of it, most
+//! common first; where nothing does, the answer says that none fits. Slips that are no error about a rule (another unit,
+//! a rounded figure, digits exchanged) are told apart.
+
+mod slips;
+mod tally;
+mod view;
+
+pub use slips::Slip;
+pub use tally::{LearnerLine, LineDiagnosis};
+pub use view::{GradeView, KeyView, LineView, ReasonKind, ReasonView, grade_view};
+
+use super::misconception::evaluate_bent;
+use super::{Misconception, Quantity, Taught};
+use crate::checks::{self, Evaluation};
+use crate::derivation::Figure;
+use crate::quantity::{Decimal, Unit};
+use crate::rulebook::Rule;
+use crate::rulebook::outlet_fill::SUM;
+
+/// The most pairs that are tried for one answer.
+pub const MOST_PAIRS: usize = 400;
+
+/// The most lines of a learner's tally.
+pub const MOST_LINES: usize = 50;
+
+/// What a learner answers: a number with its unit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Given {
+    /// The number.
+    pub value: Decimal,
+    /// Its unit.
+    pub unit: Unit,
+}
+
+/// A misconception that explains an answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Held {
+    /// Its name.
+    pub id: &'static str,
+    /// The rules that it goes against.
+    pub rules: &'static [&'static Rule],
+}
+
+impl Held {
+    fn by<C: Taught>(wrong: &Misconception<C>) -> Self {
+        Self { id: wrong.id, rules: wrong.rules }
+    }
+}
+
+/// One explanation of an answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Reason {
+    /// One misconception, or two held together, give exactly this figure.
+    Misconceptions(Vec<Held>),
+    /// A slip, not an error about a rule.
+    Slip(Slip),
+}
+
+/// What was found about an answer.
+#[derive(Debug)]
+pub struct Diagnosis<O> {
+    /// Whether the answer is right.
+    pub right: bool,
+    /// What explains it where it is wrong, most likely first.
+    pub reasons: Vec<Reason>,
+    /// What was found about each line of the learner's tally.
+    pub lines: Vec<LineDiagnosis>,
+    /// How many misconceptions were tried.
+    pub tried: usize,
+    /// How many pairs of them were tried.
+    pub pairs_tried: usize,
+    /// The right figure; `None` where the check gives none.
+    pub figure: Option<Figure>,
+    /// The right answer, with its proof.
+    pub evaluation: Evaluation<O>,
+}
+
+/// A figure as it is asked for and compared: to four decimals.
+pub fn told(value: Decimal) -> Decimal {
+    let half = Decimal::from_billionths(50_000);
+    (value + half).floor_to(Decimal::ten_thousandths(1))
+}
+
+/// What one misconception makes of a request.
+struct Single<'a, C: Taught> {
+    wrong: &'a Misconception<C>,
+    value: Option<Decimal>,
+    evaluation: Evaluation<C::Outcome>,
+}
+
+/// Grades an answer: a number, a tally, or both.
+pub fn grade<C: Taught>(
+    request: &C::Request,
+    quantity: &Quantity<C>,
+    given: Option<Given>,
+    learner: &[LearnerLine],
+) -> Diagnosis<C::Outcome> {
+    let evaluation = checks::evaluate::<C>(request);
+    let figure = (quantity.figure)(request, &evaluation.outcome);
+    let expected = C::tally(&evaluation.outcome);
+    let number_right = given.is_none_or(|given| figure.is_some_and(|figure| is(figure, given)));
+    let mut lines = tally::compare(learner, &expected);
+    let right = number_right && lines.iter().all(|line| line.right);
+    let mut diagnosis = Diagnosis {
+        right,
+        reasons: Vec::new(),
+        lines: Vec::new(),
+        tried: 0,
+        pairs_tried: 0,
+        figure,
+        evaluation,
+    };
+    if !right {
+        let singles = singles(request, quantity);
+        diagnosis.tried = C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).count();
+        tally::explain(&mut lines, &singles, |single| C::tally(&single.evaluation.outcome));
+        if let Some(given) = given.filter(|_| !number_right) {
+            diagnosis.reasons =
+                reasons(request, quantity, given, figure, &singles, &mut diagnosis.pairs_tried);
+        }
+        if !learner.is_empty() {
+            diagnosis.reasons.retain(|reason| tally::supports(&lines, reason));
+        }
+        if let Some(given) = given {
+            diagnosis.reasons.extend(tally::wrong_sum(learner, given).map(Reason::Slip));
+        }
+    }
+    diagnosis.lines = lines;
+    diagnosis
+}
+
+/// Whether an answer is a figure, in its own unit.
+fn is(figure: Figure, given: Given) -> bool {
+    figure.unit == given.unit && told(figure.value) == told(given.value)
+}
+
+/// What every misconception gives that finds something to get wrong.
+fn singles<'a, C: Taught>(request: &C::Request, quantity: &Quantity<C>) -> Vec<Single<'a, C>> {
+    let of = |wrong: &'a Misconception<C>| {
+        let evaluation = evaluate_bent::<C>(request, &[wrong.bend])?;
+        let value = (quantity.figure)(request, &evaluation.outcome).map(|figure| told(figure.value));
+        Some(Single { wrong, value, evaluation })
+    };
+    C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).filter_map(of).collect()
+}
+
+fn reasons<C: Taught>(
+    request: &C::Request,
+    quantity: &Quantity<C>,
+    given: Given,
+    figure: Option<Figure>,
+    singles: &[Single<'_, C>],
+    pairs_tried: &mut usize,
+) -> Vec<Reason> {
+    let answered = told(given.value);
+    let right = figure.map(|figure| told(figure.value));
+    let same_unit = figure.is_none_or(|figure| figure.unit == given.unit);
+    let mut reasons = Vec::new();
+    if same_unit {
+        let alone = singles.iter().filter(|single| single.value == Some(answered) && single.value != right);
+        reasons.extend(alone.map(|single| Reason::Misconceptions(vec![Held::by(single.wrong)])));
+        if reasons.is_empty() {
+            let changing: Vec<&Single<'_, C>> =
+                singles.iter().filter(|single| single.value != right && single.value.is_some()).collect();
+            reasons = pairs(request, quantity, answered, right, &changing, pairs_tried);
+        }
+    }
+    let slips = figure.map(|figure| slips::of::<C>(request, quantity, given, figure)).unwrap_or_default();
+    reasons.extend(slips.into_iter().map(Reason::Slip));
+    reasons
+}
+
+/// Two misconceptions that together give the answer, none of which does alone. Of a sum, two about different rules change
+/// it each by its own part; only where these add up, or where they are about one rule, the pair is computed.
+fn pairs<C: Taught>(
+    request: &C::Request,
+    quantity: &Quantity<C>,
+    answered: Decimal,
+    right: Option<Decimal>,
+    changing: &[&Single<'_, C>],
+    tried: &mut usize,
+) -> Vec<Reason> {
+    let mut found = Vec::new();
+    for (place, first) in changing.iter().enumerate() {
+        for other in changing.iter().skip(place + 1) {
+            let together = |right| Some(first.value? + other.value? - right);
+            let adds_up = right.and_then(together) == Some(answered);
+            if *tried == MOST_PAIRS || quantity.is_sum && !adds_up && !touch(first.wrong, other.wrong) {
+                continue;
+            }
+            *tried += 1;
+            let bent = evaluate_bent::<C>(request, &[first.wrong.bend, other.wrong.bend]);
+            let value = bent.and_then(|bent| (quantity.figure)(request, &bent.outcome));
+            if value.is_some_and(|figure| told(figure.value) == answered) {
+                found.push(Reason::Misconceptions(vec![Held::by(first.wrong), Held::by(other.wrong)]));
+            }
+        }
+    }
+    found
+}
+
+/// Whether two misconceptions are about one rule, or one of them about the whole sum.
+fn touch<C: Taught>(first: &Misconception<C>, other: &Misconception<C>) -> bool {
+    let whole = |wrong: &Misconception<C>| wrong.rules.contains(&&SUM);
+    whole(first) || whole(other) || first.rules.iter().any(|rule| other.rules.contains(rule))
+}

@@ -1,0 +1,165 @@
+//! A misconception as data: what a learner gets wrong, as a bend, and the rules that it goes against.
+
+use crate::checks::{Check, Evaluation, rulebook_of};
+use crate::rulebook::{Edition, Rule, Rulebook, Rules};
+use crate::words::Catalogue;
+use serde::Serialize;
+use utoipa::ToSchema;
+
+/// A named departure from the code, as learners make it.
+pub struct Misconception<C: Check> {
+    /// Its name, never changed once published: `clamp_for_each_cable`.
+    pub id: &'static str,
+    /// The rules that it goes against.
+    pub rules: &'static [&'static Rule],
+    /// What it makes of the rules, or of the request.
+    pub bend: Bend<C>,
+    /// The only figure that it is about, by its name; any figure where there is none.
+    pub only: Option<&'static str>,
+    /// The version of the generator of exercises that it came with: exercises of an earlier version do not know it.
+    pub since: u32,
+}
+
+/// What a misconception changes.
+pub enum Bend<C: Check> {
+    /// Figures or data of the rules.
+    Rules(fn(&mut Rules)),
+    /// What the request says; `false` where there is nothing in it to get wrong in this way.
+    Request(fn(&mut C::Request) -> bool),
+    /// All rules: those of the edition before.
+    EditionBefore,
+}
+
+impl<C: Check> Clone for Bend<C> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+
+impl<C: Check> Copy for Bend<C> {}
+
+impl<C: Check> Misconception<C> {
+    /// A bend of the rules.
+    pub const fn of_rules(id: &'static str, rules: &'static [&'static Rule], bend: fn(&mut Rules)) -> Self {
+        Self { id, rules, bend: Bend::Rules(bend), only: None, since: 1 }
+    }
+
+    /// A bend of the request.
+    pub const fn of_request(
+        id: &'static str,
+        rules: &'static [&'static Rule],
+        bend: fn(&mut C::Request) -> bool,
+    ) -> Self {
+        Self { id, rules, bend: Bend::Request(bend), only: None, since: 1 }
+    }
+
+    /// The edition before.
+    pub const fn edition_before(id: &'static str, rules: &'static [&'static Rule]) -> Self {
+        Self { id, rules, bend: Bend::EditionBefore, only: None, since: 1 }
+    }
+
+    /// The same about one figure only.
+    pub const fn only_for(self, figure: &'static str) -> Self {
+        Self { only: Some(figure), ..self }
+    }
+
+    /// Whether it can be held about a figure.
+    pub fn is_about(&self, figure: &str) -> bool {
+        self.only.is_none_or(|only| only == figure)
+    }
+
+    /// How an answer speaks of it.
+    pub fn view(&self, edition: Edition, words: &Catalogue) -> MisconceptionView {
+        view_of(self.id, self.rules, edition, words)
+    }
+}
+
+fn key_of(id: &str) -> String {
+    format!("misconception-{}", id.replace('_', "-"))
+}
+
+/// How an answer speaks of a misconception.
+pub fn view_of(
+    id: &'static str,
+    rules: &'static [&'static Rule],
+    edition: Edition,
+    words: &Catalogue,
+) -> MisconceptionView {
+    let key = key_of(id);
+    let cited = |rule: &&'static Rule| RuleCited {
+        rule: rule.id,
+        citation: rule.citation(edition).map(|citation| words.citation(&citation.to_string())),
+        title: words.rule_title(rule.id),
+    };
+    MisconceptionView {
+        id,
+        title: words.fixed(&key).to_owned(),
+        why: words.fixed(&format!("{key}.why")).to_owned(),
+        rules: rules.iter().map(cited).collect(),
+    }
+}
+
+/// A misconception in words.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[schema(as = MisconceptionTold)]
+pub struct MisconceptionView {
+    /// Its name.
+    #[schema(value_type = String, example = "device_one_allowance")]
+    pub id: &'static str,
+    /// What was done, in a few words.
+    #[schema(example = "One allowance for a device")]
+    pub title: String,
+    /// Why that is wrong.
+    pub why: String,
+    /// Where the code says so.
+    pub rules: Vec<RuleCited>,
+}
+
+/// A rule, with its place in the edition.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct RuleCited {
+    /// The rule; its words are at `/v1/rules/{rule}`.
+    #[schema(value_type = String, example = "outlet-fill.devices")]
+    pub rule: &'static str,
+    /// Where the edition has the rule; absent where it has not.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, example = "314.16(B)(4)")]
+    pub citation: Option<String>,
+    /// Its title.
+    pub title: String,
+}
+
+/// Evaluates a request as someone would who holds these misconceptions; `None` where one of them finds nothing in the
+/// request to get wrong.
+pub fn evaluate_bent<C>(request: &C::Request, bends: &[Bend<C>]) -> Option<Evaluation<C::Outcome>>
+where
+    C: Check<Request: Clone>,
+{
+    let mut bent: Option<C::Request> = None;
+    let mut book: Option<Rulebook> = None;
+    for bend in bends {
+        match bend {
+            Bend::Request(change) => {
+                if !change(bent.get_or_insert_with(|| request.clone())) {
+                    return None;
+                }
+            }
+            Bend::EditionBefore => {
+                let before = C::terms(request).edition.before()?;
+                book = Some(rulebook_of::<C>(request, before));
+            }
+            Bend::Rules(_) => {}
+        }
+    }
+    let mut book = book.unwrap_or_else(|| rulebook_of::<C>(request, C::terms(request).edition));
+    if bends.iter().any(|bend| matches!(bend, Bend::Rules(_))) {
+        book = book.bent(|rules| {
+            for bend in bends {
+                if let Bend::Rules(change) = bend {
+                    change(rules);
+                }
+            }
+        });
+    }
+    Some(C::evaluate(&book, bent.as_ref().unwrap_or(request)))
+}

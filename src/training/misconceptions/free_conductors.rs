@@ -1,0 +1,59 @@
+//! What learners get wrong about free conductors.
+
+use crate::checks::free_conductors::{FreeConductors, FreeConductorsRequest};
+use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
+use crate::training::situation::{Sentence, of_free_conductors};
+use crate::training::{Misconception, Quantity, Taught};
+
+type Wrong = Misconception<FreeConductors>;
+
+static MISCONCEPTIONS: [Wrong; 7] = [
+    Wrong::of_rules("free_length_six_outside", &[&LENGTH, &OUTSIDE], |rules| {
+        rules.free_conductor.outside = rules.free_conductor.outside.with(60_000, 1_500_000);
+    }),
+    Wrong::of_rules("free_length_from_opening", &[&LENGTH], |rules| {
+        rules.free_conductor.from = MeasuredFrom::Opening;
+    }),
+    Wrong::of_rules("free_length_three_only", &[&LENGTH, &OUTSIDE], |rules| {
+        rules.free_conductor.length = rules.free_conductor.length.with(30_000, 750_000);
+        rules.free_conductor.outside = rules.free_conductor.outside.with_number(0);
+    }),
+    Wrong::of_rules("free_length_reach_only", &[&LENGTH], |rules| {
+        rules.free_conductor.length = rules.free_conductor.length.with_number(0);
+    }),
+    Wrong::of_rules("free_length_six_only", &[&OUTSIDE], |rules| {
+        rules.free_conductor.outside = rules.free_conductor.outside.with_number(0);
+    }),
+    Wrong::of_request("rings_not_added", &[&OUTSIDE], |request| {
+        let some = !request.rings.is_empty();
+        request.rings.clear();
+        some
+    }),
+    Wrong::of_request("small_in_every_dimension", &[&OUTSIDE], small_in_every_dimension),
+];
+
+static QUANTITIES: [Quantity<FreeConductors>; 1] =
+    [Quantity { name: "required_length", figure: |_, outcome| outcome.required, is_sum: false }];
+
+impl Taught for FreeConductors {
+    fn quantities() -> &'static [Quantity<Self>] {
+        &QUANTITIES
+    }
+
+    fn misconceptions() -> &'static [Wrong] {
+        &MISCONCEPTIONS
+    }
+
+    fn situation(request: &FreeConductorsRequest) -> Vec<Sentence> {
+        of_free_conductors(request)
+    }
+}
+
+/// An opening is taken to be small only where both of its sides are.
+fn small_in_every_dimension(request: &mut FreeConductorsRequest) -> bool {
+    let Some(opening) = &mut request.opening else { return false };
+    let longer = opening.width.max(opening.height);
+    let differ = opening.width.is_some() && opening.height.is_some() && opening.width != opening.height;
+    (opening.width, opening.height) = (longer, longer);
+    differ
+}

@@ -1,0 +1,59 @@
+//! What learners get wrong, check by check, most common first.
+//!
+//! The explanation of each is in the message catalogues, under `misconception-` and its id with dashes.
+
+mod box_depths;
+mod conduit_body;
+mod free_conductors;
+mod inspections;
+mod outlet_fill;
+mod outlet_fill_rules;
+mod pull_box;
+mod raceway_fill;
+
+use super::Taught;
+use crate::checks::box_construction::BoxConstruction;
+use crate::checks::box_depths::BoxDepths;
+use crate::checks::box_mounting::BoxMounting;
+use crate::checks::box_supports::BoxSupports;
+use crate::checks::conduit_body::ConduitBodyCheck;
+use crate::checks::free_conductors::FreeConductors;
+use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use crate::checks::outlet_fill::OutletFill;
+use crate::checks::pull_box::PullBox;
+use crate::checks::raceway_fill::RacewayFill;
+use crate::rulebook::Rule;
+
+/// A misconception without its bend: what a list of all needs.
+#[derive(Clone, Copy, Debug)]
+pub struct Listed {
+    /// Its name.
+    pub id: &'static str,
+    /// The check that it is about.
+    pub check: &'static str,
+    /// The rules that it goes against.
+    pub rules: &'static [&'static Rule],
+}
+
+/// Every misconception of every check, most common first within a check.
+pub fn all() -> impl Iterator<Item = Listed> {
+    fn of<C: Taught>() -> Vec<Listed> {
+        let listed =
+            |known: &super::Misconception<C>| Listed { id: known.id, check: C::NAME, rules: known.rules };
+        C::misconceptions().iter().map(listed).collect()
+    }
+    [
+        of::<OutletFill>(),
+        of::<PullBox>(),
+        of::<ConduitBodyCheck>(),
+        of::<RacewayFill>(),
+        of::<FreeConductors>(),
+        of::<BoxDepths>(),
+        of::<BoxSupports>(),
+        of::<BoxMounting>(),
+        of::<BoxConstruction>(),
+        of::<LuminaireAndFanOutlets>(),
+    ]
+    .into_iter()
+    .flatten()
+}

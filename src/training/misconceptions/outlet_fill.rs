@@ -1,0 +1,401 @@
+//! What learners get wrong about box fill, and about what a request says of a box.
+
+use super::outlet_fill_rules as bends;
+use crate::checks::outlet_fill::{
+    CanopyKind, ClampKind, Conductor, Contents, Device, DeviceKind, Enclosure, Gangs, GroundingKind, Many,
+    OutletFill, OutletFillOutcome, OutletFillRequest, Role, SectionKind,
+};
+use crate::derivation::Figure;
+use crate::quantity::{Decimal, Units, Volume};
+use crate::rulebook::outlet_fill::{
+    CANOPY, CLAMPS, CONDUCTORS, DEVICES, GROUNDING, ISOLATED_SET, NOTHING, SUM, SUPPORT_FITTINGS,
+    TERMINAL_BLOCKS,
+};
+use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, SCOPE, STANDARD};
+use crate::tables;
+use crate::trade::ConductorSize;
+use crate::training::situation::{Sentence, of_outlet_box};
+use crate::training::{Misconception, Quantity, Taught, TaughtLine};
+
+type Wrong = Misconception<OutletFill>;
+
+static MISCONCEPTIONS: [Wrong; 48] = [
+    Wrong::of_rules("grounding_each", &[&GROUNDING], bends::grounding_each),
+    Wrong::of_rules("device_one_allowance", &[&DEVICES], bends::device_one_allowance),
+    Wrong::of_rules("clamps_each", &[&CLAMPS], bends::clamps_each),
+    Wrong::of_rules("grounding_one_for_all", &[&GROUNDING], bends::grounding_one_for_all),
+    Wrong::of_rules("device_by_largest_in_box", &[&DEVICES], bends::device_by_largest_in_box),
+    Wrong::of_request("pigtails_counted", &[&CONDUCTORS], pigtails_counted),
+    Wrong::of_rules("grounding_left_out", &[&GROUNDING], bends::grounding_left_out),
+    Wrong::of_rules("clamps_left_out", &[&CLAMPS], bends::clamps_left_out),
+    Wrong::of_request("grounding_pigtails_counted", &[&CONDUCTORS, &GROUNDING], grounding_pigtails_counted),
+    Wrong::of_rules("device_left_out", &[&DEVICES], bends::device_left_out),
+    Wrong::of_rules("wire_connectors_counted", &[&NOTHING], bends::wire_connectors_counted),
+    Wrong::of_request("passing_counted_twice", &[&CONDUCTORS], passing_counted_twice),
+    Wrong::of_rules("loop_counted_once", &[&CONDUCTORS], bends::loop_counted_once),
+    Wrong::of_request("everything_by_largest", &[&SUM], everything_by_largest),
+    Wrong::of_request("everything_by_smallest", &[&SUM], everything_by_smallest),
+    Wrong::of_request("splices_counted_once", &[&CONDUCTORS], splices_counted_once),
+    Wrong::of_request("devices_on_one_yoke_each", &[&DEVICES], devices_on_one_yoke_each),
+    Wrong::of_request("wide_device_as_one_gang", &[&DEVICES], wide_device_as_one_gang),
+    Wrong::of_request("heavy_device_as_two_gang", &[&DEVICES], heavy_device_as_two_gang),
+    Wrong::of_request("empty_gang_as_device", &[&DEVICES], empty_gang_as_device),
+    Wrong::of_request("outside_connector_counted", &[&CLAMPS], outside_connector_counted),
+    Wrong::of_rules("clamps_by_smallest", &[&CLAMPS], bends::clamps_by_smallest),
+    Wrong::of_rules("grounding_quarter_on_top", &[&GROUNDING], bends::grounding_quarter_on_top),
+    Wrong::of_rules("grounding_quarter_each", &[&GROUNDING], bends::grounding_quarter_each),
+    Wrong::of_rules("grounding_rounded_up", &[&GROUNDING], bends::grounding_rounded_up),
+    Wrong::of_rules("grounding_extra_own_size", &[&GROUNDING], bends::grounding_extra_own_size),
+    Wrong::of_rules("grounding_by_circuit_conductor", &[&GROUNDING], bends::grounding_by_circuit_conductor),
+    Wrong::of_rules("grounding_quarters_too_early", &[&GROUNDING], bends::grounding_quarters_too_early),
+    Wrong::of_rules("isolated_set_on_top", &[&ISOLATED_SET, &GROUNDING], bends::isolated_set_on_top),
+    Wrong::of_rules("isolated_set_joined", &[&ISOLATED_SET], bends::isolated_set_joined),
+    Wrong::of_rules("short_loop_counted_twice", &[&CONDUCTORS], bends::short_loop_counted_twice),
+    Wrong::of_rules("support_fittings_as_one", &[&SUPPORT_FITTINGS], bends::support_fittings_as_one),
+    Wrong::of_rules("support_fittings_by_piece", &[&SUPPORT_FITTINGS], bends::support_fittings_by_piece),
+    Wrong::of_rules("canopy_wires_counted", &[&CANOPY], bends::canopy_wires_counted),
+    Wrong::of_rules("canopy_14_awg_left_out", &[&CANOPY], bends::canopy_14_awg_left_out),
+    Wrong::of_request("flat_luminaire_as_canopy", &[&CANOPY], flat_luminaire_as_canopy),
+    Wrong::of_rules("terminal_block_too_early", &[&TERMINAL_BLOCKS], bends::terminal_block_too_early),
+    Wrong::of_rules("terminal_block_left_out", &[&TERMINAL_BLOCKS], bends::terminal_block_left_out),
+    Wrong::of_request("table_column_without_deductions", &[&SCOPE, &SUM], table_column_without_deductions)
+        .only_for("further_conductors"),
+    Wrong::of_request("outside_dimensions", &[&STANDARD], outside_dimensions),
+    Wrong::of_request("sections_left_out", &[&ASSEMBLY], sections_left_out),
+    Wrong::of_request("unmarked_section_credited", &[&ASSEMBLY], unmarked_section_credited),
+    Wrong::of_request("mark_ignored", &[&MARKED], mark_ignored),
+    Wrong::of_request("forty_percent_of_box", &[&SCOPE], forty_percent_of_box),
+    Wrong::of_rules("barrier_ignored", &[&BARRIER], bends::barrier_ignored),
+    Wrong::of_rules("barrier_takes_nothing", &[&BARRIER], bends::barrier_takes_nothing),
+    Wrong::of_rules("barrier_as_metal", &[&BARRIER], bends::barrier_as_metal),
+    Wrong::edition_before("fill_by_edition_before", &[&GROUNDING, &TERMINAL_BLOCKS]),
+];
+
+static QUANTITIES: [Quantity<OutletFill>; 3] = [
+    Quantity { name: "required_volume", figure: required_volume, is_sum: true },
+    Quantity { name: "available_volume", figure: available_volume, is_sum: true },
+    Quantity { name: "further_conductors", figure: further_conductors, is_sum: false },
+];
+
+impl Taught for OutletFill {
+    fn quantities() -> &'static [Quantity<Self>] {
+        &QUANTITIES
+    }
+
+    fn misconceptions() -> &'static [Wrong] {
+        &MISCONCEPTIONS
+    }
+
+    fn situation(request: &OutletFillRequest) -> Vec<Sentence> {
+        of_outlet_box(request)
+    }
+
+    const HAS_TALLY: bool = true;
+
+    fn tally(outcome: &OutletFillOutcome) -> Vec<TaughtLine> {
+        outcome.spaces.iter().flat_map(|space| &space.tally).map(TaughtLine::from).collect()
+    }
+
+    fn in_units(request: &mut OutletFillRequest, units: Units) -> bool {
+        let sized = |enclosure: &Enclosure| {
+            enclosure.marked_volume.is_some()
+                || enclosure.inside_dimensions.is_some()
+                || enclosure.barriers.iter().any(|barrier| barrier.marked_volume.is_some())
+                || enclosure.sections.iter().any(|section| section.marked_volume.is_some())
+        };
+        let holds_sizes = |contents: &Contents| {
+            contents.conductors.iter().any(|one| one.loop_length.is_some())
+                || contents.clamps.iter().any(|clamp| clamp.volume.is_some())
+        };
+        let has_sizes = request.enclosure.as_ref().is_some_and(sized)
+            || request.opening.is_some()
+            || !request.amendments.is_empty()
+            || !request.spaces.is_empty()
+            || request.contents.as_ref().is_some_and(holds_sizes);
+        request.units = units;
+        !has_sizes
+    }
+}
+
+fn required_volume(request: &OutletFillRequest, outcome: &OutletFillOutcome) -> Option<Figure> {
+    let complete = !request.spaces.is_empty() || outcome.boxes.is_some();
+    outcome.spaces.first().filter(|_| complete).map(|space| space.required)
+}
+
+fn available_volume(_: &OutletFillRequest, outcome: &OutletFillOutcome) -> Option<Figure> {
+    outcome.spaces.first()?.available
+}
+
+/// How many more conductors fit, of the size that the first cable or conductor has.
+fn further_conductors(request: &OutletFillRequest, outcome: &OutletFillOutcome) -> Option<Figure> {
+    let contents = request.contents.as_ref()?;
+    let cable = contents.cables.first().map(|cable| cable.size);
+    let size = cable.or(contents.conductors.first().map(|conductor| conductor.size))?;
+    let room = outcome.spaces.first()?.room_left.as_ref()?;
+    room.iter().find(|room| room.size == size).map(|room| room.conductors)
+}
+
+/// The contents of a box, or of each of its spaces.
+fn contents(request: &mut OutletFillRequest) -> impl Iterator<Item = &mut Contents> {
+    request.contents.iter_mut().chain(request.spaces.iter_mut().map(|space| &mut space.contents))
+}
+
+/// Changes everything that a list of the contents holds; whether anything was changed.
+fn change<T>(items: &mut [T], mut changed: impl FnMut(&mut T) -> bool) -> bool {
+    items.iter_mut().filter_map(|item| changed(item).then_some(())).count() > 0
+}
+
+/// Changes the contents; whether any were changed.
+fn change_contents(request: &mut OutletFillRequest, mut changed: impl FnMut(&mut Contents) -> bool) -> bool {
+    contents(request).filter_map(|contents| changed(contents).then_some(())).count() > 0
+}
+
+/// Puts one value for another; whether it stood there.
+fn swap<T: PartialEq>(place: &mut T, from: T, to: T) -> bool {
+    let stood = *place == from;
+    if stood {
+        *place = to;
+    }
+    stood
+}
+
+fn times(count: Option<Many>, factor: u32) -> Option<Many> {
+    Many::new(count.map_or(1, Many::get).saturating_mul(factor)).or(count)
+}
+
+fn pigtails_counted(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        change(&mut contents.conductors, |one| swap(&mut one.role, Role::StaysInside, Role::Terminated))
+    })
+}
+
+fn grounding_pigtails_counted(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        change(&mut contents.grounding, |one| {
+            swap(&mut one.kind, GroundingKind::StaysInside, GroundingKind::EquipmentGrounding)
+        })
+    })
+}
+
+fn passing_counted_twice(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        change(&mut contents.conductors, |one| {
+            let passes = one.role == Role::PassesThrough;
+            if passes {
+                one.count = times(one.count, 2);
+            }
+            passes
+        })
+    })
+}
+
+fn splices_counted_once(request: &mut OutletFillRequest) -> bool {
+    let halved = |one: &mut Conductor| {
+        let count = one.count.map_or(1, Many::get);
+        let in_pairs = one.role == Role::Spliced && count.is_multiple_of(2);
+        if in_pairs {
+            one.count = Many::new(count / 2);
+        }
+        in_pairs
+    };
+    change_contents(request, |contents| change(&mut contents.conductors, halved))
+}
+
+fn change_devices(request: &mut OutletFillRequest, mut changed: impl FnMut(&mut Device) -> bool) -> bool {
+    change_contents(request, |contents| change(&mut contents.devices, &mut changed))
+}
+
+fn devices_on_one_yoke_each(request: &mut OutletFillRequest) -> bool {
+    change_devices(request, |device| {
+        let several = device.kind == DeviceKind::Combination;
+        if several {
+            device.count = times(device.count, 2);
+        }
+        several
+    })
+}
+
+fn wide_device_as_one_gang(request: &mut OutletFillRequest) -> bool {
+    change_devices(request, |device| device.gangs.take().is_some_and(|gangs| gangs.get() > 1))
+}
+
+fn heavy_device_as_two_gang(request: &mut OutletFillRequest) -> bool {
+    change_devices(request, |device| {
+        let heavy = device.largest_conductor > ConductorSize::read("12 AWG");
+        let narrow = device.gangs.is_none_or(|gangs| gangs.get() == 1);
+        let taken = device.kind == DeviceKind::Receptacle && heavy && narrow;
+        if taken {
+            device.gangs = Gangs::new(2);
+        }
+        taken
+    })
+}
+
+/// A gang without a device, closed by a plate, is counted as if it had one.
+fn empty_gang_as_device(request: &mut OutletFillRequest) -> bool {
+    let Some(gangs) = request.enclosure.as_ref().and_then(|enclosure| enclosure.gangs) else { return false };
+    let Some(contents) = &mut request.contents else { return false };
+    let taken: u32 = contents
+        .devices
+        .iter()
+        .map(|device| device.gangs.map_or(1, Gangs::get) * device.count.map_or(1, Many::get))
+        .sum();
+    let Some(largest) = sizes(contents).max() else { return false };
+    let empty = gangs.get().saturating_sub(taken);
+    if empty > 0 {
+        contents.devices.push(Device {
+            id: None,
+            kind: DeviceKind::Equipment,
+            largest_conductor: Some(largest),
+            factory_leads: None,
+            gangs: None,
+            count: Many::new(empty),
+        });
+    }
+    empty > 0
+}
+
+fn outside_connector_counted(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        change(&mut contents.clamps, |clamp| swap(&mut clamp.kind, ClampKind::External, ClampKind::Internal))
+    })
+}
+
+fn flat_luminaire_as_canopy(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        contents.canopy.as_mut().is_some_and(|canopy| {
+            swap(&mut canopy.kind, CanopyKind::FlatLuminaire, CanopyKind::DomedLuminaire)
+        })
+    })
+}
+
+/// The sizes of everything in a box.
+fn sizes(contents: &Contents) -> impl Iterator<Item = ConductorSize> {
+    let conductors = contents.conductors.iter().map(|one| one.size);
+    let cables = contents.cables.iter().flat_map(|cable| [cable.grounding, Some(cable.size)]).flatten();
+    let grounding = contents.grounding.iter().map(|one| one.size);
+    let devices = contents.devices.iter().filter_map(|device| device.largest_conductor);
+    conductors.chain(cables).chain(grounding).chain(devices)
+}
+
+fn everything_by_largest(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        let largest = sizes(contents).max();
+        everything_by(contents, largest)
+    })
+}
+
+fn everything_by_smallest(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        let smallest = sizes(contents).min();
+        everything_by(contents, smallest)
+    })
+}
+
+fn everything_by(contents: &mut Contents, size: Option<ConductorSize>) -> bool {
+    let Some(size) = size else { return false };
+    let mixed = sizes(contents).any(|other| other != size);
+    contents.conductors.iter_mut().for_each(|one| one.size = size);
+    for cable in &mut contents.cables {
+        cable.size = size;
+        cable.grounding = cable.grounding.map(|_| size);
+    }
+    contents.grounding.iter_mut().for_each(|one| one.size = size);
+    contents.devices.iter_mut().for_each(|device| device.largest_conductor = Some(size));
+    mixed
+}
+
+/// The printed count of a table is for conductors alone: whoever reads it forgets everything else in the box.
+fn table_column_without_deductions(request: &mut OutletFillRequest) -> bool {
+    change_contents(request, |contents| {
+        let none_before = contents.cables.iter().all(|cable| cable.grounding.is_none())
+            && contents.grounding.is_empty()
+            && contents.clamps.is_empty()
+            && contents.support_fittings.is_empty()
+            && contents.devices.is_empty()
+            && contents.terminal_blocks.is_empty()
+            && contents.canopy.is_none();
+        contents.cables.iter_mut().for_each(|cable| cable.grounding = None);
+        contents.grounding.clear();
+        contents.clamps.clear();
+        contents.support_fittings.clear();
+        contents.devices.clear();
+        contents.terminal_blocks.clear();
+        contents.canopy = None;
+        !none_before
+    })
+}
+
+/// Outside length times width times depth, as the table names the box, in place of its volume.
+fn outside_dimensions(request: &mut OutletFillRequest) -> bool {
+    let in_inches = request.units == Units::Us;
+    let Some(enclosure) = &mut request.enclosure else { return false };
+    let Some(standard) = enclosure.standard.filter(|_| enclosure.marked_volume.is_none() && in_inches) else {
+        return false;
+    };
+    let Some(table) = tables::all().find(tables::standard_boxes::TABLE) else { return false };
+    let side = |column| table.number(standard.key(), column);
+    let (Some(length), Some(depth)) = (side("length_in"), side("depth_in")) else { return false };
+    let gangs = enclosure.gangs.filter(|_| standard.shape().is_per_gang()).map_or(1, Gangs::get);
+    let width = side("width_in").unwrap_or(length);
+    let volume = length.times(width).times(depth).times(gangs.into());
+    // a mark has six decimals
+    let volume = volume.floor_to(Decimal::from_billionths(1_000));
+    enclosure.marked_volume = Volume::new(volume);
+    enclosure.marked_volume.is_some()
+}
+
+fn sections_left_out(request: &mut OutletFillRequest) -> bool {
+    request.enclosure.as_mut().is_some_and(|enclosure| {
+        let some = !enclosure.sections.is_empty();
+        enclosure.sections.clear();
+        some
+    })
+}
+
+/// An extension ring without a mark is credited with the volume of the box that it extends.
+fn unmarked_section_credited(request: &mut OutletFillRequest) -> bool {
+    let Some(enclosure) = &mut request.enclosure else { return false };
+    let Some(standard) = enclosure.standard else { return false };
+    change(&mut enclosure.sections, |section| {
+        let bare = section.kind == SectionKind::ExtensionRing
+            && section.marked_volume.is_none()
+            && section.standard.is_none();
+        if bare {
+            section.standard = Some(standard);
+        }
+        bare
+    })
+}
+
+fn mark_ignored(request: &mut OutletFillRequest) -> bool {
+    request
+        .enclosure
+        .as_mut()
+        .is_some_and(|enclosure| enclosure.standard.is_some() && enclosure.marked_volume.take().is_some())
+}
+
+/// The share of a raceway that may be filled, taken of a box.
+fn forty_percent_of_box(request: &mut OutletFillRequest) -> bool {
+    let units = request.units;
+    let Some(enclosure) = request.enclosure.as_mut().filter(|enclosure| enclosure.barriers.is_empty()) else {
+        return false;
+    };
+    let table = enclosure.standard.map(|standard| {
+        let gangs = enclosure.gangs.filter(|_| standard.shape().is_per_gang()).map_or(1, Gangs::get);
+        standard.volume(units).value.times(gangs.into())
+    });
+    let Some(own) = enclosure.marked_volume.map(Volume::value).or(table) else { return false };
+    let added = enclosure.sections.iter().filter_map(|section| {
+        let of_one = section
+            .marked_volume
+            .map(Volume::value)
+            .or(section.standard.map(|standard| standard.volume(units).value))?;
+        Some(of_one.times(section.count.map_or(1, Many::get).into()))
+    });
+    let all: Decimal = added.fold(own, |sum, part| sum + part);
+    let share = all.times(Decimal::ten_thousandths(4_000)).floor_to(Decimal::from_billionths(1_000));
+    enclosure.sections.clear();
+    enclosure.marked_volume = Volume::new(share);
+    enclosure.marked_volume.is_some()
+}

@@ -1,0 +1,202 @@
+//! What learners get wrong about pull boxes.
+
+use crate::checks::pull_box::{Cover, EntryDistanceOf, PullBox, PullBoxOutcome, PullBoxRequest, SectionSize};
+use crate::derivation::Figure;
+use crate::quantity::Units;
+use crate::rulebook::Rules;
+use crate::rulebook::over_1000_volts::{self, CablesAdded};
+use crate::rulebook::pull::{
+    ANGLE, APPLIES, AngleAdds, AngleRows, CABLES, CountsAs, DistanceBy, ENTRY_DISTANCE, GOVERNS,
+    REMOVABLE_COVER, STRAIGHT, StraightAlong, StraightOf, TRADE_SIZE, Together,
+};
+use crate::rulebook::reading::EntryDistance;
+use crate::trade::ConductorSize;
+use crate::training::situation::{Sentence, of_pull_box};
+use crate::training::{Misconception, Quantity, Taught};
+
+type Wrong = Misconception<PullBox>;
+
+static MISCONCEPTIONS: [Wrong; 28] = [
+    Wrong::of_rules("straight_sum", &[&STRAIGHT], straight_sum),
+    Wrong::of_rules("angle_without_sum", &[&ANGLE], |rules| rules.pull.angle_adds = AngleAdds::Nothing),
+    Wrong::of_rules("straight_by_six", &[&STRAIGHT], straight_by_six),
+    Wrong::of_rules("angle_by_eight", &[&ANGLE], angle_by_eight),
+    Wrong::of_rules("angle_largest_again", &[&ANGLE], |rules| {
+        rules.pull.angle_adds = AngleAdds::LargestAgain
+    }),
+    Wrong::of_rules("angle_rows_added", &[&ANGLE], |rules| rules.pull.angle_rows = AngleRows::Added),
+    Wrong::of_rules("angle_rows_as_one", &[&ANGLE], |rules| rules.pull.angle_rows = AngleRows::AsOne),
+    Wrong::of_rules("distance_by_smaller", &[&ENTRY_DISTANCE], |rules| {
+        rules.pull.distance_by = DistanceBy::Smaller;
+    }),
+    Wrong::of_rules("distance_skipped", &[&ENTRY_DISTANCE], distance_skipped),
+    Wrong::of_rules("angle_other_wall_added", &[&ANGLE], |rules| {
+        rules.pull.angle_adds = AngleAdds::OtherWallsToo;
+    }),
+    Wrong::of_rules("angle_all_multiplied", &[&ANGLE], |rules| {
+        rules.pull.angle_adds = AngleAdds::OthersMultiplied;
+    }),
+    Wrong::of_request("cover_exception_missed", &[&REMOVABLE_COVER], cover_exception_missed),
+    Wrong::of_rules("straight_and_angle_added", &[&GOVERNS], |rules| rules.pull.together = Together::Added),
+    Wrong::of_rules("straight_trade_sizes_added", &[&STRAIGHT], straight_trade_sizes_added),
+    Wrong::of_rules("straight_all_multiplied", &[&STRAIGHT], |rules| {
+        rules.pull.straight_of = StraightOf::AllOnWalls;
+    }),
+    Wrong::of_rules("straight_largest_anywhere", &[&STRAIGHT], |rules| {
+        rules.pull.straight_of = StraightOf::LargestOnWalls;
+    }),
+    Wrong::of_rules("straight_both_sides", &[&STRAIGHT], |rules| {
+        rules.pull.straight_along = StraightAlong::BothSides;
+    }),
+    Wrong::of_rules("distance_by_eight", &[&ENTRY_DISTANCE], distance_by_eight),
+    Wrong::of_rules("raceway_outside_diameter", &[&TRADE_SIZE], |rules| {
+        rules.pull.raceway_counts_as = CountsAs::OutsideDiameter;
+    }),
+    Wrong::of_rules("cable_outside_diameter", &[&CABLES], |rules| {
+        rules.pull.cable_counts_as = CountsAs::OutsideDiameter;
+    }),
+    Wrong::of_rules("distance_between_centers", &[&ENTRY_DISTANCE], |rules| {
+        rules.readings = rules.readings.choose(Some(EntryDistance::CentreToCentre));
+    }),
+    Wrong::of_rules("lengths_from_6_awg", &[&APPLIES], |rules| {
+        rules.pull.applies_from = ConductorSize::AWG_6
+    }),
+    Wrong::of_request("raceway_over_1000_volts", &[&over_1000_volts::SCOPE], raceway_over_1000_volts),
+    Wrong::of_rules(
+        "nonshielded_as_shielded",
+        &[&over_1000_volts::STRAIGHT, &over_1000_volts::ANGLE],
+        |rules| {
+            let book = &mut rules.over_1000_volts;
+            book.straight.nonshielded = book.straight.nonshielded.with_number(480_000);
+            book.angle.nonshielded = book.angle.nonshielded.with_number(360_000);
+            book.entry_exit.nonshielded = book.entry_exit.nonshielded.with_number(360_000);
+        },
+    ),
+    Wrong::of_rules(
+        "shielded_as_nonshielded",
+        &[&over_1000_volts::STRAIGHT, &over_1000_volts::ANGLE],
+        |rules| {
+            let book = &mut rules.over_1000_volts;
+            book.straight.shielded = book.straight.shielded.with_number(320_000);
+            book.angle.shielded = book.angle.shielded.with_number(240_000);
+            book.entry_exit.shielded = book.entry_exit.shielded.with_number(240_000);
+        },
+    ),
+    Wrong::of_rules("straight_as_angle_over_1000_volts", &[&over_1000_volts::STRAIGHT], |rules| {
+        rules.over_1000_volts.straight.shielded =
+            rules.over_1000_volts.straight.shielded.with_number(360_000);
+        rules.over_1000_volts.straight.nonshielded =
+            rules.over_1000_volts.straight.nonshielded.with_number(240_000);
+    }),
+    Wrong::of_rules("angle_as_straight_over_1000_volts", &[&over_1000_volts::ANGLE], |rules| {
+        rules.over_1000_volts.angle.shielded = rules.over_1000_volts.angle.shielded.with_number(480_000);
+        rules.over_1000_volts.angle.nonshielded =
+            rules.over_1000_volts.angle.nonshielded.with_number(320_000);
+    }),
+    Wrong::of_rules("row_only_over_1000_volts", &[&over_1000_volts::ANGLE], |rules| {
+        rules.over_1000_volts.angle_adds = CablesAdded::OfRow;
+    }),
+];
+
+static QUANTITIES: [Quantity<PullBox>; 5] = [
+    Quantity { name: "width", figure: |_, outcome| only(outcome)?.width.minimum, is_sum: false },
+    Quantity { name: "height", figure: |_, outcome| only(outcome)?.height.minimum, is_sum: false },
+    Quantity { name: "depth", figure: |_, outcome| only(outcome)?.depth.minimum, is_sum: false },
+    Quantity { name: "entry_distance", figure: |_, outcome| farthest(outcome), is_sum: false },
+    Quantity { name: "measured_distance", figure: |_, outcome| measured(outcome), is_sum: false },
+];
+
+impl Taught for PullBox {
+    fn quantities() -> &'static [Quantity<Self>] {
+        &QUANTITIES
+    }
+
+    fn misconceptions() -> &'static [Wrong] {
+        &MISCONCEPTIONS
+    }
+
+    fn situation(request: &PullBoxRequest) -> Vec<Sentence> {
+        of_pull_box(request)
+    }
+
+    fn in_units(request: &mut PullBoxRequest, units: Units) -> bool {
+        let holds_sizes = request.entries.iter().any(|entry| {
+            !entry.cables_over_1000_volts.is_empty()
+                || entry.position.is_some()
+                || entry.raceway.as_ref().is_some_and(|raceway| raceway.outside_diameter.is_some())
+                || entry.cable.as_ref().is_some_and(|cable| cable.outside_diameter.is_some())
+        });
+        request.units = units;
+        let divided = request.sections.iter().any(|section| section.inside.is_some());
+        !holds_sizes
+            && request.inside.is_none()
+            && request.layout.is_none()
+            && request.amendments.is_empty()
+            && !divided
+    }
+}
+
+/// The box, or its first section.
+fn only(outcome: &PullBoxOutcome) -> Option<&SectionSize> {
+    outcome.sections.first()
+}
+
+/// The greatest distance that two entries of the box must stand apart.
+fn farthest(outcome: &PullBoxOutcome) -> Option<Figure> {
+    only(outcome)?
+        .distances
+        .iter()
+        .map(|apart: &EntryDistanceOf| apart.required)
+        .max_by_key(|required| required.value)
+}
+
+/// The distance between the first two entries that must stand apart, where the box is given.
+fn measured(outcome: &PullBoxOutcome) -> Option<Figure> {
+    only(outcome)?.distances.first()?.measured
+}
+
+fn straight_sum(rules: &mut Rules) {
+    rules.pull.straight_others = rules.pull.straight_others.with_number(10_000);
+}
+
+fn straight_by_six(rules: &mut Rules) {
+    rules.pull.straight = rules.pull.straight.with_number(60_000);
+}
+
+fn angle_by_eight(rules: &mut Rules) {
+    rules.pull.angle = rules.pull.angle.with_number(80_000);
+}
+
+fn straight_trade_sizes_added(rules: &mut Rules) {
+    rules.pull.straight_of = StraightOf::AllOnWalls;
+    rules.pull.straight = rules.pull.straight.with_number(10_000);
+}
+
+fn distance_skipped(rules: &mut Rules) {
+    rules.pull.entry_distance = rules.pull.entry_distance.with_number(0);
+}
+
+fn distance_by_eight(rules: &mut Rules) {
+    rules.pull.entry_distance = rules.pull.entry_distance.with_number(80_000);
+}
+
+fn cover_exception_missed(request: &mut PullBoxRequest) -> bool {
+    let missed = request.cover != Cover::Fixed;
+    request.cover = Cover::Fixed;
+    missed
+}
+
+/// The raceways of a system over 1000 V are sized as if it were one of 600 V.
+fn raceway_over_1000_volts(request: &mut PullBoxRequest) -> bool {
+    let all_in_raceways = request.entries.iter().all(|entry| entry.raceway.is_some());
+    if !request.over_1000_volts || !all_in_raceways {
+        return false;
+    }
+    request.over_1000_volts = false;
+    request.entries.iter_mut().for_each(|entry| entry.cables_over_1000_volts.clear());
+    for pull in &mut request.pulls {
+        pull.insulated = true;
+        pull.largest_conductor = pull.largest_conductor.max(Some(ConductorSize::AWG_4));
+    }
+    true
+}

@@ -1,0 +1,101 @@
+//! What learners get wrong about raceway fill.
+
+use crate::checks::raceway_fill::{RacewayFill, RacewayFillRequest};
+use crate::quantity::Units;
+use crate::rulebook::raceway_fill::{BARE, CONDUCTORS, LIMITS, NIPPLE, SAME_SIZE};
+use crate::trade::Insulation;
+use crate::training::situation::{Sentence, of_raceway};
+use crate::training::{Misconception, Quantity, Taught};
+
+type Wrong = Misconception<RacewayFill>;
+
+const PERCENT: i64 = 10_000;
+
+static MISCONCEPTIONS: [Wrong; 10] = [
+    Wrong::of_rules("two_by_forty_percent", &[&LIMITS], |rules| {
+        rules.raceway_fill.two = rules.raceway_fill.two.with_number(40 * PERCENT);
+    }),
+    Wrong::of_rules("one_by_forty_percent", &[&LIMITS], |rules| {
+        rules.raceway_fill.one = rules.raceway_fill.one.with_number(40 * PERCENT);
+    }),
+    Wrong::of_rules("fraction_dropped", &[&SAME_SIZE], |rules| {
+        rules.raceway_fill.same_size_step = rules.raceway_fill.same_size_step.with_number(10_000);
+        rules.raceway_fill.single_step = rules.raceway_fill.single_step.with_number(10_000);
+    }),
+    Wrong::of_rules("fraction_rounded_at_half", &[&SAME_SIZE], |rules| {
+        rules.raceway_fill.same_size_step = rules.raceway_fill.same_size_step.with_number(5_000);
+        rules.raceway_fill.single_step = rules.raceway_fill.single_step.with_number(5_000);
+    }),
+    Wrong::of_rules("nipple_by_forty_percent", &[&NIPPLE], |rules| {
+        rules.raceway_fill.nipple = rules.raceway_fill.nipple.with_number(40 * PERCENT);
+    }),
+    Wrong::of_rules("sixty_percent_everywhere", &[&NIPPLE, &LIMITS], |rules| {
+        let book = &mut rules.raceway_fill;
+        for limit in [&mut book.one, &mut book.two, &mut book.over_two] {
+            *limit = limit.with_number(60 * PERCENT);
+        }
+    }),
+    Wrong::of_rules("raceway_filled_whole", &[&LIMITS], |rules| {
+        let book = &mut rules.raceway_fill;
+        for limit in [&mut book.one, &mut book.two, &mut book.over_two, &mut book.nipple] {
+            *limit = limit.with_number(100 * PERCENT);
+        }
+    }),
+    Wrong::of_rules("fifty_three_percent_everywhere", &[&LIMITS], |rules| {
+        let book = &mut rules.raceway_fill;
+        (book.two, book.over_two) =
+            (book.two.with_number(53 * PERCENT), book.over_two.with_number(53 * PERCENT));
+    }),
+    Wrong::of_request("bare_conductors_left_out", &[&BARE], |request| {
+        let some = !request.bare_conductors.is_empty() && !request.conductors.is_empty();
+        request.bare_conductors.clear();
+        some
+    }),
+    Wrong::of_request("insulation_as_thhn", &[&CONDUCTORS], insulation_as_thhn),
+];
+
+static QUANTITIES: [Quantity<RacewayFill>; 4] = [
+    Quantity { name: "most_conductors", figure: |_, outcome| outcome.fill.as_ref()?.maximum, is_sum: false },
+    Quantity { name: "total_area", figure: |_, outcome| Some(outcome.total_area), is_sum: true },
+    Quantity {
+        name: "allowed_area",
+        figure: |_, outcome| Some(outcome.fill.as_ref()?.allowed_area),
+        is_sum: false,
+    },
+    Quantity {
+        name: "fill_percent",
+        figure: |_, outcome| Some(outcome.fill.as_ref()?.fill_percent),
+        is_sum: false,
+    },
+];
+
+impl Taught for RacewayFill {
+    fn quantities() -> &'static [Quantity<Self>] {
+        &QUANTITIES
+    }
+
+    fn misconceptions() -> &'static [Wrong] {
+        &MISCONCEPTIONS
+    }
+
+    fn situation(request: &RacewayFillRequest) -> Vec<Sentence> {
+        of_raceway(request)
+    }
+
+    fn in_units(request: &mut RacewayFillRequest, units: Units) -> bool {
+        let measured = !request.cables.is_empty() || !request.measured_conductors.is_empty();
+        let long = request.raceway.is_some_and(|raceway| raceway.length.is_some());
+        request.units = units;
+        !measured && !long && request.amendments.is_empty()
+    }
+}
+
+/// Every insulation is taken to be as thin as THHN.
+fn insulation_as_thhn(request: &mut RacewayFillRequest) -> bool {
+    let mut other = false;
+    for conductor in request.conductors.iter_mut().filter(|conductor| !conductor.compact) {
+        other |= conductor.insulation != Insulation::Thhn;
+        (conductor.insulation, conductor.covering) = (Insulation::Thhn, None);
+    }
+    other
+}

@@ -1,0 +1,79 @@
+//! The situation of an exercise in plain trade language, told from its request: words and numbers cannot disagree.
+
+mod lengths;
+mod outlet_boxes;
+mod outlet_enclosures;
+mod pull_boxes;
+mod raceways;
+
+pub use lengths::{of_depths, of_free_conductors};
+pub use outlet_boxes::of_outlet_box;
+pub use pull_boxes::of_pull_box;
+pub use raceways::{of_conduit_body, of_raceway};
+
+use crate::checks::Reference;
+use crate::quantity::{Decimal, Measure, Units};
+use crate::trade::ConductorSize;
+use crate::words::{Catalogue, Said, figure};
+
+/// One sentence, before it is put in a language.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sentence {
+    key: &'static str,
+    said: Vec<(&'static str, Said)>,
+}
+
+impl Sentence {
+    /// A sentence that names nothing.
+    pub const fn new(key: &'static str) -> Self {
+        Self { key, said: Vec::new() }
+    }
+
+    /// With how many there are.
+    pub fn count(mut self, count: u32) -> Self {
+        self.said.push(("count", Said::Number(count)));
+        self
+    }
+
+    /// With a text that is the same in every language.
+    pub fn text(mut self, name: &'static str, text: impl Into<String>) -> Self {
+        self.said.push((name, Said::Text(text.into())));
+        self
+    }
+
+    /// With a word of the catalogue.
+    pub fn word(mut self, name: &'static str, key: impl Into<String>) -> Self {
+        self.said.push((name, Said::Word(key.into())));
+        self
+    }
+
+    fn size(self, size: ConductorSize) -> Self {
+        self.text("size", size.name())
+    }
+
+    /// The sentence in a language.
+    pub fn told(&self, words: &Catalogue) -> String {
+        words.told(self.key, &self.said)
+    }
+}
+
+/// A size with its unit.
+fn measured(value: Decimal, measure: Measure, units: Units) -> String {
+    figure(value, units.of(measure))
+}
+
+/// Where the box is, by the caller's mark, where that is one of the places that exercises know.
+fn place(reference: Option<&Reference>) -> Option<Sentence> {
+    let key = match reference?.as_str() {
+        "kitchen" => "situation-in-kitchen",
+        "garage" => "situation-in-garage",
+        "workshop" => "situation-in-workshop",
+        "hallway" => "situation-in-hallway",
+        "office" => "situation-in-office",
+        "basement" => "situation-in-basement",
+        "laundry" => "situation-in-laundry",
+        "living-room" => "situation-in-living-room",
+        _ => return None,
+    };
+    Some(Sentence::new(key))
+}

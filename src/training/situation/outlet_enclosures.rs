@@ -1,0 +1,69 @@
+//! A box and what is fitted to it, told.
+
+use super::{Sentence, measured};
+use crate::checks::outlet_fill::{Barrier, Enclosure, Gangs, Many, Material, Section, SectionKind};
+use crate::quantity::{Measure, Units, Volume};
+use crate::tables::standard_boxes::{Shape, StandardBox};
+
+/// A box with its sections and barriers.
+pub(super) fn of_enclosure(enclosure: &Enclosure, units: Units) -> Vec<Sentence> {
+    let gangs = enclosure.gangs.map_or(1, Gangs::get);
+    let mark = enclosure.marked_volume.map(|volume| volume_text(volume, units));
+    let own = match (enclosure.standard, mark) {
+        (Some(standard), Some(mark)) => {
+            standard_box("situation-box-standard-marked", standard).text("volume", mark)
+        }
+        (Some(standard), None) => standard_box("situation-box-standard", standard),
+        (None, mark) => Sentence::new(match enclosure.material {
+            Some(Material::Nonmetallic) => "situation-box-nonmetallic",
+            Some(Material::Metal) | None => "situation-box-metal",
+        })
+        .text("volume", mark.unwrap_or_default()),
+    };
+    let sections = enclosure.sections.iter().map(|one| section(one, units));
+    let barriers = enclosure.barriers.iter().map(barrier);
+    std::iter::once(own.count(gangs)).chain(sections).chain(barriers).collect()
+}
+
+fn volume_text(volume: Volume, units: Units) -> String {
+    measured(volume.value(), Measure::Volume, units)
+}
+
+fn standard_box(key: &'static str, standard: StandardBox) -> Sentence {
+    let shape = match standard.shape() {
+        Shape::Octagonal => "situation-shape-octagonal",
+        Shape::Square => "situation-shape-square",
+        Shape::Device => "situation-shape-device",
+        Shape::Masonry => "situation-shape-masonry",
+        Shape::SingleCover | Shape::MultipleCover => "situation-shape-cast",
+    };
+    let name = standard.key();
+    let dimensions = name.split_once('-').map_or(name, |(_, dimensions)| dimensions);
+    Sentence::new(key).word("shape", shape).text("dimensions", dimensions.replace('x', " × "))
+}
+
+fn section(section: &Section, units: Units) -> Sentence {
+    let kind = match section.kind {
+        SectionKind::PlasterRing => "situation-section-plaster-ring",
+        SectionKind::ExtensionRing => "situation-section-extension-ring",
+        SectionKind::RaisedCover => "situation-section-raised-cover",
+        SectionKind::DomedCover => "situation-section-domed-cover",
+    };
+    let count = section.count.map_or(1, Many::get);
+    match (section.marked_volume, section.standard) {
+        (Some(mark), _) => Sentence::new("situation-section-marked")
+            .word("section", kind)
+            .text("volume", volume_text(mark, units)),
+        (None, Some(_)) => Sentence::new("situation-section-standard").word("section", kind),
+        (None, None) => Sentence::new("situation-section-unmarked").word("section", kind),
+    }
+    .count(count)
+}
+
+fn barrier(barrier: &Barrier) -> Sentence {
+    let key = match barrier.material {
+        Material::Metal => "situation-barrier-metal",
+        Material::Nonmetallic => "situation-barrier-nonmetallic",
+    };
+    Sentence::new(key).count(barrier.count.map_or(1, Many::get))
+}

@@ -1,0 +1,70 @@
+//! What a check brings to be taught: the figures that may be asked for, and what learners get wrong about them.
+
+use super::Misconception;
+use super::situation::Sentence;
+use crate::checks::Check;
+use crate::checks::outlet_fill::{Item, TallyLine};
+use crate::derivation::Figure;
+use crate::quantity::Units;
+use crate::trade::ConductorSize;
+use serde::Serialize;
+
+/// A check that can be taught.
+pub trait Taught: Check<Request: Clone + Serialize> + 'static {
+    /// The figures that a learner may be asked for, the usual one first.
+    fn quantities() -> &'static [Quantity<Self>]
+    where
+        Self: Sized;
+
+    /// What learners get wrong, most common first.
+    fn misconceptions() -> &'static [Misconception<Self>]
+    where
+        Self: Sized;
+
+    /// Whether its answer has a tally that a learner's own can be held against.
+    const HAS_TALLY: bool = false;
+
+    /// The lines of that tally.
+    fn tally(_outcome: &Self::Outcome) -> Vec<TaughtLine> {
+        Vec::new()
+    }
+
+    /// The situation that a request describes, in sentences; none for a check without exercises.
+    fn situation(_request: &Self::Request) -> Vec<Sentence> {
+        Vec::new()
+    }
+
+    /// Makes the request one in other units; `false` where it holds sizes that are said in its own.
+    fn in_units(_request: &mut Self::Request, _units: Units) -> bool {
+        false
+    }
+}
+
+/// A figure that a learner may be asked for.
+pub struct Quantity<C: Check> {
+    /// Its name: `required_volume`.
+    pub name: &'static str,
+    /// The figure; `None` where the answer has none.
+    pub figure: fn(&C::Request, &C::Outcome) -> Option<Figure>,
+    /// Whether it is a sum, so that departures about different things add up.
+    pub is_sum: bool,
+}
+
+/// One line of a tally.
+#[derive(Clone, Copy, Debug)]
+pub struct TaughtLine {
+    /// What it is about.
+    pub what: Item,
+    /// The conductor size whose allowance is taken.
+    pub size: ConductorSize,
+    /// How many allowances.
+    pub allowances: Figure,
+    /// What they come to.
+    pub volume: Figure,
+}
+
+impl From<&TallyLine> for TaughtLine {
+    fn from(line: &TallyLine) -> Self {
+        Self { what: line.what, size: line.size, allowances: line.allowances, volume: line.volume }
+    }
+}

@@ -1,0 +1,65 @@
+//! HTML text under construction: whatever is not markup is escaped.
+
+use crate::words::Catalogue;
+
+/// HTML under construction.
+pub(super) struct Markup<'w> {
+    text: String,
+    words: &'w Catalogue,
+}
+
+impl<'w> Markup<'w> {
+    pub fn new(words: &'w Catalogue) -> Self {
+        Self { text: String::with_capacity(16 * 1024), words }
+    }
+
+    /// Markup, as it stands in this program.
+    pub fn raw(&mut self, markup: &'static str) -> &mut Self {
+        self.text.push_str(markup);
+        self
+    }
+
+    /// Text of any origin.
+    pub fn text(&mut self, text: &str) -> &mut Self {
+        for character in text.chars() {
+            match character {
+                '&' => self.text.push_str("&amp;"),
+                '<' => self.text.push_str("&lt;"),
+                '>' => self.text.push_str("&gt;"),
+                '"' => self.text.push_str("&quot;"),
+                '\'' => self.text.push_str("&#39;"),
+                other => self.text.push(other),
+            }
+        }
+        self
+    }
+
+    /// A sentence of the catalogue.
+    pub fn word(&mut self, key: &str) -> &mut Self {
+        let words = self.words;
+        self.text(words.fixed(key))
+    }
+
+    pub const fn words(&self) -> &'w Catalogue {
+        self.words
+    }
+
+    pub fn done(self) -> String {
+        self.text
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn text_is_never_markup() {
+        let mut markup = Markup::new(Catalogue::english());
+        markup.raw("<p>").text("<script>alert('1 & 2')</script> \"é\"").raw("</p>");
+        assert_eq!(
+            markup.done(),
+            "<p>&lt;script&gt;alert(&#39;1 &amp; 2&#39;)&lt;/script&gt; &quot;é&quot;</p>"
+        );
+    }
+}

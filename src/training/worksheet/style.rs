@@ -1,0 +1,53 @@
+//! How a sheet looks, and the policy that lets it look like this and load nothing.
+
+use sha2::{Digest, Sha256};
+use std::sync::LazyLock;
+
+/// The style of a sheet, on letter and A4 paper alike.
+pub(super) const STYLE: &str = include_str!("sheet.css");
+
+/// The content security policy of a sheet: its own style and nothing else.
+pub fn content_security_policy() -> &'static str {
+    static POLICY: LazyLock<String> = LazyLock::new(|| {
+        let digest = base64(&Sha256::digest(STYLE));
+        format!(
+            "default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+        )
+    });
+    &POLICY
+}
+
+/// Bytes in Base64 (RFC 4648), padded.
+fn base64(bytes: &[u8]) -> String {
+    const DIGITS: &[u8; 64] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+    let mut text = String::with_capacity(bytes.len().div_ceil(3) * 4);
+    for group in bytes.chunks(3) {
+        let bits =
+            group.iter().fold(0_u32, |bits, byte| bits << 8 | u32::from(*byte)) << (8 * (3 - group.len()));
+        for place in 0..4 {
+            let digit = DIGITS[(bits >> (18 - 6 * place)) as usize & 63];
+            text.push(if place > group.len() { '=' } else { char::from(digit) });
+        }
+    }
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::base64;
+
+    #[test]
+    fn base64_is_that_of_the_standard() {
+        let known = [
+            ("", ""),
+            ("f", "Zg=="),
+            ("fo", "Zm8="),
+            ("foo", "Zm9v"),
+            ("foob", "Zm9vYg=="),
+            ("foobar", "Zm9vYmFy"),
+        ];
+        for (bytes, text) in known {
+            assert_eq!(base64(bytes.as_bytes()), text);
+        }
+    }
+}

@@ -1,0 +1,214 @@
+//! The suite is itself on trial: every way of getting a rule wrong changes some conformance case.
+//!
+//! A bend that changes none would mean: this rule could be wrong and nobody would notice.
+
+use elbowroom::answers::{Explain, answer};
+use elbowroom::checks::box_construction::BoxConstruction;
+use elbowroom::checks::box_depths::BoxDepths;
+use elbowroom::checks::box_mounting::BoxMounting;
+use elbowroom::checks::box_supports::BoxSupports;
+use elbowroom::checks::conduit_body::ConduitBodyCheck;
+use elbowroom::checks::enclosure_types::EnclosureTypes;
+use elbowroom::checks::free_conductors::FreeConductors;
+use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use elbowroom::checks::outlet_fill::OutletFill;
+use elbowroom::checks::pull_box::PullBox;
+use elbowroom::checks::raceway_fill::RacewayFill;
+use elbowroom::checks::{Check, Evaluation, rulebook_of};
+use elbowroom::quantity::{Decimal, Measure, Units};
+use elbowroom::rulebook::amendment::Amended;
+use elbowroom::rulebook::{Edition, RuleFigure, Rulebook};
+use elbowroom::training::{Bend, Taught, evaluate_bent, misconceptions};
+use elbowroom::words::Catalogue;
+use serde_json::{Map, Value};
+use std::collections::BTreeSet;
+use std::path::Path;
+
+/// One case under one edition: the request, and what the answer is expected to say.
+struct Case<C: Check> {
+    request: C::Request,
+    expect: Map<String, Value>,
+}
+
+fn cases<C: Check>() -> Vec<Case<C>> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/conformance");
+    let mut cases = Vec::new();
+    for entry in std::fs::read_dir(folder).expect("the folder of cases") {
+        let path = entry.expect("an entry").path();
+        if path.extension().is_none_or(|extension| extension != "json") {
+            continue;
+        }
+        let text = std::fs::read_to_string(&path).expect("a file of cases");
+        let file: Vec<Value> = serde_json::from_str(&text).expect("cases");
+        for case in file.iter().filter(|case| case["check"] == C::NAME) {
+            for edition in case["editions"].as_array().expect("editions") {
+                let mut request = case["request"].clone();
+                request["edition"] = edition.clone();
+                let request = serde_json::from_value(request).expect("a request");
+                let expect = case["expect"].as_object().expect("expectations").clone();
+                cases.push(Case { request, expect });
+            }
+        }
+    }
+    assert!(!cases.is_empty(), "{} has no cases", C::NAME);
+    cases
+}
+
+/// Whether an evaluation is not what a case expects.
+fn differs<C: Check>(case: &Case<C>, evaluation: &Evaluation<C::Outcome>) -> bool {
+    let answer = answer::<C>(&case.request, evaluation, Explain::None, Catalogue::english());
+    let answer = serde_json::to_value(&answer).expect("an answer is JSON");
+    case.expect.iter().any(|(pointer, expected)| {
+        let found = answer.pointer(pointer).unwrap_or(&Value::Null);
+        found != expected && !found.as_f64().is_some_and(|found| expected.as_f64() == Some(found))
+    })
+}
+
+fn without_cases<C: Taught>() -> Vec<String> {
+    let cases = cases::<C>();
+    let noticed = |bend: &Bend<C>| {
+        cases.iter().any(|case| {
+            evaluate_bent::<C>(&case.request, std::slice::from_ref(bend))
+                .is_some_and(|evaluation| differs::<C>(case, &evaluation))
+        })
+    };
+    let unnoticed = C::misconceptions().iter().filter(|wrong| !noticed(&wrong.bend));
+    unnoticed.map(|wrong| format!("{}: {}", C::NAME, wrong.id)).collect()
+}
+
+#[test]
+fn every_misconception_changes_some_case() {
+    let unnoticed: Vec<String> = [
+        without_cases::<OutletFill>(),
+        without_cases::<PullBox>(),
+        without_cases::<ConduitBodyCheck>(),
+        without_cases::<RacewayFill>(),
+        without_cases::<FreeConductors>(),
+        without_cases::<BoxDepths>(),
+        without_cases::<BoxSupports>(),
+        without_cases::<BoxMounting>(),
+        without_cases::<BoxConstruction>(),
+        without_cases::<LuminaireAndFanOutlets>(),
+    ]
+    .concat();
+    println!("{} misconceptions, {} unnoticed", misconceptions::all().count(), unnoticed.len());
+    assert!(misconceptions::all().count() >= 100);
+    assert!(unnoticed.is_empty(), "could be wrong and nobody would notice: {unnoticed:#?}");
+}
+
+/// A misconception is bent rules, not a broken proof: what it gives can be recomputed like anything else.
+fn broken_proofs<C: Taught>() -> Vec<String> {
+    let mut broken = Vec::new();
+    for case in cases::<C>() {
+        for wrong in C::misconceptions() {
+            if let Some(evaluation) = evaluate_bent::<C>(&case.request, &[wrong.bend])
+                && let Err(fault) = evaluation.proof.replay()
+            {
+                broken.push(format!("{}: {fault}", wrong.id));
+            }
+        }
+    }
+    broken.dedup();
+    broken
+}
+
+#[test]
+fn every_bent_proof_replays() {
+    let broken = [
+        broken_proofs::<OutletFill>(),
+        broken_proofs::<PullBox>(),
+        broken_proofs::<ConduitBodyCheck>(),
+        broken_proofs::<RacewayFill>(),
+        broken_proofs::<FreeConductors>(),
+        broken_proofs::<BoxDepths>(),
+        broken_proofs::<BoxSupports>(),
+        broken_proofs::<BoxMounting>(),
+        broken_proofs::<BoxConstruction>(),
+        broken_proofs::<LuminaireAndFanOutlets>(),
+    ]
+    .concat();
+    assert!(broken.is_empty(), "{broken:#?}");
+}
+
+#[test]
+fn every_misconception_has_a_name_of_its_own_words_and_a_rule() {
+    let words = Catalogue::english();
+    let mut ids = BTreeSet::new();
+    for wrong in misconceptions::all() {
+        assert!(ids.insert(wrong.id), "{} stands twice", wrong.id);
+        assert!(!wrong.rules.is_empty(), "{} goes against no rule", wrong.id);
+        let key = format!("misconception-{}", wrong.id.replace('_', "-"));
+        assert!(words.has(&key), "{key} has no title");
+        assert!(words.has(&format!("{key}.why")), "{key} does not say why");
+    }
+}
+
+/// A check under bent figures, with its cases in inches.
+struct Noticing {
+    name: &'static str,
+    notices: Box<dyn Fn(&Amended) -> bool>,
+}
+
+fn noticing<C: Check + 'static>() -> Noticing {
+    let cases = cases::<C>();
+    let notices = move |bent: &Amended| {
+        cases.iter().filter(|case| C::terms(&case.request).units == Units::Us).any(|case| {
+            let book = rulebook_of::<C>(&case.request, C::terms(&case.request).edition);
+            let evaluation = C::evaluate(&book.with_amendments(&[*bent]), &case.request);
+            differs::<C>(case, &evaluation)
+        })
+    };
+    Noticing { name: C::NAME, notices: Box::new(notices) }
+}
+
+/// A figure a little larger and a little smaller: by one where it is a number of things.
+fn bends(figure: &RuleFigure) -> Vec<Decimal> {
+    let value = figure.us;
+    let tenth = value.times(Decimal::ten_thousandths(1_000));
+    let whole = figure.measure == Measure::Number && value.is_whole();
+    let step = match (whole, value == Decimal::ZERO) {
+        (true, _) | (_, true) => Decimal::ONE,
+        (false, false) => tenth,
+    };
+    if value == Decimal::ZERO { vec![value + step] } else { vec![value + step, value - step] }
+}
+
+/// Every figure of every subject, a little larger and a little smaller, changes what some case says. Sharper questions
+/// are asked of inspections in `tests/inspections/figures.rs`.
+#[test]
+fn every_figure_of_every_subject_changes_some_case_when_bent_either_way() {
+    let checks = [
+        noticing::<OutletFill>(),
+        noticing::<PullBox>(),
+        noticing::<ConduitBodyCheck>(),
+        noticing::<RacewayFill>(),
+        noticing::<FreeConductors>(),
+        noticing::<BoxDepths>(),
+        noticing::<BoxSupports>(),
+        noticing::<BoxMounting>(),
+        noticing::<BoxConstruction>(),
+        noticing::<LuminaireAndFanOutlets>(),
+        noticing::<EnclosureTypes>(),
+    ];
+    let mut names = BTreeSet::new();
+    let figures = Edition::ALL.into_iter().flat_map(|edition| Rulebook::of(edition).figures());
+    let figures: Vec<RuleFigure> = figures.filter(|figure| names.insert(figure.name)).collect();
+    let (mut count, mut unnoticed) = (0, Vec::new());
+    for figure in &figures {
+        for value in bends(figure) {
+            count += 1;
+            let bent = Amended { figure: figure.name, value };
+            if !checks.iter().any(|check| (check.notices)(&bent)) {
+                unnoticed.push(format!("{} bent to {value}", figure.name));
+            }
+        }
+    }
+    println!(
+        "{count} bends of {} figures under {} checks, {} unnoticed",
+        figures.len(),
+        checks.len(),
+        unnoticed.len()
+    );
+    assert!(checks.iter().all(|check| !check.name.is_empty()) && count > 200, "{count}");
+    assert!(unnoticed.is_empty(), "{unnoticed:#?}");
+}
