@@ -28,7 +28,7 @@ wrk.method, wrk.body = "POST", {body!r}
 wrk.headers["content-type"] = "application/json"
 {delay}
 """
-BODY = next((ROOT / "openapi/examples/outlet_box_fill").glob("*.request.json")).read_text().replace("\n", "")
+BODY = (ROOT / "openapi/examples/outlet_box_fill/two-gang-two-sizes.request.json").read_text().replace("\n", "")
 
 
 def processor_seconds(service):
@@ -55,7 +55,7 @@ def read(report):
 
 def main():
     seconds = int(sys.argv[2]) if len(sys.argv) > 2 else 30
-    with tempfile.TemporaryDirectory() as work, Service(sys.argv[1], "--header-wait", "60s") as service:
+    with tempfile.TemporaryDirectory() as work, Service(sys.argv[1], waits=[]) as service:
         work = pathlib.Path(work)
         _, capacity, _ = read(wrk(service, work, 5).communicate()[0])
         pause = max(1, round(1000 * CONNECTIONS / (0.8 * capacity)))

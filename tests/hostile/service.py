@@ -15,8 +15,8 @@ WAITS = ["--header-wait", "1500ms", "--body-wait", "1500ms", "--stall-wait", "15
 
 
 class Service:
-    def __init__(self, binary, *arguments, files=None, stderr=subprocess.DEVNULL, certificate=None):
-        command = [binary, "--bind", "127.0.0.1:0", *WAITS, *arguments]
+    def __init__(self, binary, *arguments, waits=WAITS, files=None, stderr=subprocess.DEVNULL, certificate=None):
+        command = [binary, "--bind", "127.0.0.1:0", *waits, *arguments]
         if certificate:
             command += ["--tls-certificate", certificate[0], "--tls-key", certificate[1]]
         limit = (lambda: resource.setrlimit(resource.RLIMIT_NOFILE, (files, files))) if files else None

@@ -86,6 +86,7 @@ rule-edition-unverified = Una edición cuyo texto no se pudo leer se responde co
     .title = Edición sin verificar
 finding-unverified-edition = La edición 2026 se responde con las reglas de 2023. No se pudo verificar ninguna de sus cifras ni de sus números de sección.
 fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una edición verificada, o ponga accept_unverified_rules en true para que se lleven adelante las reglas de 2023.
+fault-review-of-nothing = Una revisión de la caja necesita algo que se sepa de ella: al menos la solicitud de una revisión.
 fault-said-by-the-review = La solicitud ya dice { $term } para todas las revisiones. Omítalo aquí, o diga lo mismo.
 fault-edition-twice = Esta edición está dos veces. Nombre cada una solo una vez.
 fault-editions-to-compare = Nombre de 2 a { $most } ediciones.

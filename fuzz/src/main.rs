@@ -1,0 +1,78 @@
+//! Feeds bytes to everything that reads a request: each check, the comparison of editions, a line of a takeoff, a table.
+//!
+//! The first byte says which; the rest is the body. Whatever comes, nothing may panic or overflow, an answer is JSON with the
+//! same bytes each time, and a refusal names at least one fault.
+
+#![no_main]
+
+use elbowroom::answers::Explain;
+use elbowroom::rulebook::Edition;
+use elbowroom::service::gate::Permit;
+use elbowroom::service::problem::{Problem, ProblemKind};
+use elbowroom::service::register::{CHECKS, CheckEntry};
+use elbowroom::service::takeoff::item;
+use elbowroom::takeoff::table::Columns;
+use libfuzzer_sys::fuzz_target;
+use serde_json::{Map, Value};
+
+fuzz_target!(|input: &[u8]| {
+    let Some((first, body)) = input.split_first() else { return };
+    let place = usize::from(first.wrapping_sub(b'a')) % (CHECKS.len() + 3);
+    match CHECKS.get(place) {
+        Some(check) => of_check(check, body),
+        None if place == CHECKS.len() => of_line(body),
+        None if place == CHECKS.len() + 1 => of_table(body),
+        None => of_comparison(body),
+    }
+});
+
+fn of_check(check: &CheckEntry, body: &[u8]) {
+    let answer = || (check.evaluate)(body, Explain::Full);
+    match answer() {
+        Ok(answered) => {
+            is_json(&answered.json);
+            assert!(answer().is_ok_and(|again| again.json == answered.json), "the same request is answered otherwise");
+        }
+        Err(problem) => is_of_the_caller(&problem),
+    }
+}
+
+fn of_line(line: &[u8]) {
+    match item::answer(line, "", Explain::None, &Permit::default()) {
+        Ok((_, answered)) => is_json(&answered.json),
+        Err(refusal) => is_of_the_caller(&refusal.problem),
+    }
+}
+
+/// The first line is the header, every other a row.
+fn of_table(table: &[u8]) {
+    let mut lines = table.split(|byte| *byte == b'\n');
+    let Some(Ok(header)) = lines.next().map(std::str::from_utf8) else { return };
+    let Ok(columns) = Columns::read(header) else { return };
+    for row in lines {
+        match item::answer_row(&columns, row, Explain::None, &Permit::default()) {
+            Ok((_, answered)) => is_json(&answered.json),
+            Err(refusal) => is_of_the_caller(&refusal.problem),
+        }
+    }
+}
+
+fn of_comparison(body: &[u8]) {
+    let Some((first, body)) = body.split_first() else { return };
+    let check = &CHECKS[usize::from(*first) % CHECKS.len()];
+    let Ok(request) = serde_json::from_slice::<Map<String, Value>>(body) else { return };
+    match (check.compare)(&request, &[Edition::E2023, Edition::E2017]) {
+        Ok(json) => is_json(&json),
+        Err(problem) => is_of_the_caller(&problem),
+    }
+}
+
+fn is_json(text: &[u8]) {
+    assert!(serde_json::from_slice::<Value>(text).is_ok(), "an answer that is no JSON");
+}
+
+fn is_of_the_caller(problem: &Problem) {
+    assert!(matches!(problem.kind, ProblemKind::MalformedJson | ProblemKind::InvalidRequest), "{problem:?}");
+    assert!(!problem.faults.is_empty(), "a refusal without a fault");
+    is_json(&problem.to_json());
+}
