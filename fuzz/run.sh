@@ -3,7 +3,7 @@
 # for libFuzzer; the flags are those of a stable compiler.
 #
 #     fuzz/run.sh [SECONDS]          ends with an error on the first input that breaks something, and keeps it
-#     fuzz/run.sh SECONDS keep       afterwards reduces what was found to the corpus that is committed
+#     fuzz/run.sh SECONDS keep       afterwards reduces what was found to corpus/; commit a small part of it
 set -euo pipefail
 cd "$(dirname "$0")"
 seconds=${1:-60}
