@@ -96,6 +96,7 @@ pub struct Alternative {
     #[schema(value_type = String, example = "not_counted")]
     reading: &'static str,
     /// The verdict under it; null for a sizing question.
+    #[schema(required = true)]
     verdict: Option<Verdict>,
 }
 
@@ -154,6 +155,7 @@ pub struct Answer<'a, O> {
     #[schema(value_type = Option<String>, nullable = false, example = "hall-3")]
     pub reference: Option<&'a str>,
     /// Whether what was described complies; null when only a size was asked for.
+    #[schema(required = true)]
     pub verdict: Option<Verdict>,
     /// The figures.
     pub outcome: &'a O,

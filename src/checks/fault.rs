@@ -8,6 +8,9 @@ use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
+/// The most amendments that one request may carry, as every request's schema says.
+const MOST_AMENDMENTS: usize = 200;
+
 /// The kinds of fault. The service's table of problems says what each means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, ToSchema)]
 #[serde(rename_all = "kebab-case")]
@@ -153,7 +156,7 @@ impl Faults {
 
     /// Asks that amendments name figures that can be amended, each once and within its bounds.
     pub fn amendments(&mut self, amendments: &[Amendment], edition: Edition, units: Units) {
-        self.at_most(Pointer::to(&"/amendments"), amendments.len(), AMENDABLE.len());
+        self.at_most(Pointer::to(&"/amendments"), amendments.len(), MOST_AMENDMENTS);
         let at = |index, member| Pointer::of(&"/amendments/#", index).member(member);
         for (index, amendment) in amendments.iter().enumerate() {
             let Some(amendable) = Amendable::find(amendment.figure.as_str()) else {

@@ -10,9 +10,19 @@ macro_rules! tagged {
         $($(#[doc = $kind_doc:literal])+ $kind:literal => $variant:ident($of:ty)),+ $(,)?
     }) => {
         $(#[doc = $doc])+
-        #[derive(Clone, Debug, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+        #[derive(Clone, Debug, PartialEq, Eq, serde::Serialize)]
         #[serde(tag = $tag)]
         pub enum $name { $($(#[doc = $kind_doc])+ #[serde(rename = $kind)] $variant($of)),+ }
+
+        impl<'de> serde::Deserialize<'de> for $name {
+            fn deserialize<D: serde::Deserializer<'de>>(reader: D) -> Result<Self, D::Error> {
+                let (kind, members) = $crate::json::held::Held::by_kind(reader, $tag)?;
+                match &*kind {
+                    $($kind => members.read().map(Self::$variant),)+
+                    other => Err(serde::de::Error::unknown_variant(other, &[$($kind),+])),
+                }
+            }
+        }
 
         impl utoipa::PartialSchema for $name {
             fn schema() -> utoipa::openapi::RefOr<utoipa::openapi::Schema> {
@@ -73,6 +83,14 @@ mod tests {
     #[serde(deny_unknown_fields)]
     pub struct Bare {}
 
+    /// Where it is.
+    #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+    #[serde(rename_all = "snake_case")]
+    pub enum On {
+        /// A wall.
+        Wall,
+    }
+
     tagged! {
         /// What a surface has.
         pub enum Finish by "kind" {
@@ -80,6 +98,39 @@ mod tests {
             "painted" => Painted(Paint),
             /// Nothing.
             "bare" => Left(Bare),
+        }
+    }
+
+    /// A part of a surface.
+    #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+    #[serde(deny_unknown_fields)]
+    pub struct Part {
+        on: On,
+        finish: Finish,
+    }
+
+    tagged! {
+        /// Where a finish is.
+        pub enum Place by "place" {
+            /// On a part.
+            "part" => Part(Part),
+        }
+    }
+
+    #[test]
+    fn within_a_kind_a_word_is_a_text_and_an_object_an_object() {
+        let read = |text: &str| serde_json::from_str::<Place>(text);
+        let good = read(r#"{"on": "wall", "finish": {"kind": "bare"}, "place": "part"}"#).unwrap();
+        assert_eq!(good, Place::Part(Part { on: On::Wall, finish: Finish::Left(Bare {}) }));
+        for bad in [
+            r#"{"place": "part", "on": 0, "finish": {"kind": "bare"}}"#,
+            r#"{"place": "part", "on": {"wall": null}, "finish": {"kind": "bare"}}"#,
+            r#"{"place": "part", "on": "wall", "finish": {"kind": 1}}"#,
+            r#"{"place": "part", "on": "wall", "finish": ["bare"]}"#,
+            r#"{"place": "part", "on": "wall", "finish": {"kind": "painted", "coats": [2]}}"#,
+            r#"{"place": 0, "on": "wall", "finish": {"kind": "bare"}}"#,
+        ] {
+            assert!(read(bad).is_err(), "{bad}");
         }
     }
 
@@ -91,9 +142,15 @@ mod tests {
             Finish::Painted(Paint { coats: Some(2) })
         );
         assert_eq!(read(r#"{"kind": "bare"}"#).unwrap(), Finish::Left(Bare {}));
-        for bad in
-            [r#"{"coats": 2}"#, r#"{"kind": "bare", "coats": 2}"#, r#"{"kind": "painted", "coats": null}"#]
-        {
+        for bad in [
+            r#"{"coats": 2}"#,
+            r#"{"kind": "bare", "coats": 2}"#,
+            r#"{"kind": "painted", "coats": null}"#,
+            r#"{"kind": "painted", "coats": 1, "coats": 1}"#,
+            r#"{"kind": "bare", "kind": "bare"}"#,
+            r#"{"kind": 1}"#,
+            r#"["bare"]"#,
+        ] {
             assert!(read(bad).is_err(), "{bad}");
         }
         let schema = serde_json::to_value(Finish::schema()).unwrap();

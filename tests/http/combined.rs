@@ -77,6 +77,28 @@ async fn what_the_review_says_for_every_check_no_check_may_say_otherwise() {
 }
 
 #[tokio::test]
+async fn a_review_of_nothing_or_by_a_check_that_there_is_not_is_refused() {
+    let review = async |text: &str| {
+        faults(&post("/v1/boxes/review", text.to_owned()).await.problem(422, "invalid-request"))
+    };
+    let fault = |pointer: &str, code: &str| [(pointer.to_owned(), code.to_owned())];
+    assert_eq!(review(r#"{"checks": {}}"#).await, fault("/checks", "missing-member"));
+    assert_eq!(review(r#"{"checks": {"box_fill": {}}}"#).await, fault("/checks/box_fill", "unknown-member"));
+    let twice = r#"{"checks": {"raceway_fill": {}, "raceway_fill": {}}}"#;
+    assert_eq!(review(twice).await, fault("/checks/raceway_fill", "duplicate-member"));
+}
+
+#[tokio::test]
+async fn the_edition_of_a_compared_request_is_not_used_and_no_less_wrong() {
+    let mut request = json!({"check": "outlet_box_fill", "editions": ["2023", "2020"], "request": {"edition": "2017", "contents": {}}});
+    let reply = post("/v1/editions/compare", request.to_string()).await;
+    assert_eq!((reply.status.as_u16(), &reply.json()["base"]), (200, &json!("2023")));
+    request["request"]["edition"] = json!("2022");
+    let problem = post("/v1/editions/compare", request.to_string()).await.problem(422, "invalid-request");
+    assert_eq!(faults(&problem), [("/request/edition".to_owned(), "unknown-value".to_owned())]);
+}
+
+#[tokio::test]
 async fn a_review_of_an_unverified_edition_asks_every_check_knowingly() {
     let mut request = short_box_and_open_raceway();
     request["edition"] = json!("2026");

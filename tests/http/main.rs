@@ -14,6 +14,7 @@ mod gate;
 mod health;
 mod keys;
 mod language;
+mod links;
 mod openapi;
 mod problems;
 mod process;

@@ -40,6 +40,7 @@ pub struct SpaceFill {
     #[schema(nullable = false)]
     pub id: Option<String>,
     /// Whether this space complies; null when no enclosure was given.
+    #[schema(required = true)]
     pub verdict: Option<Verdict>,
     /// The volume that the contents require. When something could not be counted this is the least it can be.
     pub required: Figure,

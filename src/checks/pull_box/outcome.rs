@@ -22,6 +22,7 @@ pub struct SectionSize {
     #[schema(nullable = false)]
     pub id: Option<String>,
     /// Whether this section complies; null when no dimensions were given.
+    #[schema(required = true)]
     pub verdict: Option<Verdict>,
     /// From the left wall to the right wall.
     pub width: AxisSize,

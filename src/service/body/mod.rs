@@ -31,9 +31,13 @@ pub fn read<C: Check>(body: &[u8]) -> Result<C::Request, Problem> {
     }
 }
 
-/// Reads a body of another operation against the schema that is published for it.
+/// Reads a body of another operation against the schema that is published for it. Parts of such a body are only read by the
+/// checks, some of them not at all: what decodes is held against the schema as well.
 pub fn read_as<T: DeserializeOwned + ToSchema>(body: &[u8]) -> Result<T, Problem> {
-    decode::<T>(body).map_err(|error| refuse(body, &error, schema::of::<T>()))
+    let schema = schema::of::<T>();
+    let decoded = decode::<T>(body).map_err(|error| refuse(body, &error, schema))?;
+    let faults = faults_in(body, schema)?;
+    if faults.is_empty() { Ok(decoded) } else { Err(Problem::invalid(faults)) }
 }
 
 pub(super) fn decode<'b, T: Deserialize<'b>>(body: &'b [u8]) -> Result<T, serde_json::Error> {
@@ -45,16 +49,23 @@ pub(super) fn decode<'b, T: Deserialize<'b>>(body: &'b [u8]) -> Result<T, serde_
 
 /// Says everything that is wrong with a body that did not decode.
 pub(super) fn refuse(body: &[u8], error: &serde_json::Error, schema: schema::Schema<'_>) -> Problem {
-    let read = match json::read(body) {
-        Ok(read) => read,
-        Err(problem) => return problem,
-    };
+    match faults_in(body, schema) {
+        Ok(mut faults) => {
+            if faults.is_empty() {
+                faults.push(not_accepted(error));
+            }
+            Problem::invalid(faults)
+        }
+        Err(problem) => problem,
+    }
+}
+
+/// Every fault of a body, members that stand twice among them; or that it is no JSON.
+fn faults_in(body: &[u8], schema: schema::Schema<'_>) -> Result<FaultList, Problem> {
+    let read = json::read(body)?;
     let mut faults = read.faults;
     walk::validate(schema, &read.value, &read.skipped, &mut faults);
-    if faults.is_empty() {
-        faults.push(not_accepted(error));
-    }
-    Problem::invalid(faults)
+    Ok(faults)
 }
 
 /// The fault of a body that the schema accepts and typed decoding does not.

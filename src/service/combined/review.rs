@@ -75,6 +75,7 @@ pub struct ReviewAnswer {
     #[schema(nullable = false)]
     reference: Option<Reference>,
     /// The gravest verdict of all checks; null when every one was only asked for a size.
+    #[schema(required = true)]
     verdict: Option<Verdict>,
     /// The verdict of each check that was made.
     verdicts: Vec<CheckVerdict>,
@@ -101,6 +102,7 @@ pub struct CheckVerdict {
     #[schema(value_type = String, example = "outlet_box_fill")]
     check: &'static str,
     /// Its verdict; null when only a size was asked for.
+    #[schema(required = true)]
     verdict: Option<Verdict>,
 }
 
@@ -179,6 +181,9 @@ pub async fn review(State(service): State<Arc<Service>>, request: Request) -> Re
     };
     let permit = Permit::of(&request);
     let asked: ReviewRequest = super::read(&service, request).await?;
+    if asked.checks.is_empty() {
+        return Err(Problem::invalid(FaultList::of(nothing_known())));
+    }
     for check in asked.checks.keys() {
         permit.covers(check)?;
     }
@@ -227,6 +232,12 @@ fn terms_of(asked: &ReviewRequest) -> Vec<(String, Value)> {
         "amendments": asked.amendments,
     });
     terms.as_object().map(|terms| terms.clone().into_iter().collect()).unwrap_or_default()
+}
+
+fn nothing_known() -> FaultView {
+    let fault =
+        FaultView::in_body("/checks".to_owned(), FaultCode::MissingMember, "fault-review-of-nothing", []);
+    fault.accepting(CHECKS.iter().map(|check| check.name), None)
 }
 
 fn said_otherwise(check: &CheckEntry, term: &str) -> FaultView {

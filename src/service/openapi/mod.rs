@@ -2,6 +2,7 @@
 
 pub mod check_operation;
 pub mod examples;
+mod links;
 mod whole;
 
 use examples::ExampleSet;

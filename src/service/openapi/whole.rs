@@ -1,6 +1,7 @@
 //! What the document says beyond its routes: the service as a whole, the problems of every operation, the examples.
 
 use super::examples::{Example, ExampleSet, Outcome};
+use super::links;
 use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
@@ -54,6 +55,7 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
             complete(path, operation, need, examples);
         }
     }
+    links::add(&mut document.paths);
     document
 }
 

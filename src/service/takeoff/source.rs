@@ -108,6 +108,10 @@ fn columns(header: &[u8]) -> Result<Columns, Problem> {
             Ok(columns) => return Ok(columns),
             Err(wrong) => {
                 for fault in wrong {
+                    if faults.is_full() {
+                        faults.count_one();
+                        continue;
+                    }
                     faults.push(match fault {
                         HeaderFault::Unknown(name) => {
                             let named = [("column", shortened(&name))];

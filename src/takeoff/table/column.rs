@@ -1,6 +1,9 @@
 //! The columns of a table and the names that a header may give them.
 
+use super::cells::plain;
 use crate::derivation::{Pattern, Pointer};
+use std::collections::HashMap;
+use std::sync::LazyLock;
 
 /// Declares the columns: their names, and other spellings that a header may have.
 macro_rules! columns {
@@ -80,10 +83,19 @@ columns! {
 impl Column {
     /// Reads a name of a header in any case, with spaces, dashes or underscores.
     pub fn named(name: &str) -> Option<Self> {
-        let plain = super::cells::plain;
-        let given = plain(name);
-        let is = |known: &&str| plain(known) == given;
-        Self::ALL.iter().copied().find(|column| is(&column.name()) || column.others().iter().any(is))
+        // made once: a header may have any number of cells
+        static KNOWN: LazyLock<HashMap<String, Column>> = LazyLock::new(|| {
+            let names = |column: &'static Column| {
+                column
+                    .others()
+                    .iter()
+                    .chain([&column.name()])
+                    .map(|name| (plain(name), *column))
+                    .collect::<Vec<_>>()
+            };
+            Column::ALL.iter().flat_map(names).collect()
+        });
+        KNOWN.get(&plain(name)).copied()
     }
 
     /// The column as a place of a fault.

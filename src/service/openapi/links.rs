@@ -1,0 +1,55 @@
+//! Where an answer leads: from a list to what it names, from an answer to the words of a rule and to other editions.
+
+use crate::rulebook::Edition;
+use crate::service::register::CheckEntry;
+use crate::words::Catalogue;
+use serde_json::json;
+use utoipa::openapi::link::{Link, LinkBuilder};
+use utoipa::openapi::path::{Operation, Paths};
+use utoipa::openapi::{RefOr, Response};
+
+/// From a list to its first member: the operation of the list, that of a member, the parameter and where its value stands.
+const LISTS: [(&str, &str, &str, &str, &str); 2] = [
+    ("rules", "rule", "id", "$response.body#/rules/0/id", "text-link-rule"),
+    ("tables", "table", "id", "$response.body#/tables/0/id", "text-link-table"),
+];
+
+/// Adds every link.
+pub(super) fn add(paths: &mut Paths) {
+    let words = Catalogue::english();
+    let verified = Edition::ALL.into_iter().rev().filter(|edition| edition.is_verified());
+    let editions: Vec<&str> = verified.map(Edition::year).collect();
+    for operation in paths.paths.values_mut().flat_map(|item| [&mut item.get, &mut item.post]).flatten() {
+        let id = operation.operation_id.clone().unwrap_or_default();
+        let Some(answered) = answered(operation) else { continue };
+        for (list, member, parameter, place, key) in LISTS {
+            if id == list {
+                let link = LinkBuilder::new().operation_id(member).parameter(parameter, place);
+                insert(answered, member, link.description(words.fixed(key)).build());
+            }
+        }
+        if let Some(check) = CheckEntry::named(&id) {
+            let rule =
+                LinkBuilder::new().operation_id("rule").parameter("id", "$response.body#/findings/0/rule");
+            insert(answered, "rule", rule.description(words.fixed("text-link-rule")).build());
+            let comparison = json!({"check": check.name, "editions": editions, "request": "$request.body"});
+            let link = LinkBuilder::new().operation_id("edition_comparison").request_body(Some(comparison));
+            insert(
+                answered,
+                "other_editions",
+                link.description(words.fixed("text-link-other-editions")).build(),
+            );
+        }
+    }
+}
+
+fn answered(operation: &mut Operation) -> Option<&mut Response> {
+    match operation.responses.responses.get_mut("200") {
+        Some(RefOr::T(response)) => Some(response),
+        _ => None,
+    }
+}
+
+fn insert(response: &mut Response, name: &str, link: Link) {
+    response.links.insert(name.to_owned(), RefOr::T(link));
+}
