@@ -6,6 +6,7 @@ mod box_depths;
 mod conduit_body;
 mod free_conductors;
 mod inspections;
+mod outlet_enclosures;
 mod outlet_fill;
 mod outlet_fill_rules;
 mod pull_box;

@@ -1,18 +1,17 @@
 //! What learners get wrong about box fill, and about what a request says of a box.
 
-use super::outlet_fill_rules as bends;
+use super::{outlet_enclosures as boxes, outlet_fill_rules as bends};
 use crate::checks::outlet_fill::{
     CanopyKind, ClampKind, Conductor, Contents, Device, DeviceKind, Enclosure, Gangs, GroundingKind, Many,
-    OutletFill, OutletFillOutcome, OutletFillRequest, Role, SectionKind,
+    OutletFill, OutletFillOutcome, OutletFillRequest, Role,
 };
 use crate::derivation::Figure;
-use crate::quantity::{Decimal, Units, Volume};
+use crate::quantity::Units;
 use crate::rulebook::outlet_fill::{
     CANOPY, CLAMPS, CONDUCTORS, DEVICES, GROUNDING, ISOLATED_SET, NOTHING, SUM, SUPPORT_FITTINGS,
     TERMINAL_BLOCKS,
 };
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, SCOPE, STANDARD};
-use crate::tables;
 use crate::trade::ConductorSize;
 use crate::training::situation::{Sentence, of_outlet_box};
 use crate::training::{Misconception, Quantity, Taught, TaughtLine};
@@ -60,11 +59,11 @@ static MISCONCEPTIONS: [Wrong; 48] = [
     Wrong::of_rules("terminal_block_left_out", &[&TERMINAL_BLOCKS], bends::terminal_block_left_out),
     Wrong::of_request("table_column_without_deductions", &[&SCOPE, &SUM], table_column_without_deductions)
         .only_for("further_conductors"),
-    Wrong::of_request("outside_dimensions", &[&STANDARD], outside_dimensions),
-    Wrong::of_request("sections_left_out", &[&ASSEMBLY], sections_left_out),
-    Wrong::of_request("unmarked_section_credited", &[&ASSEMBLY], unmarked_section_credited),
-    Wrong::of_request("mark_ignored", &[&MARKED], mark_ignored),
-    Wrong::of_request("forty_percent_of_box", &[&SCOPE], forty_percent_of_box),
+    Wrong::of_request("outside_dimensions", &[&STANDARD], boxes::outside_dimensions),
+    Wrong::of_request("sections_left_out", &[&ASSEMBLY], boxes::sections_left_out),
+    Wrong::of_request("unmarked_section_credited", &[&ASSEMBLY], boxes::unmarked_section_credited),
+    Wrong::of_request("mark_ignored", &[&MARKED], boxes::mark_ignored),
+    Wrong::of_request("forty_percent_of_box", &[&SCOPE], boxes::forty_percent_of_box),
     Wrong::of_rules("barrier_ignored", &[&BARRIER], bends::barrier_ignored),
     Wrong::of_rules("barrier_takes_nothing", &[&BARRIER], bends::barrier_takes_nothing),
     Wrong::of_rules("barrier_as_metal", &[&BARRIER], bends::barrier_as_metal),
@@ -141,7 +140,7 @@ fn contents(request: &mut OutletFillRequest) -> impl Iterator<Item = &mut Conten
 }
 
 /// Changes everything that a list of the contents holds; whether anything was changed.
-fn change<T>(items: &mut [T], mut changed: impl FnMut(&mut T) -> bool) -> bool {
+pub(super) fn change<T>(items: &mut [T], mut changed: impl FnMut(&mut T) -> bool) -> bool {
     items.iter_mut().filter_map(|item| changed(item).then_some(())).count() > 0
 }
 
@@ -324,78 +323,4 @@ fn table_column_without_deductions(request: &mut OutletFillRequest) -> bool {
         contents.canopy = None;
         !none_before
     })
-}
-
-/// Outside length times width times depth, as the table names the box, in place of its volume.
-fn outside_dimensions(request: &mut OutletFillRequest) -> bool {
-    let in_inches = request.units == Units::Us;
-    let Some(enclosure) = &mut request.enclosure else { return false };
-    let Some(standard) = enclosure.standard.filter(|_| enclosure.marked_volume.is_none() && in_inches) else {
-        return false;
-    };
-    let Some(table) = tables::all().find(tables::standard_boxes::TABLE) else { return false };
-    let side = |column| table.number(standard.key(), column);
-    let (Some(length), Some(depth)) = (side("length_in"), side("depth_in")) else { return false };
-    let gangs = enclosure.gangs.filter(|_| standard.shape().is_per_gang()).map_or(1, Gangs::get);
-    let width = side("width_in").unwrap_or(length);
-    let volume = length.times(width).times(depth).times(gangs.into());
-    // a mark has six decimals
-    let volume = volume.floor_to(Decimal::from_billionths(1_000));
-    enclosure.marked_volume = Volume::new(volume);
-    enclosure.marked_volume.is_some()
-}
-
-fn sections_left_out(request: &mut OutletFillRequest) -> bool {
-    request.enclosure.as_mut().is_some_and(|enclosure| {
-        let some = !enclosure.sections.is_empty();
-        enclosure.sections.clear();
-        some
-    })
-}
-
-/// An extension ring without a mark is credited with the volume of the box that it extends.
-fn unmarked_section_credited(request: &mut OutletFillRequest) -> bool {
-    let Some(enclosure) = &mut request.enclosure else { return false };
-    let Some(standard) = enclosure.standard else { return false };
-    change(&mut enclosure.sections, |section| {
-        let bare = section.kind == SectionKind::ExtensionRing
-            && section.marked_volume.is_none()
-            && section.standard.is_none();
-        if bare {
-            section.standard = Some(standard);
-        }
-        bare
-    })
-}
-
-fn mark_ignored(request: &mut OutletFillRequest) -> bool {
-    request
-        .enclosure
-        .as_mut()
-        .is_some_and(|enclosure| enclosure.standard.is_some() && enclosure.marked_volume.take().is_some())
-}
-
-/// The share of a raceway that may be filled, taken of a box.
-fn forty_percent_of_box(request: &mut OutletFillRequest) -> bool {
-    let units = request.units;
-    let Some(enclosure) = request.enclosure.as_mut().filter(|enclosure| enclosure.barriers.is_empty()) else {
-        return false;
-    };
-    let table = enclosure.standard.map(|standard| {
-        let gangs = enclosure.gangs.filter(|_| standard.shape().is_per_gang()).map_or(1, Gangs::get);
-        standard.volume(units).value.times(gangs.into())
-    });
-    let Some(own) = enclosure.marked_volume.map(Volume::value).or(table) else { return false };
-    let added = enclosure.sections.iter().filter_map(|section| {
-        let of_one = section
-            .marked_volume
-            .map(Volume::value)
-            .or(section.standard.map(|standard| standard.volume(units).value))?;
-        Some(of_one.times(section.count.map_or(1, Many::get).into()))
-    });
-    let all: Decimal = added.fold(own, |sum, part| sum + part);
-    let share = all.times(Decimal::ten_thousandths(4_000)).floor_to(Decimal::from_billionths(1_000));
-    enclosure.sections.clear();
-    enclosure.marked_volume = Volume::new(share);
-    enclosure.marked_volume.is_some()
 }
