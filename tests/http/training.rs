@@ -187,6 +187,8 @@ async fn what_cannot_be_graded_is_refused_with_what_is_wrong() {
             "/tally",
             "too-many-items",
         ),
+        (json!({"check": "pull_box_size", "request": {}}), "/request/entries", "missing-member"),
+        (json!({"check": "load_calculation", "request": {}}), "/check", "unknown-value"),
     ] {
         let problem = post(GRADE, request.to_string()).await.problem(422, "invalid-request");
         let (found, told) = &faults(&problem)[0];

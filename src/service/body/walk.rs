@@ -258,6 +258,11 @@ impl<'a> Walk<'a, '_> {
             }
             return;
         }
+        if let Some(members) = value.as_object()
+            && self.choose_by_name(several, members, value)
+        {
+            return;
+        }
         let mut fewest: Option<FaultList> = None;
         for (branch, _) in several {
             let mut faults = FaultList::default();
@@ -275,5 +280,38 @@ impl<'a> Walk<'a, '_> {
         for fault in fewest.iter().flat_map(FaultList::kept) {
             self.add_with(|_| fault.clone());
         }
+    }
+
+    /// Descends into the alternative that a member names, where several have a name of their own for it and others none;
+    /// a name that none of them has is told with all of theirs. Whether that settled it.
+    fn choose_by_name(
+        &mut self,
+        several: &[(&'a Value, &'a Members)],
+        members: &Members,
+        value: &Value,
+    ) -> bool {
+        for (member, given) in members {
+            let named: Vec<(&'a Value, &'a Value)> = several
+                .iter()
+                .filter_map(|(branch, schema)| match tag_values(schema, member).as_slice() {
+                    [name] => Some((*branch, *name)),
+                    _ => None,
+                })
+                .collect();
+            let mut meant = named.iter().filter(|(_, name)| same(name, given));
+            match (named.len(), meant.next(), meant.next()) {
+                (0 | 1, ..) | (_, Some(_), Some(_)) => {}
+                (_, Some((branch, _)), None) => {
+                    self.check(branch, value);
+                    return true;
+                }
+                (_, None, _) => {
+                    let names: Vec<&Value> = named.iter().map(|(_, name)| *name).collect();
+                    self.below(member, |walk| walk.unknown_value(&names, given));
+                    return true;
+                }
+            }
+        }
+        false
     }
 }

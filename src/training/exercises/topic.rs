@@ -26,6 +26,7 @@ pub enum Topic {
     /// How far entries with the same conductors stand apart.
     PullDistance,
     /// The length of a box over 1000 V.
+    #[serde(rename = "pull_over_1000_volts")]
     PullOver1000Volts,
     /// How many conductors a conduit body takes.
     ConduitBodies,
