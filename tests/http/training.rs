@@ -26,7 +26,8 @@ async fn the_same_seed_gives_the_same_bytes_and_the_key_comes_apart() {
     for topic in Topic::ALL {
         let request = json!({"topic": topic, "seed": 11, "count": 3, "difficulty": "advanced"}).to_string();
         let bare = post(EXERCISES, request.clone()).await;
-        assert_eq!(bare.body, post(EXERCISES, request.clone()).await.body);
+        // 11.0 is the same whole number
+        assert_eq!(bare.body, post(EXERCISES, request.replace(":11,", ":11.0,")).await.body);
         let keyed = post(&format!("{EXERCISES}?key=true"), request).await.json();
         let bare = bare.json();
         for (bare, keyed) in

@@ -6,7 +6,8 @@ use crate::rulebook::Edition;
 use crate::service::problem::Problem;
 use crate::training::exercises::{Difficulty, LARGEST_SEED, MOST, Spec, Topic, VERSION};
 use serde::Deserialize;
-use serde::de::{self, Deserializer};
+use serde::de::{self, Deserializer, Visitor};
+use std::fmt;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
@@ -23,8 +24,22 @@ pub struct Seed(u64);
 
 impl<'de> Deserialize<'de> for Seed {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let seed = u64::deserialize(deserializer)?;
-        if seed > LARGEST_SEED { Err(de::Error::custom("out of bounds")) } else { Ok(Self(seed)) }
+        struct Whole;
+        impl Visitor<'_> for Whole {
+            type Value = Seed;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                write!(f, "a whole number from 0 to {LARGEST_SEED}")
+            }
+            fn visit_u64<E: de::Error>(self, number: u64) -> Result<Seed, E> {
+                if number > LARGEST_SEED { Err(de::Error::custom("out of bounds")) } else { Ok(Seed(number)) }
+            }
+            fn visit_f64<E: de::Error>(self, number: f64) -> Result<Seed, E> {
+                let whole = number.fract() == 0.0 && (0.0..=LARGEST_SEED as f64).contains(&number);
+                if whole { self.visit_u64(number as u64) } else { Err(de::Error::custom("out of bounds")) }
+            }
+        }
+        // 7.0 is a whole number to JSON Schema
+        deserializer.deserialize_any(Whole)
     }
 }
 
