@@ -112,6 +112,61 @@ fn broken_proofs<C: Taught>() -> Vec<String> {
     broken
 }
 
+/// What grading leaves untried: bent rules of which the proof has no step. None of them may change an outcome.
+fn wrongly_left_untried<C: Taught>() -> Vec<String>
+where
+    C::Outcome: serde::Serialize,
+{
+    let figures = |evaluation: &Evaluation<C::Outcome>| -> Vec<String> {
+        let outcome = serde_json::to_value(&evaluation.outcome).expect("an outcome is JSON");
+        let mut values = Vec::new();
+        collect_values(&outcome, &mut values);
+        values
+    };
+    let mut wrong = BTreeSet::new();
+    for case in cases::<C>() {
+        let evaluation = elbowroom::checks::evaluate::<C>(&case.request);
+        let right = figures(&evaluation);
+        for untried in C::misconceptions().iter().filter(|wrong| !wrong.can_matter(&evaluation.proof)) {
+            if evaluate_bent::<C>(&case.request, &[untried.bend]).is_some_and(|bent| figures(&bent) != right)
+            {
+                wrong.insert(format!("{}: {}", C::NAME, untried.id));
+            }
+        }
+    }
+    wrong.into_iter().collect()
+}
+
+/// Every value of a figure, in order.
+fn collect_values(outcome: &Value, values: &mut Vec<String>) {
+    match outcome {
+        Value::Object(members) => {
+            values.extend(members.get("value").map(Value::to_string));
+            members.values().for_each(|member| collect_values(member, values));
+        }
+        Value::Array(items) => items.iter().for_each(|item| collect_values(item, values)),
+        _ => {}
+    }
+}
+
+#[test]
+fn what_grading_leaves_untried_changes_no_figure() {
+    let wrong: Vec<String> = [
+        wrongly_left_untried::<OutletFill>(),
+        wrongly_left_untried::<PullBox>(),
+        wrongly_left_untried::<ConduitBodyCheck>(),
+        wrongly_left_untried::<RacewayFill>(),
+        wrongly_left_untried::<FreeConductors>(),
+        wrongly_left_untried::<BoxDepths>(),
+        wrongly_left_untried::<BoxSupports>(),
+        wrongly_left_untried::<BoxMounting>(),
+        wrongly_left_untried::<BoxConstruction>(),
+        wrongly_left_untried::<LuminaireAndFanOutlets>(),
+    ]
+    .concat();
+    assert!(wrong.is_empty(), "{wrong:?}");
+}
+
 #[test]
 fn every_bent_proof_replays() {
     let broken = [

@@ -1,6 +1,7 @@
 //! A misconception as data: what a learner gets wrong, as a bend, and the rules that it goes against.
 
 use crate::checks::{Check, Evaluation, rulebook_of};
+use crate::derivation::Derivation;
 use crate::rulebook::{Edition, Rule, Rulebook, Rules};
 use crate::words::Catalogue;
 use serde::Serialize;
@@ -66,6 +67,16 @@ impl<C: Check> Misconception<C> {
     /// Whether it can be held about a figure.
     pub fn is_about(&self, figure: &str) -> bool {
         self.only.is_none_or(|only| only == figure)
+    }
+
+    /// Whether it can change what a proof comes to: bent rules cannot where the proof has no step of any of them.
+    pub fn can_matter(&self, proof: &Derivation) -> bool {
+        match self.bend {
+            Bend::Rules(_) => {
+                self.rules.iter().any(|rule| proof.steps().iter().any(|step| step.rule.id == rule.id))
+            }
+            Bend::Request(_) | Bend::EditionBefore => true,
+        }
     }
 
     /// How an answer speaks of it.

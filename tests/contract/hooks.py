@@ -2,13 +2,14 @@
 
 import schemathesis
 
-# what no schema says: members that contradict each other, or of which one is needed; numbers with too many decimals; names
-# that are read leniently
+# what no schema says: members that contradict each other, or of which one is needed; numbers with too many decimals; bounds
+# that depend on the units; names that are read leniently
 BEYOND_A_SCHEMA = {
     "ambiguous",
     "conflict",
     "duplicate-id",
     "missing-member",
+    "out-of-bounds",
     "too-many-decimals",
     "unknown-conductor-size",
     "unknown-reference",

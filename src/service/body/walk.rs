@@ -282,7 +282,7 @@ impl<'a> Walk<'a, '_> {
         }
     }
 
-    /// Descends into the alternative that a member names, where several have a name of their own for it and others none;
+    /// Descends into the alternative that a member names, where several require a name of their own in it and others none;
     /// a name that none of them has is told with all of theirs. Whether that settled it.
     fn choose_by_name(
         &mut self,
@@ -293,6 +293,7 @@ impl<'a> Walk<'a, '_> {
         for (member, given) in members {
             let named: Vec<(&'a Value, &'a Value)> = several
                 .iter()
+                .filter(|(_, schema)| list(schema, "required").iter().any(|required| required == member))
                 .filter_map(|(branch, schema)| match tag_values(schema, member).as_slice() {
                     [name] => Some((*branch, *name)),
                     _ => None,

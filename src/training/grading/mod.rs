@@ -15,7 +15,7 @@ pub use view::{GradeView, KeyView, LineView, ReasonKind, ReasonView, grade_view}
 use super::misconception::evaluate_bent;
 use super::{Misconception, Quantity, Taught};
 use crate::checks::{self, Evaluation};
-use crate::derivation::Figure;
+use crate::derivation::{Derivation, Figure};
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::Rule;
 use crate::rulebook::outlet_fill::SUM;
@@ -114,7 +114,7 @@ pub fn grade<C: Taught>(
         evaluation,
     };
     if !right {
-        let singles = singles(request, quantity);
+        let singles = singles(request, quantity, &diagnosis.evaluation.proof);
         diagnosis.tried = C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).count();
         tally::explain(&mut lines, &singles, |single| C::tally(&single.evaluation.outcome));
         if let Some(given) = given.filter(|_| !number_right) {
@@ -138,13 +138,18 @@ fn is(figure: Figure, given: Given) -> bool {
 }
 
 /// What every misconception gives that finds something to get wrong.
-fn singles<'a, C: Taught>(request: &C::Request, quantity: &Quantity<C>) -> Vec<Single<'a, C>> {
+fn singles<'a, C: Taught>(
+    request: &C::Request,
+    quantity: &Quantity<C>,
+    proof: &Derivation,
+) -> Vec<Single<'a, C>> {
     let of = |wrong: &'a Misconception<C>| {
         let evaluation = evaluate_bent::<C>(request, &[wrong.bend])?;
         let value = (quantity.figure)(request, &evaluation.outcome).map(|figure| told(figure.value));
         Some(Single { wrong, value, evaluation })
     };
-    C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).filter_map(of).collect()
+    let about = |wrong: &&'a Misconception<C>| wrong.is_about(quantity.name) && wrong.can_matter(proof);
+    C::misconceptions().iter().filter(about).filter_map(of).collect()
 }
 
 fn reasons<C: Taught>(

@@ -20,7 +20,7 @@ static OF_SUPPORTS: [Misconception<BoxSupports>; 2] = [
         let of_one_side = &mut rules.box_support.empty.secured_one_side;
         *of_one_side = of_one_side.map(|figure| with_value_of(figure, three_feet));
     }),
-    Misconception::of_rules("three_feet_with_device", &[&LOADED_RACEWAYS], |rules| {
+    Misconception::of_rules("three_feet_with_device", &[&LOADED_RACEWAYS, &RACEWAYS], |rules| {
         let three_feet = rules.box_support.empty.secured;
         rules.box_support.loaded.secured = with_value_of(rules.box_support.loaded.secured, three_feet);
     }),
