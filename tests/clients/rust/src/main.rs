@@ -4,8 +4,8 @@ mod client;
 
 use anyhow::{Context, Result, bail, ensure};
 use client::{
-    ApiResponse, Cable, CableKind, Contents, Elbowroom, Enclosure, OutletBoxFillRequest, OutletBoxFillRequestQuery,
-    OutletFillRequest, RuleRequest, RuleRequestPath, Verdict,
+    ApiResponse, Cable, CableKind, Contents, Elbowroom, Enclosure, OutletBoxFillRequest, OutletFillRequest, RuleRequest,
+    RuleRequestPath, Verdict,
 };
 
 #[tokio::main(flavor = "current_thread")]
@@ -24,13 +24,14 @@ async fn main() -> Result<()> {
         contents: Some(Contents { cables: Some(vec![cable]), ..Contents::default() }),
         ..OutletFillRequest::default()
     };
-    let ask = |body| client.outlet_box_fill(OutletBoxFillRequest { query: OutletBoxFillRequestQuery::default(), body });
+    let ask = |body| client.outlet_box_fill(OutletBoxFillRequest { body, ..OutletBoxFillRequest::default() });
     let ApiResponse::Ok(answer) = ask(request).await? else { bail!("the request was not answered") };
+    let answer = answer.body;
     ensure!(answer.verdict == Some(Verdict::Complies) && answer.reference.as_deref() == Some("hall-3"), "{answer:?}");
 
     let id = answer.findings.first().context("a finding")?.rule.clone();
     let path = RuleRequestPath { id: id.clone() };
-    let ApiResponse::Ok(rule) = client.rule(RuleRequest { path }).await? else { bail!("the rule was not found") };
+    let ApiResponse::Ok(rule) = client.rule(RuleRequest { path, ..RuleRequest::default() }).await? else { bail!("the rule was not found") };
     ensure!(rule.body.id == id, "{rule:?}");
 
     let ApiResponse::UnprocessableEntity(refused) = ask(OutletFillRequest::default()).await? else {
