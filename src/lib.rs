@@ -1,8 +1,8 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`answers`] ← [`takeoff`], [`training`] ←
-//! [`service`] ← [`command`].
+//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`markup`] ← [`answers`] ←
+//! [`takeoff`], [`training`], [`drawing`] ← [`service`] ← [`command`].
 //!
 //! | module | what it is for |
 //! |---|---|
@@ -14,10 +14,12 @@
 //! | [`derivation`] | proofs: built step by step, replayed, written out |
 //! | [`checks`] | one module a check, behind one trait |
 //! | [`words`] | every sentence that a person reads, from message catalogues |
+//! | [`markup`] | HTML and SVG text, escaped |
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
 //! | [`takeoff`] | many checks at once: lines, tables in trade words, what they add up to |
 //! | [`training`] | exercises, answer keys, and why an answer is wrong |
+//! | [`drawing`] | pictures of boxes and raceways, to scale |
 //! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
 //! | [`command`] | the command line |
 //!
@@ -30,7 +32,9 @@ pub mod checks;
 pub mod command;
 pub mod comparison;
 pub mod derivation;
+pub mod drawing;
 pub mod json;
+pub mod markup;
 pub mod quantity;
 pub mod rulebook;
 #[cfg(feature = "service")]

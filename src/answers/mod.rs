@@ -226,17 +226,22 @@ fn edition_finding(edition: Edition) -> Option<&'static Finding> {
 }
 
 fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> FindingView<'a> {
-    let Finding { rule, status, message, arguments, at, supply, step } = finding;
+    let Finding { rule, status, at, supply, step, .. } = finding;
     FindingView {
         rule: rule.id,
         citation: rule.citation(edition),
         status: *status,
-        message: words
-            .sentence(message, arguments.iter().map(|(name, argument)| (*name, Told { argument, words }))),
+        message: told(finding, words),
         at,
         supply,
         step: *step,
     }
+}
+
+/// A finding as a sentence.
+pub fn told(finding: &Finding, words: &Catalogue) -> String {
+    let named = finding.arguments.iter().map(|(name, argument)| (*name, Told { argument, words }));
+    words.sentence(finding.message, named)
 }
 
 /// An argument as a sentence writes it.

@@ -1,4 +1,4 @@
-//! The route of one check: body and query in, answer or problem out.
+//! The route of one check: body and query in, answer, drawing or problem out.
 
 use super::language;
 use super::media;
@@ -7,28 +7,41 @@ use super::problem::{Problem, ProblemKind};
 use super::query;
 use super::register::{Answered, CheckEntry};
 use super::state::{Limits, Service};
+use crate::drawing;
+use crate::markup::policy_of;
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header, request};
 use axum::response::{IntoResponse, Response};
 use axum::routing::post;
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 use utoipa_axum::router::UtoipaMethodRouter;
 
 /// The route and its part of the OpenAPI document.
 pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
     let (schemas, paths) = check_operation::describe(check);
+    let drawing = check.draw.and_then(|_| drawing_of(check));
     let handler = move |State(service): State<Arc<Service>>, request: Request| async move {
         let (parts, body) = request.into_parts();
         match handle(check, service.limits(), &parts, body).await {
-            Ok(Answered { json, verdict, .. }) => {
+            Ok(Reply::Answer(Answered { json, verdict, .. })) => {
                 service.metrics().verdict(check.name, verdict);
-                answered(json)
+                let mut response = answered(json);
+                if let Some(drawing) = drawing {
+                    response.headers_mut().insert(header::LINK, drawing);
+                }
+                response
             }
+            Ok(Reply::Drawing(svg)) => drawn(svg),
             Err(problem) => problem.into_response(),
         }
     };
     (schemas, paths, post(handler))
+}
+
+/// Where the drawing of an answer is: the same body posted to the same path, asked for as SVG (RFC 8288).
+fn drawing_of(check: &CheckEntry) -> Option<HeaderValue> {
+    HeaderValue::try_from(format!("<{}>; rel=\"alternate\"; type=\"{}\"", check.path, media::SVG)).ok()
 }
 
 /// An answer that is written already.
@@ -37,17 +50,55 @@ pub(super) fn answered(json: Vec<u8>) -> Response {
     (content_type, language::headers(), json).into_response()
 }
 
+/// What a check is answered with.
+enum Reply {
+    Answer(Answered),
+    /// SVG.
+    Drawing(String),
+}
+
 async fn handle(
     check: &CheckEntry,
     limits: Limits,
     parts: &request::Parts,
     body: Body,
-) -> Result<Answered, Problem> {
-    media::takes_json(&parts.headers)?;
+) -> Result<Reply, Problem> {
+    let draw = match check.draw {
+        None => {
+            media::takes_json(&parts.headers)?;
+            None
+        }
+        Some(draw) => match media::best(&parts.headers, &["application/json", media::SVG]) {
+            Some(0) => None,
+            Some(_) => Some(draw),
+            None => {
+                let key = "problem-detail-not-acceptable-drawn";
+                return Err(Problem::told(ProblemKind::NotAcceptable, key, []));
+            }
+        },
+    };
     media::sends_json(&parts.headers)?;
     let explain = query::explain(parts.uri.query())?;
     let body = receive(body, limits).await?;
-    (check.evaluate)(&body, explain)
+    match draw {
+        None => (check.evaluate)(&body, explain).map(Reply::Answer),
+        Some(draw) => draw(&body).map(Reply::Drawing),
+    }
+}
+
+/// A drawing. It may be shown by any page, has its own style and loads nothing.
+fn drawn(svg: String) -> Response {
+    static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
+        HeaderValue::try_from(policy_of(&[drawing::style()]))
+            .unwrap_or_else(|_| HeaderValue::from_static("default-src 'none'"))
+    });
+    let headers = [
+        (header::CONTENT_TYPE, HeaderValue::from_static(media::SVG)),
+        (header::CONTENT_SECURITY_POLICY, POLICY.clone()),
+    ];
+    let mut response = (headers, language::headers(), svg).into_response();
+    response.headers_mut().insert(header::VARY, HeaderValue::from_static("accept, accept-language"));
+    response
 }
 
 /// Takes in a body, up to the limits of size and time.

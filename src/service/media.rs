@@ -3,6 +3,9 @@
 use super::problem::{Problem, ProblemKind};
 use axum::http::{HeaderMap, HeaderName, header};
 
+/// A drawing.
+pub const SVG: &str = "image/svg+xml";
+
 /// Asks that the body is said to be JSON, in UTF-8 and not encoded: `application/json`, or `application/…+json`.
 pub fn sends_json(headers: &HeaderMap) -> Result<(), Problem> {
     if text(headers, &header::CONTENT_TYPE) == Some("application/json")

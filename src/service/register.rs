@@ -17,6 +17,7 @@ use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{self, Check, Gist, Status, Verdict};
 use crate::comparison;
+use crate::drawing::{self, Drawn};
 use crate::rulebook::Edition;
 use serde_json::{Map, Value};
 use utoipa::openapi::{RefOr, Schema};
@@ -24,7 +25,7 @@ use utoipa::{PartialSchema, ToSchema};
 
 /// Every check, in the order in which it is documented.
 pub static CHECKS: &[CheckEntry] = &[
-    CheckEntry::of::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
+    CheckEntry::drawn::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
     CheckEntry::of::<PullBox>("text-pull-box-title", "text-pull-box"),
     CheckEntry::of::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
     CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
@@ -39,6 +40,9 @@ pub static CHECKS: &[CheckEntry] = &[
 
 /// Answers a request, given as members, under several editions: the comparison as JSON text.
 pub type Compare = fn(&Map<String, Value>, &[Edition]) -> Result<Vec<u8>, Problem>;
+
+/// Reads a body and draws what it comes to, as SVG.
+pub type Draw = fn(&[u8]) -> Result<String, Problem>;
 
 /// A check as the service knows it.
 #[derive(Clone, Copy, Debug)]
@@ -55,6 +59,8 @@ pub struct CheckEntry {
     pub evaluate: fn(&[u8], Explain) -> Result<Answered, Problem>,
     /// Answers a body under several editions, and says what changes.
     pub compare: Compare,
+    /// Reads a body and draws what it comes to; `None` for a check that has nothing to look at.
+    pub draw: Option<Draw>,
     /// The schemas of its request and its answer.
     pub schemas: fn() -> CheckSchemas,
 }
@@ -94,8 +100,14 @@ impl CheckEntry {
             purpose,
             evaluate: evaluate::<C>,
             compare: compare::<C>,
+            draw: None,
             schemas: schemas::<C>,
         }
+    }
+
+    /// The entry of a check whose answers can be drawn.
+    const fn drawn<C: Drawn>(title: &'static str, purpose: &'static str) -> Self {
+        Self { draw: Some(draw::<C>), ..Self::of::<C>(title, purpose) }
     }
 
     /// The check with a name.
@@ -127,6 +139,11 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let mut json = Vec::with_capacity(usual_size(explain));
     answer.write_json(&mut json).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict, reference, violated, gist })
+}
+
+fn draw<C: Drawn>(body: &[u8]) -> Result<String, Problem> {
+    let request = body::read::<C>(body)?;
+    Ok(drawing::draw::<C>(&request, language::words()))
 }
 
 fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Result<Vec<u8>, Problem> {

@@ -63,6 +63,7 @@ impl Language {
                     include_str!(concat!($folder, "/box-supports.ftl")),
                     include_str!(concat!($folder, "/luminaire-and-fan-outlets.ftl")),
                     include_str!(concat!($folder, "/enclosure-types.ftl")),
+                    include_str!(concat!($folder, "/drawings.ftl")),
                     include_str!(concat!($folder, "/service.ftl")),
                     include_str!(concat!($folder, "/takeoffs.ftl")),
                     include_str!(concat!($folder, "/training-misconceptions.ftl")),

@@ -9,9 +9,11 @@ mod citation;
 mod language;
 mod message;
 mod said;
+mod wrap;
 
 pub use language::Language;
 pub use said::Said;
+pub use wrap::wrap;
 
 use crate::quantity::{Decimal, Unit};
 use fluent_bundle::concurrent::FluentBundle;

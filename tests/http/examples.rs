@@ -65,7 +65,7 @@ async fn execute(method: &Method, path: &str, example: &Example) -> Outcome {
     match reply.header("content-type") {
         "application/json" => Outcome::Answer(reply.json()),
         "application/problem+json" => Outcome::Problem(reply.json()),
-        "application/x-ndjson" | "text/csv" | "text/html; charset=utf-8" => {
+        "application/x-ndjson" | "text/csv" | "text/html; charset=utf-8" | "image/svg+xml" => {
             Outcome::Answer(Value::String(String::from_utf8(reply.body).unwrap()))
         }
         other => panic!("{target} is answered as {other}"),

@@ -4,7 +4,6 @@
 //! table, a rule is its title. The names of members are the labels.
 
 mod grid;
-mod wrap;
 
 use crate::service::language;
 use crate::service::problem::Problem;
@@ -95,7 +94,7 @@ impl Report<'_> {
 
     /// A sentence or a list, broken into lines that a page can hold.
     fn wrapped(&mut self, depth: usize, text: &str, hanging: usize) {
-        self.line(depth, &wrap::wrap(text, WIDTH - depth * 2, hanging));
+        self.line(depth, &wrap(text, WIDTH - depth * 2, hanging));
     }
 
     /// The members of an object, one below the other. What is absent or empty is left out.

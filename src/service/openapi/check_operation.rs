@@ -1,13 +1,17 @@
 //! The operation of one check, described from its types and its words.
 
+use super::super::media;
 use super::super::query::EXPLAIN;
 use super::super::register::{CheckEntry, CheckSchemas, with_schema};
 use crate::answers::Explain;
 use crate::words::Catalogue;
-use utoipa::PartialSchema;
+use std::borrow::Cow;
+use utoipa::openapi::header::HeaderBuilder;
 use utoipa::openapi::path::{OperationBuilder, Parameter, ParameterBuilder, ParameterIn, Paths};
 use utoipa::openapi::request_body::RequestBodyBuilder;
+use utoipa::openapi::schema::{ObjectBuilder, Type};
 use utoipa::openapi::{ContentBuilder, HttpMethod, Ref, RefOr, Required, ResponseBuilder, Schema};
+use utoipa::{PartialSchema, ToSchema};
 
 /// The schemas and the path of a check.
 pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
@@ -20,10 +24,15 @@ pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
         .required(Some(Required::True))
         .content("application/json", json(request))
         .build();
-    let answered = ResponseBuilder::new()
+    let mut answered = ResponseBuilder::new()
         .description("The answer, whatever the verdict.")
-        .content("application/json", json(answer))
-        .build();
+        .content("application/json", json(answer));
+    if check.draw.is_some() {
+        let drawing = with_schema::<DrawingText>(&mut all);
+        let link = ObjectBuilder::new().schema_type(Type::String).description(Some("A link (RFC 8288)."));
+        let link = HeaderBuilder::new().schema(Some(link)).description(Some(words.fixed("text-header-link")));
+        answered = answered.content(media::SVG, json(drawing)).header("Link", link.build());
+    }
     let operation = OperationBuilder::new()
         .operation_id(Some(check.name))
         .tag("Checks")
@@ -31,11 +40,28 @@ pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
         .description(Some(words.fixed(check.purpose)))
         .parameter(explain())
         .request_body(Some(body))
-        .response("200", answered)
+        .response("200", answered.build())
         .build();
     let mut paths = Paths::new();
     paths.add_path_operation(check.path, vec![HttpMethod::Post], operation);
     (all, paths)
+}
+
+/// A drawing as SVG.
+#[derive(Clone, Copy, Debug)]
+pub struct DrawingText;
+
+impl PartialSchema for DrawingText {
+    fn schema() -> RefOr<Schema> {
+        let text = ObjectBuilder::new().schema_type(Type::String);
+        text.description(Some("What was checked, drawn to scale as SVG.")).build().into()
+    }
+}
+
+impl ToSchema for DrawingText {
+    fn name() -> Cow<'static, str> {
+        "Drawing".into()
+    }
 }
 
 /// The parameter that says how much of the proof an answer carries.

@@ -1,16 +1,21 @@
 //! A sheet of exercises made for print: HTML with its own style, numbered, with room for working, and the key on a page of
 //! its own.
 
-mod markup;
-mod style;
-
-pub use style::content_security_policy;
-
 use super::exercises::{Exercise, ExerciseView, Spec, make};
 use crate::checks::Caution;
+use crate::markup::{Markup, policy_of};
 use crate::quantity::{Unit, Units};
 use crate::words::{Catalogue, FigureText, Said};
-use markup::Markup;
+use std::sync::LazyLock;
+
+/// How a sheet looks, on letter and A4 paper alike.
+const STYLE: &str = include_str!("sheet.css");
+
+/// The content security policy of a sheet: its own style and nothing else.
+pub fn content_security_policy() -> &'static str {
+    static POLICY: LazyLock<String> = LazyLock::new(|| policy_of(&[STYLE]));
+    &POLICY
+}
 
 /// What stands on a sheet.
 #[derive(Clone, Debug)]
@@ -38,7 +43,7 @@ pub fn write(sheet: &Sheet<'_>, words: &Catalogue) -> Option<String> {
         .raw("\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
     page.text(title).raw("</title>\n");
     page.raw("<meta name=\"viewport\" content=\"width=device-width\">\n<style>")
-        .raw(style::STYLE)
+        .raw(STYLE)
         .raw("</style>\n</head>\n<body>\n");
     page.raw("<main>\n");
     head(&mut page, sheet, title);

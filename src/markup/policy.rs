@@ -1,20 +1,24 @@
-//! How a sheet looks, and the policy that lets it look like this and load nothing.
+//! The policy that lets a page look as it does and load nothing.
 
 use sha2::{Digest, Sha256};
-use std::sync::LazyLock;
 
-/// The style of a sheet, on letter and A4 paper alike.
-pub(super) const STYLE: &str = include_str!("sheet.css");
+/// The content security policy of a page that has these styles of its own and nothing else.
+///
+/// ```
+/// let policy = elbowroom::markup::policy_of(&["p { color: black }"]);
+/// assert!(policy.starts_with("default-src 'none'; style-src 'sha256-"));
+/// ```
+pub fn policy_of(styles: &[&str]) -> String {
+    let styles: Vec<String> = styles.iter().map(|style| digest_of(style)).collect();
+    format!(
+        "default-src 'none'; style-src {}; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+        styles.join(" ")
+    )
+}
 
-/// The content security policy of a sheet: its own style and nothing else.
-pub fn content_security_policy() -> &'static str {
-    static POLICY: LazyLock<String> = LazyLock::new(|| {
-        let digest = base64(&Sha256::digest(STYLE));
-        format!(
-            "default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
-        )
-    });
-    &POLICY
+/// A style or script as a content security policy names it: `'sha256-…'`.
+pub fn digest_of(text: &str) -> String {
+    format!("'sha256-{}'", base64(&Sha256::digest(text)))
 }
 
 /// Bytes in Base64 (RFC 4648), padded.

@@ -1,20 +1,38 @@
-//! HTML text under construction: whatever is not markup is escaped.
+//! HTML and SVG text under construction: whatever is not markup is escaped.
+
+mod policy;
+
+pub use policy::{digest_of, policy_of};
 
 use crate::words::Catalogue;
 
-/// HTML under construction.
-pub(super) struct Markup<'w> {
+/// HTML or SVG under construction.
+///
+/// ```
+/// use elbowroom::{markup::Markup, words::Catalogue};
+/// let mut markup = Markup::new(Catalogue::english());
+/// markup.raw("<p>").text("4 < 6").raw("</p>");
+/// assert_eq!(markup.done(), "<p>4 &lt; 6</p>");
+/// ```
+pub struct Markup<'w> {
     text: String,
     words: &'w Catalogue,
 }
 
 impl<'w> Markup<'w> {
+    /// Nothing yet; its sentences come from a catalogue.
     pub fn new(words: &'w Catalogue) -> Self {
         Self { text: String::with_capacity(16 * 1024), words }
     }
 
     /// Markup, as it stands in this program.
     pub fn raw(&mut self, markup: &'static str) -> &mut Self {
+        self.text.push_str(markup);
+        self
+    }
+
+    /// Markup that was written by another of these.
+    pub fn written(&mut self, markup: &str) -> &mut Self {
         self.text.push_str(markup);
         self
     }
@@ -40,10 +58,12 @@ impl<'w> Markup<'w> {
         self.text(words.fixed(key))
     }
 
+    /// The catalogue of its sentences.
     pub const fn words(&self) -> &'w Catalogue {
         self.words
     }
 
+    /// The text.
     pub fn done(self) -> String {
         self.text
     }

@@ -2,7 +2,11 @@
 
 /// Breaks a text into lines of at most `width` characters, those after the first indented by `hanging`. A word that is
 /// longer than a line stands on its own.
-pub(super) fn wrap(text: &str, width: usize, hanging: usize) -> String {
+///
+/// ```
+/// assert_eq!(elbowroom::words::wrap("one two three four", 9, 2), "one two\n  three\n  four");
+/// ```
+pub fn wrap(text: &str, width: usize, hanging: usize) -> String {
     let mut wrapped = String::with_capacity(text.len() + 16);
     let mut filled = 0;
     for (index, word) in text.split(' ').enumerate() {
@@ -28,7 +32,6 @@ mod tests {
     #[test]
     fn lines_break_at_spaces_and_hang_below_their_beginning() {
         assert_eq!(wrap("one two three", 20, 2), "one two three");
-        assert_eq!(wrap("one two three four", 9, 2), "one two\n  three\n  four");
         assert_eq!(wrap("Fits  aaa, bbb, ccc", 11, 6), "Fits  aaa,\n      bbb,\n      ccc");
         assert_eq!(wrap("overlong", 3, 2), "overlong");
     }

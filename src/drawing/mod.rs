@@ -1,0 +1,36 @@
+//! Pictures of what was checked, to scale, as SVG.
+//!
+//! A drawing shows what an evaluation found; it decides nothing. Lengths on it are in the proportion of the figures of the
+//! answer, and every figure that is written on it is one of them. Whatever it says by a shade or a colour it says by a
+//! hatching or a word too, and its description says it to whoever cannot see it.
+//!
+//! Places on paper are binary floating point: nothing of the proof depends on them.
+
+mod head;
+mod outlet_fill;
+mod sheet;
+
+pub use sheet::style;
+
+use crate::checks::{Check, Evaluation};
+use crate::words::Catalogue;
+
+/// A check whose answers can be drawn.
+pub trait Drawn: Check {
+    /// The drawing of a request and what it came to: one SVG document.
+    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, words: &Catalogue) -> String;
+}
+
+/// Draws a request under the rulebook that it asks for.
+///
+/// ```
+/// use elbowroom::{checks::outlet_fill::OutletFill, drawing, words::Catalogue};
+/// let request = serde_json::from_str(r#"{
+///     "contents": {"conductors": [{"size": "12 AWG", "count": 4}]}
+/// }"#).unwrap();
+/// let svg = drawing::draw::<OutletFill>(&request, Catalogue::english());
+/// assert!(svg.starts_with("<svg ") && svg.contains("9 in³"));
+/// ```
+pub fn draw<C: Drawn>(request: &C::Request, words: &Catalogue) -> String {
+    C::draw(request, &crate::checks::evaluate::<C>(request), words)
+}

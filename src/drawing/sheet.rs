@@ -1,0 +1,293 @@
+//! The paper that is drawn on: shapes, words, and dimensions, in a style of its own.
+
+use crate::markup::Markup;
+use crate::quantity::Decimal;
+use crate::words::Catalogue;
+use std::fmt::Write as _;
+
+/// How drawings look: black on white, the other way round in the dark, and hatched where it matters.
+const STYLE: &str = include_str!("drawing.css");
+
+/// The style that stands in every drawing, for a content security policy.
+pub const fn style() -> &'static str {
+    STYLE
+}
+
+/// A point of the paper, in pixels from the left and from the top.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Point {
+    pub x: f64,
+    pub y: f64,
+}
+
+/// A point.
+pub(super) const fn at(x: f64, y: f64) -> Point {
+    Point { x, y }
+}
+
+/// Where a text stands beside its point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Anchor {
+    Start,
+    Middle,
+    End,
+}
+
+/// How a shape looks; the style says it, by this name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Look {
+    /// What is looked at: walls, rims.
+    Firm,
+    /// Lines that explain.
+    Thin,
+    /// What is only assumed.
+    Assumed,
+    /// What is left over.
+    Free,
+    /// What is missing.
+    Short,
+    /// What is counted, in one of the fillings that take turns.
+    Filling(usize),
+}
+
+/// How near to the edge of the paper a text may come.
+const EDGE: f64 = 8.0;
+
+/// How many fillings the style tells apart.
+const FILLINGS: usize = 9;
+
+impl Look {
+    fn class(self) -> String {
+        match self {
+            Self::Firm => "firm".to_owned(),
+            Self::Thin => "thin".to_owned(),
+            Self::Assumed => "assumed".to_owned(),
+            Self::Free => "free".to_owned(),
+            Self::Short => "short".to_owned(),
+            Self::Filling(place) => format!("filling-{}", place % FILLINGS + 1),
+        }
+    }
+}
+
+/// How a text looks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Letters {
+    /// The heading of the drawing or of a part of it.
+    Heading,
+    /// What is said of a thing.
+    Plain,
+    /// The ids of things.
+    Strong,
+    /// Rules and remarks.
+    Small,
+    /// What falls short.
+    Short,
+}
+
+impl Letters {
+    const fn class(self) -> &'static str {
+        match self {
+            Self::Heading => "heading",
+            Self::Plain => "plain",
+            Self::Strong => "strong",
+            Self::Small => "small",
+            Self::Short => "missing",
+        }
+    }
+}
+
+/// A drawing under construction. Its height is known when it is done.
+pub(super) struct Sheet<'w> {
+    body: Markup<'w>,
+    width: f64,
+}
+
+impl<'w> Sheet<'w> {
+    /// An empty sheet of some width, in pixels.
+    pub fn new(words: &'w Catalogue, width: f64) -> Self {
+        Self { body: Markup::new(words), width }
+    }
+
+    pub const fn words(&self) -> &'w Catalogue {
+        self.body.words()
+    }
+
+    pub const fn width(&self) -> f64 {
+        self.width
+    }
+
+    /// Shapes that are one thing, with what it is: told where a pointer rests on it.
+    pub fn group(&mut self, title: &str, draw: impl FnOnce(&mut Self)) {
+        self.body.raw("<g><title>").text(title).raw("</title>\n");
+        draw(self);
+        self.body.raw("</g>\n");
+    }
+
+    pub fn line(&mut self, from: Point, to: Point, look: Look) {
+        let place = attributes(&[("x1", from.x), ("y1", from.y), ("x2", to.x), ("y2", to.y)]);
+        self.shape("<line", &place, look);
+    }
+
+    /// A rectangle by its upper left corner.
+    pub fn rectangle(&mut self, corner: Point, width: f64, height: f64, look: Look) {
+        let size = [("x", corner.x), ("y", corner.y), ("width", width.max(0.0)), ("height", height.max(0.0))];
+        self.shape("<rect", &attributes(&size), look);
+    }
+
+    pub fn circle(&mut self, centre: Point, radius: f64, look: Look) {
+        let place = attributes(&[("cx", centre.x), ("cy", centre.y), ("r", radius.max(0.0))]);
+        self.shape("<circle", &place, look);
+    }
+
+    /// A line through several points.
+    pub fn path(&mut self, points: &[Point], look: Look) {
+        let mut text = String::new();
+        for (place, point) in points.iter().enumerate() {
+            let _ = write!(text, "{}{} {}", if place == 0 { "M" } else { " L" }, px(point.x), px(point.y));
+        }
+        self.shape("<path", &format!(" d=\"{text}\" fill=\"none\""), look);
+    }
+
+    /// A curve between two points, bent by a third.
+    pub fn curve(&mut self, from: Point, bend: Point, to: Point, look: Look) {
+        let [from, bend, to] = [from, bend, to].map(|point| format!("{} {}", px(point.x), px(point.y)));
+        self.shape("<path", &format!(" d=\"M{from} Q{bend} {to}\" fill=\"none\""), look);
+    }
+
+    fn shape(&mut self, open: &'static str, place: &str, look: Look) {
+        self.body.raw(open).raw(" class=\"").text(&look.class()).raw("\"");
+        // numbers and letters of this program only, which have nothing to escape
+        self.body.written(place).raw("/>\n");
+    }
+
+    /// One line of text.
+    pub fn text(&mut self, place: Point, anchor: Anchor, letters: Letters, text: &str) {
+        let anchor = match anchor {
+            Anchor::Start => "start",
+            Anchor::Middle => "middle",
+            Anchor::End => "end",
+        };
+        self.body.raw("<text class=\"").raw(letters.class()).raw("\" text-anchor=\"").raw(anchor).raw("\"");
+        self.body.written(&attributes(&[("x", place.x), ("y", place.y)])).raw(">");
+        self.body.text(text).raw("</text>\n");
+    }
+
+    /// A dimension along a straight line: the line with its ends marked, and the text beside the middle of it.
+    pub fn dimension(&mut self, from: Point, to: Point, letters: Letters, text: &str) {
+        const TICK: f64 = 4.0;
+        let (dx, dy) = (to.x - from.x, to.y - from.y);
+        let length = dx.hypot(dy).max(0.01);
+        // across the line, to the side on which the text stands
+        let (ax, ay) = (-dy / length, dx / length);
+        let look = if letters == Letters::Short { Look::Short } else { Look::Thin };
+        self.line(from, to, look);
+        for end in [from, to] {
+            self.line(
+                at(end.x - ax * TICK, end.y - ay * TICK),
+                at(end.x + ax * TICK, end.y + ay * TICK),
+                look,
+            );
+        }
+        let middle = at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0);
+        if dx.abs() >= dy.abs() {
+            // a short line may lie near the edge: its text stays on the paper
+            let half = text_width(text) / 2.0 + EDGE;
+            let x = middle.x.min(self.width - half).max(half);
+            self.text(at(x, middle.y - 5.0), Anchor::Middle, letters, text);
+        } else {
+            self.text(at(middle.x + 6.0, middle.y + 4.0), Anchor::Start, letters, text);
+        }
+    }
+
+    /// The whole drawing, of the height that it came to, with what it is and all that it says.
+    pub fn done(self, height: f64, title: &str, description: &str) -> String {
+        let (width, height) = (px(self.width), px(height));
+        let mut whole = Markup::new(self.body.words());
+        whole.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" lang=\"");
+        whole.raw(whole.words().language().tag());
+        whole.raw("\" aria-labelledby=\"drawing-title\" aria-describedby=\"drawing-description\"");
+        whole.written(&format!(" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n"));
+        whole.raw("<title id=\"drawing-title\">").text(title);
+        whole.raw("</title>\n<desc id=\"drawing-description\">").text(description).raw("</desc>\n<style>");
+        whole.raw(STYLE).raw("</style>\n").raw(PATTERNS);
+        whole.written(&format!("<rect class=\"paper\" width=\"{width}\" height=\"{height}\"/>\n"));
+        whole.written(&self.body.done()).raw("</svg>\n");
+        whole.done()
+    }
+}
+
+/// The hatchings that the style refers to.
+const PATTERNS: &str = include_str!("patterns.svg");
+
+/// A length on paper, to a tenth of a pixel. What is no number is nowhere: at the edge.
+fn px(length: f64) -> String {
+    if !length.is_finite() {
+        return "0".to_owned();
+    }
+    let tenths = (length * 10.0).round() / 10.0;
+    // no minus before a zero
+    format!("{}", if tenths == 0.0 { 0.0 } else { tenths })
+}
+
+fn attributes(pairs: &[(&str, f64)]) -> String {
+    let mut text = String::new();
+    for (name, value) in pairs {
+        let _ = write!(text, " {name}=\"{}\"", px(*value));
+    }
+    text
+}
+
+/// About how long a text is on paper, in the plain letters.
+pub(super) fn text_width(text: &str) -> f64 {
+    text.chars().count() as f64 * 6.6
+}
+
+/// A text that is cut where it would be longer than some number of letters.
+pub(super) fn short_text(text: &str, most: usize) -> String {
+    if text.chars().count() <= most {
+        return text.to_owned();
+    }
+    let kept: String = text.chars().take(most.saturating_sub(1)).collect();
+    format!("{}…", kept.trim_end())
+}
+
+/// A figure as a length on paper is made of it.
+pub(super) fn approximate(value: Decimal) -> f64 {
+    value.billionths() as f64 / 1e9
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lengths_on_paper_are_short_and_never_strange() {
+        for (length, text) in [(1.0, "1"), (1.26, "1.3"), (-0.01, "0"), (f64::NAN, "0"), (f64::INFINITY, "0")]
+        {
+            assert_eq!(px(length), text);
+        }
+    }
+
+    #[test]
+    fn a_long_text_is_cut_at_a_letter() {
+        assert_eq!(short_text("señal", 5), "señal");
+        assert_eq!(short_text("señales", 4), "señ…");
+    }
+
+    #[test]
+    fn every_look_is_in_the_style_and_every_hatching_that_it_names_is_there() {
+        let looks = [Look::Firm, Look::Thin, Look::Assumed, Look::Free, Look::Short];
+        for look in looks.into_iter().chain((0..FILLINGS).map(Look::Filling)) {
+            assert!(STYLE.contains(&format!(".{} ", look.class())), "{look:?}");
+        }
+        let named = STYLE.split("url(#").skip(1).map(|rest| rest.split(')').next().unwrap());
+        assert!(named.clone().count() > 5);
+        for pattern in named {
+            assert!(PATTERNS.contains(&format!("id=\"{pattern}\"")), "{pattern}");
+        }
+        let letters = [Letters::Heading, Letters::Plain, Letters::Strong, Letters::Small, Letters::Short];
+        for letters in letters {
+            assert!(STYLE.contains(&format!(".{} ", letters.class())), "{letters:?}");
+        }
+    }
+}
