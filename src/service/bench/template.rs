@@ -30,8 +30,10 @@ pub(super) fn filled(words: &Catalogue, version: &str) -> String {
 fn shared(words: &Catalogue) -> String {
     let none: [(&str, &str); 0] = [];
     let named = |kind: &'static str| words.keys().filter(move |key| key.starts_with(kind));
-    let own: Map<String, Value> =
-        named("bench-").map(|key| (key.to_owned(), words.sentence(key, none).into())).collect();
+    let own: Map<String, Value> = named("bench-")
+        .chain(["text-yes", "text-no"])
+        .map(|key| (key.to_owned(), words.sentence(key, none).into()))
+        .collect();
     let label = |key: &str| Some((key.strip_prefix("label-")?.to_owned(), words.fixed(key).into()));
     let labels: Map<String, Value> = named("label-").filter_map(label).collect();
     json!({"words": own, "labels": labels}).to_string().replace('<', "\\u003c")

@@ -26,7 +26,7 @@ function plain(name, value, context) {
   if (name === "because") return context.reasons?.get(value) ?? value;
   if (name === "step") return context.toStep ? element("button", { type: "button", class: "to-step", onclick: () => context.toStep(value) }, value) : value;
   if (Array.isArray(value)) return value.map((item) => (isPointer(item) ? item : optionText(item))).join(", ");
-  if (typeof value === "boolean") return word(value ? "bench-yes" : "bench-no");
+  if (typeof value === "boolean") return word(value ? "text-yes" : "text-no");
   if (value === null || value === undefined) return "–";
   return optionText(value);
 }

@@ -73,7 +73,7 @@ export class Proof {
   /** A step that is computed with, by its value and its name. */
   operand(id) {
     const step = this.byId.get(id);
-    const value = step?.equals !== undefined ? written(step.equals, step.unit) : step?.holds !== undefined ? word(step.holds ? "bench-yes" : "bench-no") : "";
+    const value = step?.equals !== undefined ? written(step.equals, step.unit) : step?.holds !== undefined ? word(step.holds ? "text-yes" : "text-no") : "";
     return element("span", { class: "figure" }, value, " ", element("button", { type: "button", class: "to-step", onclick: () => this.show(id) }, id));
   }
 
