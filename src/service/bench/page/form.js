@@ -9,7 +9,7 @@ const YES_NO = "boolean";
 function firstSentence(text = "") {
   const plain = text.replaceAll("`", "").replace(/\s+/g, " ");
   const end = plain.search(/[.:] [A-Z0-9]/);
-  return end < 0 ? plain : plain.slice(0, end + 1);
+  return (end < 0 ? plain : plain.slice(0, end + 1)).replace(/:$/, "");
 }
 
 /** The way to a part of the request, as JSON Pointer (RFC 6901). */
@@ -195,15 +195,16 @@ export class Form {
       document.getElementById(id)?.focus();
     };
     const options = titles.map((title, index) => element("option", { value: String(index), selected: index === chosen }, title));
-    const select = element("p", { class: "field" }, element("label", { for: id }, word("bench-kind", { part: name })), element("select", { id, onchange: choose }, ...options));
+    const select = element("p", { class: "field" }, element("label", { for: id, class: "hint" }, word("bench-kind", { part: name })), element("select", { id, onchange: choose }, ...options));
     const variant = variants[chosen];
-    const inner = variant.type === "object" ? this.members(variant, value ?? {}, path) : [this.part(variant, path, name, null)];
+    if (variant.type !== "object") return element("div", { class: "either" }, this.part({ ...variant, description: schema.description }, path, name, remove), select);
+    const inner = this.members(variant, value ?? {}, path);
     return element(
       "fieldset",
-      { id: variant.type === "object" ? idOf(path) : null },
+      { id: idOf(path) },
       element("legend", {}, name),
       select,
-      variant.type === "object" && this.faultsAt(path),
+      this.faultsAt(path),
       element("div", { class: "members" }, ...inner),
       remove && this.remover(name, remove),
     );

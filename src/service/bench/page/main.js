@@ -226,9 +226,12 @@ function listen() {
       byId(`tab-${other}`).focus();
     });
   }
-  byId("request").addEventListener("submit", (event) => {
+  byId("request").addEventListener("submit", async (event) => {
     event.preventDefault();
-    evaluate();
+    await evaluate();
+    // in one column the answer is far below the form
+    const isBelow = byId("answer").offsetTop > byId("request").offsetTop;
+    if (isBelow && byId("problem").hidden) byId("answer").scrollIntoView();
   });
   byId("request").addEventListener("keydown", (event) => {
     if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) evaluate();
