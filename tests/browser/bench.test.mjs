@@ -61,8 +61,8 @@ onPage("every example of every check is answered, drawn and put in the form with
   const { checks } = await json("/v1/checks");
   let seen = 0;
   for (const check of checks) {
-    const { examples } = await json(`/v1/checks/${check.name}`);
-    for (const example of examples) {
+    const { requests } = await json(`/v1/checks/${check.name}`);
+    for (const example of requests) {
       await choose(page, check.name, example.name);
       const request = { ...example.request };
       request.edition ??= "2023";

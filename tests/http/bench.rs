@@ -63,7 +63,7 @@ async fn the_page_speaks_the_language_that_is_asked_for() {
     }
 }
 
-/// A form is made of this, so every example must be valid under it, and it must refer to nothing outside of itself.
+/// A form is made of this, so every request must be valid under it, and it refers to nothing.
 #[tokio::test]
 async fn every_check_has_a_schema_that_stands_alone_and_requests_to_begin_with() {
     let list = get("/v1/checks").await.json();
@@ -71,11 +71,11 @@ async fn every_check_has_a_schema_that_stands_alone_and_requests_to_begin_with()
     for check in list["checks"].as_array().unwrap() {
         let name = check["name"].as_str().unwrap();
         let view = get(&format!("/v1/checks/{name}")).await.json();
-        assert!(!view["schema"].to_string().contains("#/components"), "{name}");
+        assert!(!view["schema"].to_string().contains("$ref"), "{name}");
         let validator = jsonschema::validator_for(&view["schema"]).unwrap();
-        let examples = view["examples"].as_array().unwrap();
-        assert!(examples.len() >= 2, "{name}");
-        for example in examples {
+        let requests = view["requests"].as_array().unwrap();
+        assert!(requests.len() >= 2, "{name}");
+        for example in requests {
             let faults: Vec<String> =
                 validator.iter_errors(&example["request"]).map(|error| error.to_string()).collect();
             assert!(faults.is_empty(), "{name}/{}: {faults:?}", example["name"]);

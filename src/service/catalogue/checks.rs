@@ -43,17 +43,17 @@ pub struct CheckView {
     /// The check in a few lines.
     #[serde(flatten)]
     summary: CheckSummary,
-    /// The JSON Schema (2020-12) of its request, which refers to nothing outside of itself: that of the OpenAPI document. Its
-    /// descriptions are in English.
+    /// The JSON Schema (2020-12) of its request: that of the OpenAPI document, without references. Its descriptions are in
+    /// English.
     #[schema(value_type = Object)]
     schema: Value,
     /// Requests to begin with.
-    examples: Vec<ExampleView>,
+    requests: Vec<RequestView>,
 }
 
 /// A request to begin with.
 #[derive(Debug, Serialize, ToSchema)]
-pub struct ExampleView {
+pub struct RequestView {
     /// Its name among the examples of the OpenAPI document.
     #[schema(example = "which-box")]
     name: String,
@@ -94,7 +94,7 @@ fn write(language: Language) -> Result<Shelf, serde_json::Error> {
         let view = CheckView {
             summary: summary(check, words),
             schema: schema(check),
-            examples: begin(check, &examples),
+            requests: begin(check, &examples),
         };
         Ok((check.name.to_owned(), Document::in_words(&view)?))
     };
@@ -103,66 +103,53 @@ fn write(language: Language) -> Result<Shelf, serde_json::Error> {
 }
 
 /// The examples that are answered with JSON in English: others show the same requests in another way.
-fn begin(check: &CheckEntry, examples: &ExampleSet) -> Vec<ExampleView> {
+fn begin(check: &CheckEntry, examples: &ExampleSet) -> Vec<RequestView> {
     let plain = examples.of(check.name).iter().filter(|example| {
         let is_answered = matches!(&example.outcome, Some(Outcome::Answer(answer)) if answer.is_object());
         is_answered && example.language.is_none()
     });
     let view = |example: &Example| {
         let request = example.request.clone()?;
-        Some(ExampleView { name: example.name.clone(), summary: example.summary.clone(), request })
+        Some(RequestView { name: example.name.clone(), summary: example.summary.clone(), request })
     };
     plain.filter_map(view).collect()
 }
 
-/// The schema of a request, with all that it refers to under `$defs`.
+/// The schema of a request, with whatever it refers to in the place of the reference.
 fn schema(check: &CheckEntry) -> Value {
-    const ELSEWHERE: &str = "#/components/schemas/";
     let CheckSchemas { request, all, .. } = (check.schemas)();
     let all: BTreeMap<String, Value> = all
         .into_iter()
         .map(|(name, schema)| (name, serde_json::to_value(schema).unwrap_or_default()))
         .collect();
-    let mut wanted = vec![request.clone()];
-    let mut taken: BTreeMap<String, Value> = BTreeMap::new();
-    while let Some(name) = wanted.pop() {
-        if taken.contains_key(&name) {
-            continue;
-        }
-        let mut schema = all.get(&name).cloned().unwrap_or_default();
-        refer_inside(&mut schema, ELSEWHERE, &mut wanted);
-        taken.insert(name, schema);
-    }
     let mut whole = Map::new();
     whole.insert("$schema".to_owned(), "https://json-schema.org/draft/2020-12/schema".into());
-    if let Some(Value::Object(members)) = taken.remove(&request) {
+    if let Some(Value::Object(members)) = all.get(&request).map(|schema| spelled_out(schema, &all)) {
         whole.extend(members);
     }
-    whole.insert("$defs".to_owned(), taken.into_iter().collect::<Map<_, _>>().into());
     Value::Object(whole)
 }
 
-/// Makes a schema refer to `$defs`, notes what it refers to, and drops defaults of null, which the derive writes for members
-/// that may be left out.
-fn refer_inside(schema: &mut Value, elsewhere: &str, wanted: &mut Vec<String>) {
+/// A schema without references, and without defaults of null, which the derive writes for members that may be left out. No
+/// request holds itself, so this has an end.
+fn spelled_out(schema: &Value, all: &BTreeMap<String, Value>) -> Value {
+    const ELSEWHERE: &str = "#/components/schemas/";
     match schema {
         Value::Object(members) => {
-            if members.get("default").is_some_and(Value::is_null) {
-                members.shift_remove("default");
-            }
-            for (name, member) in members {
-                match member {
-                    Value::String(target) if name == "$ref" => {
-                        if let Some(name) = target.strip_prefix(elsewhere) {
-                            wanted.push(name.to_owned());
-                            *target = format!("#/$defs/{name}");
-                        }
-                    }
-                    member => refer_inside(member, elsewhere, wanted),
+            let named = members.get("$ref").and_then(Value::as_str).and_then(|to| to.strip_prefix(ELSEWHERE));
+            let mut whole = match named.and_then(|name| all.get(name)).map(|known| spelled_out(known, all)) {
+                Some(Value::Object(whole)) => whole,
+                _ => Map::new(),
+            };
+            // what stands beside a reference says it more closely
+            for (name, member) in members.iter().filter(|(name, _)| *name != "$ref") {
+                if name != "default" || !member.is_null() {
+                    whole.insert(name.clone(), spelled_out(member, all));
                 }
             }
+            Value::Object(whole)
         }
-        Value::Array(items) => items.iter_mut().for_each(|item| refer_inside(item, elsewhere, wanted)),
-        _ => {}
+        Value::Array(items) => items.iter().map(|item| spelled_out(item, all)).collect(),
+        plain => plain.clone(),
     }
 }

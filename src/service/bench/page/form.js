@@ -25,7 +25,7 @@ export class Form {
     Object.assign(this, { root, changed, value: {}, faults: new Map() });
   }
 
-  /** Shows a request of a schema with its `$defs`. */
+  /** Shows a request of a schema that has no references. */
   show(schema, value) {
     Object.assign(this, { schema, value, faults: new Map() });
     this.draw();
@@ -57,16 +57,9 @@ export class Form {
 
   draw() {
     const focused = this.root.contains(document.activeElement) ? document.activeElement.id : null;
-    const members = this.members(this.resolve(this.schema), this.value, []);
+    const members = this.members(this.schema, this.value, []);
     this.root.replaceChildren(element("div", { class: "members" }, ...members));
     if (focused) document.getElementById(focused)?.focus();
-  }
-
-  /** A schema with what it refers to, its own words first. */
-  resolve(schema) {
-    if (!schema?.$ref) return schema ?? {};
-    const named = this.schema.$defs[schema.$ref.split("/").pop()] ?? {};
-    return { ...this.resolve(named), ...Object.fromEntries(Object.entries(schema).filter(([key]) => key !== "$ref")) };
   }
 
   at(path) {
@@ -105,7 +98,7 @@ export class Form {
 
   /** Whether a member only says which of several kinds of thing this is: the choice above it says so already. */
   isTag(schema, name, member) {
-    return schema.isVariant && this.resolve(member).enum?.length === 1;
+    return schema.isVariant && member.enum?.length === 1;
   }
 
   /** The members that may be added. */
@@ -120,7 +113,7 @@ export class Form {
       this.moveTo(pointerOf([...path, name]));
     };
     const options = absent.map(([name, member]) =>
-      element("option", { value: name, title: firstSentence(this.resolve(member).description) }, label(name)),
+      element("option", { value: name, title: firstSentence(member.description) }, label(name)),
     );
     const whose = path.length === 0 ? word("bench-add-to-request") : word("bench-add-to", { part: this.nameOf(path) });
     return element(
@@ -138,8 +131,7 @@ export class Form {
   }
 
   /** One part of the request: a field, or a group of them. */
-  part(given, path, name, remove) {
-    const schema = this.resolve(given);
+  part(schema, path, name, remove) {
     if (schema.oneOf) return this.choice(schema, path, name, remove);
     if (schema.type === "object") {
       if (this.at(path) === undefined) this.put(path, this.initial(schema), false);
@@ -185,7 +177,7 @@ export class Form {
 
   /** One of several forms of a thing. */
   choice(schema, path, name, remove) {
-    const variants = schema.oneOf.map((variant) => ({ ...this.resolve(variant), isVariant: true }));
+    const variants = schema.oneOf.map((variant) => ({ ...variant, isVariant: true }));
     const value = this.at(path);
     const chosen = Math.max(0, variants.findIndex((variant) => this.fits(variant, value)));
     const id = `kind${pointerOf(path)}`;
@@ -211,7 +203,7 @@ export class Form {
   }
 
   titleOf(variant) {
-    const tag = Object.values(variant.properties ?? {}).map((member) => this.resolve(member)).find((member) => member.enum?.length === 1);
+    const tag = Object.values(variant.properties ?? {}).find((member) => member.enum?.length === 1);
     if (tag) return label(tag.enum[0]);
     return variant.title?.replace(/([a-z])([A-Z])/g, "$1 $2") ?? firstSentence(variant.description) ?? variant.type;
   }
@@ -220,8 +212,7 @@ export class Form {
     if (variant.type !== "object") return typeof value !== "object" || value === null;
     if (typeof value !== "object" || value === null) return false;
     return Object.entries(variant.properties ?? {}).every(([name, member]) => {
-      const known = this.resolve(member).enum;
-      return known?.length !== 1 || value[name] === known[0];
+      return member.enum?.length !== 1 || value[name] === member.enum[0];
     });
   }
 
@@ -280,8 +271,7 @@ export class Form {
   }
 
   /** What a new part begins with: whatever it must have. */
-  initial(given) {
-    const schema = this.resolve(given);
+  initial(schema) {
     if (schema.oneOf) return this.initial(schema.oneOf[0]);
     if (schema.type === "object") {
       const required = (schema.required ?? []).map((name) => [name, this.initial(schema.properties?.[name])]);

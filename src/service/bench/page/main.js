@@ -41,14 +41,14 @@ async function choose(name, example) {
   state.check = reply.body;
   byId("check").value = name;
   byId("purpose").textContent = reply.body.purpose;
-  const options = reply.body.examples.map((known) => [known.name, known.summary]);
-  const begin = example ?? reply.body.examples[0]?.name;
+  const options = reply.body.requests.map((known) => [known.name, known.summary]);
+  const begin = example ?? reply.body.requests[0]?.name;
   fillOptions(byId("example"), [...options, ["", word("bench-empty")]], begin);
   start(begin);
 }
 
 function start(example) {
-  const begun = state.check.examples.find((known) => known.name === example)?.request;
+  const begun = state.check.requests.find((known) => known.name === example)?.request;
   const value = begun ? structuredClone(begun) : {};
   value.edition ??= state.editions.find((edition) => edition.is_default)?.edition ?? "2023";
   state.text = null;
