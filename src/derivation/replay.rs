@@ -1,6 +1,7 @@
 //! Recomputing a proof from its steps alone.
 
-use super::{Derivation, Operation, Outcome, Step, percent, round_count};
+use super::sums::{percent, round_count};
+use super::{Derivation, Operation, Outcome, Step};
 use crate::quantity::Decimal;
 use crate::tables::{self, standard_boxes::Choice};
 use std::fmt;

@@ -6,6 +6,7 @@ pub mod amendments;
 pub mod checks;
 pub mod editions;
 pub mod interpretations;
+pub mod misconceptions;
 pub mod problems;
 mod routes;
 pub mod rules;
@@ -72,6 +73,8 @@ pub struct InWords {
     pub rules: Shelf,
     /// The disputed points.
     pub interpretations: Document,
+    /// What learners get wrong.
+    pub misconceptions: Document,
     /// The kinds of problem.
     pub problems: Shelf,
 }
@@ -117,6 +120,7 @@ impl InWords {
                 by_name: all_rules().map(rule).collect::<Result<_, serde_json::Error>>()?,
             },
             interpretations: Document::in_words(&interpretations::all(words))?,
+            misconceptions: Document::in_words(&misconceptions::all(words))?,
             problems: Shelf {
                 list: Document::in_words(&problems::list(words))?,
                 by_name: ProblemKind::ALL

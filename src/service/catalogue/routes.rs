@@ -4,6 +4,7 @@ use super::amendments::Amendments;
 use super::checks::{self as shelves, CheckView, Checks};
 use super::editions::Editions;
 use super::interpretations::Interpretations;
+use super::misconceptions::Misconceptions;
 use super::problems::{ProblemKindView, Problems};
 use super::rules::{RuleView, Rules};
 use super::tables::{TableView, Tables};
@@ -31,6 +32,7 @@ pub fn routes() -> OpenApiRouter<Arc<Service>> {
         .routes(routes!(rules))
         .routes(routes!(rule))
         .routes(routes!(interpretations))
+        .routes(routes!(misconceptions))
         .routes(routes!(amendments))
         .routes(routes!(problems))
         .routes(routes!(problem))
@@ -140,6 +142,18 @@ async fn rule(State(service): Shared, request: Request) -> Answer {
 )]
 async fn interpretations(State(service): Shared, request: Request) -> Answer {
     respond(&request, &service.library().in_words().interpretations)
+}
+
+/// The misconceptions
+///
+/// What learners get wrong, check by check: each a named departure from the rules, with why it is wrong and where the code says
+/// so. A wrong answer is explained by those that give exactly its figure.
+#[utoipa::path(
+    get, path = "/v1/misconceptions", tag = "Teaching", operation_id = "misconceptions",
+    responses((status = 200, description = "The misconceptions.", body = Misconceptions)),
+)]
+async fn misconceptions(State(service): Shared, request: Request) -> Answer {
+    respond(&request, &service.library().in_words().misconceptions)
 }
 
 /// The figures that can be amended
