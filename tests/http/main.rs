@@ -8,6 +8,7 @@ mod check;
 mod combined;
 mod connections;
 mod documentation;
+mod drawings;
 mod examples;
 mod farewell;
 mod faults;
