@@ -50,8 +50,8 @@ pub(super) enum Look {
     Filling(usize),
 }
 
-/// How near to the edge of the paper a text may come.
-const EDGE: f64 = 8.0;
+/// How near to the edge of the paper the text of a dimension may come.
+const EDGE: f64 = 20.0;
 
 /// How many fillings the style tells apart.
 const FILLINGS: usize = 9;
@@ -93,6 +93,17 @@ impl Letters {
             Self::Small => "small",
             Self::Short => "missing",
         }
+    }
+
+    /// About how long a text is on paper.
+    pub fn width(self, text: &str) -> f64 {
+        text_width(text)
+            * match self {
+                Self::Heading => 1.35,
+                Self::Plain => 1.06,
+                Self::Strong | Self::Short => 1.24,
+                Self::Small => 0.91,
+            }
     }
 }
 
@@ -172,6 +183,14 @@ impl<'w> Sheet<'w> {
         self.body.text(text).raw("</text>\n");
     }
 
+    /// A number that a legend explains, legible on any hatching.
+    pub fn number(&mut self, centre: Point, number: usize) {
+        self.circle(centre, 9.0, Look::Filling(8));
+        // three digits are wider than the disc in the usual letters
+        let letters = if number < 100 { Letters::Strong } else { Letters::Small };
+        self.text(at(centre.x, centre.y + 4.5), Anchor::Middle, letters, &number.to_string());
+    }
+
     /// A dimension along a straight line: the line with its ends marked, and the text beside the middle of it.
     pub fn dimension(&mut self, from: Point, to: Point, letters: Letters, text: &str) {
         const TICK: f64 = 4.0;
@@ -191,7 +210,7 @@ impl<'w> Sheet<'w> {
         let middle = at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0);
         if dx.abs() >= dy.abs() {
             // a short line may lie near the edge: its text stays on the paper
-            let half = text_width(text) / 2.0 + EDGE;
+            let half = letters.width(text) / 2.0 + EDGE;
             let x = middle.x.min(self.width - half).max(half);
             self.text(at(x, middle.y - 5.0), Anchor::Middle, letters, text);
         } else {

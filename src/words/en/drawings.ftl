@@ -13,3 +13,36 @@ drawing-outlet-title = Volume of an outlet box
 drawing-outlet-available = Available { $figure }
 drawing-outlet-required = Required { $figure }
 drawing-space = Space { $space }
+drawing-outlet-own = Box { $figure }
+drawing-outlet-sections = rings, covers and extensions { $figure }
+drawing-outlet-barriers = barriers take { $figure }
+drawing-outlet-shared = shared out among the spaces { $figure }
+drawing-used = { $figure } used
+drawing-more-lines = { $number } more lines are not listed here.
+
+## Raceways
+
+drawing-raceway-title = Conductors in a raceway
+drawing-raceway-inside = Inside area { $figure }
+drawing-raceway-diameter = Inside diameter { $figure }
+drawing-raceway-allowed = Allowed { $figure }
+drawing-raceway-taken = Filled { $figure }
+drawing-raceway-raised = { $figure } over, permitted by { $rule }
+drawing-raceway-number = Conductors and cables: { $number }
+drawing-raceway-limit = { $limit ->
+    [one] One conductor or cable
+    [two] Two conductors or cables
+    [nipple] Nipple
+   *[over_two] Three or more conductors or cables
+}: at most { $percent }
+drawing-raceway-most = Most of this size: { $figure }
+drawing-raceway-room = Room for more { $what }: { $number }
+drawing-raceway-jam = Raceway to conductor, diameters: { $figure }
+drawing-raceway-fits = Smallest trade size that takes all
+drawing-raceway-no-size = none
+drawing-raceway-none = No trade size of the table takes all.
+drawing-raceway-assumed = No trade size was given: drawn in { $raceway }.
+drawing-raceway-lie = To scale. How they lie is one of many ways.
+drawing-raceway-as-areas = { $number } are too many to draw one by one: each size is drawn as the area that it takes, to scale.
+drawing-raceway-no-place = Find no place in the circle as drawn: { $number }
+drawing-raceway-more = Not drawn beside the raceway: { $number } more.

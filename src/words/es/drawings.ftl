@@ -13,3 +13,36 @@ drawing-outlet-title = Volumen de una caja de salida
 drawing-outlet-available = Disponible { $figure }
 drawing-outlet-required = Requerido { $figure }
 drawing-space = Espacio { $space }
+drawing-outlet-own = Caja { $figure }
+drawing-outlet-sections = anillos, tapas y extensiones { $figure }
+drawing-outlet-barriers = las barreras ocupan { $figure }
+drawing-outlet-shared = repartidos entre los espacios { $figure }
+drawing-used = { $figure } ocupado
+drawing-more-lines = Aquí no se listan { $number } líneas más.
+
+## Canalizaciones
+
+drawing-raceway-title = Conductores en una canalización
+drawing-raceway-inside = Área interior { $figure }
+drawing-raceway-diameter = Diámetro interior { $figure }
+drawing-raceway-allowed = Permitido { $figure }
+drawing-raceway-taken = Ocupado { $figure }
+drawing-raceway-raised = { $figure } de más, permitido por { $rule }
+drawing-raceway-number = Conductores y cables: { $number }
+drawing-raceway-limit = { $limit ->
+    [one] Un conductor o cable
+    [two] Dos conductores o cables
+    [nipple] Niple
+   *[over_two] Tres o más conductores o cables
+}: a lo más { $percent }
+drawing-raceway-most = Máximo de este tamaño: { $figure }
+drawing-raceway-room = Caben más de { $what }: { $number }
+drawing-raceway-jam = Canalización a conductor, diámetros: { $figure }
+drawing-raceway-fits = Menor tamaño comercial en que cabe todo
+drawing-raceway-no-size = ninguno
+drawing-raceway-none = En ningún tamaño comercial de la tabla cabe todo.
+drawing-raceway-assumed = No se dio tamaño comercial: dibujado en { $raceway }.
+drawing-raceway-lie = A escala. La posición de cada uno es una de muchas.
+drawing-raceway-as-areas = { $number } son demasiados para dibujarlos uno por uno: cada tamaño se dibuja como el área que ocupa, a escala.
+drawing-raceway-no-place = No hallan lugar en el círculo dibujado: { $number }
+drawing-raceway-more = No dibujados junto a la canalización: { $number } más.
