@@ -8,7 +8,7 @@ use elbowroom::checks::{Check, faults_of};
 use elbowroom::drawing::{Drawn, draw};
 use elbowroom::words::{Catalogue, Language};
 use roxmltree::{Document, Node};
-use serde_json::{Map, Value};
+use serde_json::{Map, Value, json};
 use std::fs;
 use std::path::Path;
 
@@ -63,19 +63,32 @@ fn hold(name: &str, svg: &str) {
 }
 
 fn hold_all<C: Drawn>(file: &str) {
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("drawings");
-    fs::create_dir_all(&folder).expect("a folder for drawings");
     let requests = requests::<C>(file);
     assert!(requests.len() >= 20, "{file}: {}", requests.len());
     for (place, (name, request)) in requests.iter().enumerate() {
-        for language in Language::ALL {
-            let svg = draw::<C>(request, Catalogue::of(language));
-            hold(name, &svg);
-            assert_eq!(svg, draw::<C>(request, Catalogue::of(language)), "{name}");
-            let file = format!("{}-{place:03}.{}.svg", C::NAME, language.tag());
-            fs::write(folder.join(file), svg).expect("a drawing");
-        }
+        hold_one::<C>(name, &format!("{place:03}"), request);
     }
+}
+
+/// Draws a request in every language, holds the drawings and leaves them to be looked at.
+fn hold_one<C: Drawn>(name: &str, mark: &str, request: &C::Request) -> String {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("drawings");
+    fs::create_dir_all(&folder).expect("a folder for drawings");
+    for language in Language::ALL {
+        let svg = draw::<C>(request, Catalogue::of(language));
+        hold(name, &svg);
+        assert_eq!(svg, draw::<C>(request, Catalogue::of(language)), "{name}");
+        let file = format!("{}-{mark}.{}.svg", C::NAME, language.tag());
+        fs::write(folder.join(file), svg).expect("a drawing");
+    }
+    draw::<C>(request, Catalogue::english())
+}
+
+/// Draws a request that no case has, given as JSON.
+fn drawn<C: Drawn>(name: &str, request: Value) -> String {
+    let request: C::Request = serde_json::from_value(request).expect(name);
+    assert!(faults_of::<C>(&request).is_empty(), "{name}");
+    hold_one::<C>(name, name, &request)
 }
 
 #[test]
@@ -86,4 +99,64 @@ fn every_outlet_box_is_drawn() {
 #[test]
 fn every_raceway_is_drawn() {
     hold_all::<RacewayFill>("raceway-fill.json");
+}
+
+/// How many circles of a drawing look in some way.
+fn circles(svg: &str, look: &str) -> usize {
+    let document = Document::parse(svg).expect("a drawing");
+    let all = document.descendants().filter(|node| node.has_tag_name("circle"));
+    all.filter(|node| node.attribute("class").is_some_and(|class| class.starts_with(look))).count()
+}
+
+fn conductors(size: &str, count: u32) -> Value {
+    json!([{"insulation": "THHN", "size": size, "count": count}])
+}
+
+#[test]
+fn raceways_at_their_extremes_are_drawn() {
+    let emt = |size: &str| json!({"kind": "EMT", "trade_size": size});
+    let one = drawn::<RacewayFill>(
+        "one-conductor",
+        json!({"raceway": emt("4"), "conductors": conductors("14 AWG", 1)}),
+    );
+    assert_eq!((circles(&one, "filling-1"), circles(&one, "short")), (1, 0));
+    let many =
+        json!({"raceway": {"kind": "RMC", "trade_size": "6"}, "conductors": conductors("14 AWG", 500)});
+    assert_eq!(circles(&drawn::<RacewayFill>("five-hundred", many), "filling-1"), 500);
+    for count in [1000, 8000] {
+        let crowd = json!({"raceway": {"kind": "RMC", "trade_size": "6"}, "conductors": [
+            {"insulation": "THHN", "size": "14 AWG", "count": count / 2},
+            {"insulation": "THHN", "size": "12 AWG", "count": count / 2},
+        ]});
+        let crowd = drawn::<RacewayFill>(&format!("crowd-{count}"), crowd);
+        assert_eq!(circles(&crowd, "short"), 0);
+        assert!(crowd.contains(&format!("{count} are too many to draw one by one")));
+    }
+    // half of them would fill more than the whole inside
+    let over = json!({"raceway": emt("1"), "conductors": conductors("6 AWG", 24)});
+    let over = drawn::<RacewayFill>("over-full", over);
+    let laid = circles(&over, "filling-1");
+    assert!((10..=13).contains(&laid), "{laid}");
+    assert_eq!(laid + circles(&over, "short"), 24);
+    assert!(over.contains(&format!("Find no place in the circle as drawn: {}", 24 - laid)));
+    // a cable as wide as can be asked for beside a raceway as small as there is
+    let wide = json!({"units": "si", "raceway": {"kind": "FMC", "trade_size": "3/8"}, "cables": [
+        {"diameter": 120}, {"diameter": 3, "count": 2}]});
+    assert_eq!(circles(&drawn::<RacewayFill>("wide-cable", wide), "short"), 1);
+    // two that the limit of a nipple permits, and that no circle of that width can hold
+    let nipple = json!({"raceway": {"kind": "EMT", "trade_size": "1", "nipple": true}, "cables": [
+        {"diameter": 0.57, "count": 2}]});
+    let nipple = drawn::<RacewayFill>("nipple", nipple);
+    assert!(nipple.contains(">Complies<"));
+    assert_eq!((circles(&nipple, "filling-1"), circles(&nipple, "short")), (1, 1));
+    let sizes: Vec<Value> =
+        (1..=180).map(|size| json!({"diameter": f64::from(size) / 1000.0, "count": 2})).collect();
+    let sizes =
+        json!({"raceway": emt("4"), "measured_conductors": sizes, "reference": "A long name ".repeat(6)});
+    let sizes = drawn::<RacewayFill>("many-sizes", sizes);
+    assert!(sizes.contains("120 more lines are not listed here"));
+    let none = json!({"conductors": conductors("14 AWG", 7), "cables": [{"diameter": 115, "count": 3}],
+        "kinds": ["ENT"], "units": "si"});
+    let none = drawn::<RacewayFill>("no-trade-size", none);
+    assert!(none.contains("No trade size of the table takes all.") && circles(&none, "short") == 0);
 }

@@ -84,12 +84,17 @@ impl<'b> CrossSection<'b> {
             sheet.group(&bundle.told, |sheet| {
                 for place in places.iter().flatten().map(on_paper) {
                     sheet.circle(place, radius, Look::Filling(line));
-                    if radius >= NUMBERED {
+                    if self.is_numbered(radius) {
                         sheet.number(place, line + 1);
                     }
                 }
             });
         }
+    }
+
+    /// Whether a circle of some radius on paper bears the number of its line, which tells nothing where there is one only.
+    fn is_numbered(&self, radius: f64) -> bool {
+        radius >= NUMBERED && self.bundles.len() > 1
     }
 
     /// Draws each line as the area that it takes, one upon the other, as if it were poured in.
@@ -128,7 +133,7 @@ impl<'b> CrossSection<'b> {
             }
             let centre = at(x + radius, y + radius);
             sheet.circle(centre, radius, look(line));
-            if radius >= NUMBERED {
+            if self.is_numbered(radius) {
                 sheet.number(centre, line + 1);
             }
             (x, high, drawn) = (x + 2.0 * radius + 6.0, high.max(2.0 * radius), drawn + 1);

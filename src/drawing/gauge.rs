@@ -177,7 +177,7 @@ pub(super) fn row(
     shown: &mut Vec<String>,
 ) -> f64 {
     let right = sheet.width() - MARGIN;
-    let room = right - MARGIN - indent - Letters::Small.width(citation) - 16.0;
+    let room = right - MARGIN - indent - Letters::Small.width(citation) - 30.0;
     let letters = (room / Letters::Plain.width("x")).max(20.0) as usize;
     let mut y = top;
     sheet.text(at(right, y + 12.0), Anchor::End, Letters::Small, citation);

@@ -149,7 +149,10 @@ fn distance(one: Point, other: Point) -> f64 {
 }
 
 /// Where two circles meet; nowhere, or twice, which may be the same point.
-fn meeting((centre, radius): (Point, f64), (other, other_radius): (Point, f64)) -> impl Iterator<Item = Point> {
+fn meeting(
+    (centre, radius): (Point, f64),
+    (other, other_radius): (Point, f64),
+) -> impl Iterator<Item = Point> {
     let apart = distance(centre, other);
     let along = (apart * apart + radius * radius - other_radius * other_radius) / (2.0 * apart);
     let square = radius * radius - along * along;
@@ -176,7 +179,10 @@ mod tests {
         for (index, (centre, radius)) in laid.iter().enumerate() {
             assert!(distance(*centre, at(0.0, 0.0)) <= inside - radius + rounding, "{centre:?} is outside");
             for (other, other_radius) in &laid[..index] {
-                assert!(distance(*centre, *other) >= radius + other_radius - rounding, "{centre:?} {other:?}");
+                assert!(
+                    distance(*centre, *other) >= radius + other_radius - rounding,
+                    "{centre:?} {other:?}"
+                );
             }
         }
     }

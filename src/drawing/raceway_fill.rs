@@ -175,7 +175,13 @@ impl Page<'_> {
     }
 
     /// Draws what found no place.
-    fn beside(&self, sheet: &mut Sheet<'_>, section: &CrossSection<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
+    fn beside(
+        &self,
+        sheet: &mut Sheet<'_>,
+        section: &CrossSection<'_>,
+        top: f64,
+        shown: &mut Vec<String>,
+    ) -> f64 {
         let words = self.words;
         let mut y = top + 10.0;
         let short = self.raceway.is_some();
@@ -274,6 +280,9 @@ impl Page<'_> {
         let fill = outcome.fill.as_ref();
         let most = self.raceway.as_ref().map(|raceway| {
             let mut most = Span::of(raceway.allowed, "drawing-raceway-allowed", words);
+            if let Some(percent) = fill.map(|fill| fill.limit_percent) {
+                most.told = format!("{} · {}", most.told, figure(percent.value, percent.unit));
+            }
             if let Some(step) = step_of(self.proof(), raceway.allowed) {
                 most.told = format!("{} · {}", most.told, self.citation(step.rule));
             }

@@ -212,7 +212,9 @@ impl<'w> Sheet<'w> {
             // a short line may lie near the edge: its text stays on the paper
             let half = letters.width(text) / 2.0 + EDGE;
             let x = middle.x.min(self.width - half).max(half);
-            self.text(at(x, middle.y - 5.0), Anchor::Middle, letters, text);
+            // one that is wider than its line stands clear of the ends of the line
+            let lift = if letters.width(text) > length { TICK + 4.0 } else { TICK + 1.0 };
+            self.text(at(x, middle.y - lift), Anchor::Middle, letters, text);
         } else {
             self.text(at(middle.x + 6.0, middle.y + 4.0), Anchor::Start, letters, text);
         }

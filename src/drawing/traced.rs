@@ -23,7 +23,8 @@ pub(super) fn made_by(
     operation: Operation,
     rule: &'static Rule,
 ) -> Option<[Figure; 2]> {
-    let step = step_of(proof, figure).filter(|step| step.operation == operation && step.rule.id == rule.id)?;
+    let step =
+        step_of(proof, figure).filter(|step| step.operation == operation && step.rule.id == rule.id)?;
     match proof.operands(step) {
         [one, other] => Some([figure_at(proof, *one)?, figure_at(proof, *other)?]),
         _ => None,
