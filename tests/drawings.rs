@@ -2,6 +2,7 @@
 //!
 //! The drawings are left in the folder for temporary files of the build, to be looked at.
 
+use elbowroom::checks::conduit_body::ConduitBodyCheck;
 use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, faults_of};
@@ -99,6 +100,11 @@ fn every_outlet_box_is_drawn() {
 #[test]
 fn every_raceway_is_drawn() {
     hold_all::<RacewayFill>("raceway-fill.json");
+}
+
+#[test]
+fn every_conduit_body_is_drawn() {
+    hold_all::<ConduitBodyCheck>("conduit-bodies.json");
 }
 
 /// How many circles of a drawing look in some way.

@@ -12,8 +12,9 @@ pub(super) const BAR: f64 = 46.0;
 const ROW: f64 = 20.0;
 /// The most things that a legend lists one by one.
 const MOST_LISTED: usize = 60;
-/// The width that the numbers of a legend take.
+/// The width that the fillings and numbers of a legend take, and the fillings alone.
 const NUMBERS: f64 = 54.0;
+const UNNUMBERED: f64 = 36.0;
 
 /// A size along the bar, with what is said of it.
 pub(super) struct Span {
@@ -135,6 +136,9 @@ impl Gauge {
 
     /// The numbers of the shares, above all hatching.
     fn numbers(&self, sheet: &mut Sheet<'_>, scale: f64, y: f64) {
+        if !self.is_numbered() {
+            return;
+        }
         let mut x = MARGIN;
         for (place, share) in self.shares.iter().enumerate().take(MOST_LISTED) {
             let long = share.size * scale;
@@ -145,15 +149,23 @@ impl Gauge {
         }
     }
 
+    /// Whether shares bear numbers, which tell nothing where there is one only.
+    const fn is_numbered(&self) -> bool {
+        self.shares.len() > 1
+    }
+
     /// What each share is, with its rule at the right edge.
     pub fn legend(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
         let words = sheet.words();
         let mut y = top;
         for (place, share) in self.shares.iter().enumerate().take(MOST_LISTED) {
             sheet.rectangle(at(MARGIN, y), 26.0, 14.0, Look::Filling(place));
-            let number = (place + 1).to_string();
-            sheet.text(at(MARGIN + 46.0, y + 12.0), Anchor::End, Letters::Strong, &number);
-            y = row(sheet, y, NUMBERS, &share.told, &share.citation, shown);
+            if self.is_numbered() {
+                let number = (place + 1).to_string();
+                sheet.text(at(MARGIN + 46.0, y + 12.0), Anchor::End, Letters::Strong, &number);
+            }
+            let indent = if self.is_numbered() { NUMBERS } else { UNNUMBERED };
+            y = row(sheet, y, indent, &share.told, &share.citation, shown);
         }
         let more = self.shares.len().saturating_sub(MOST_LISTED);
         if more > 0 {

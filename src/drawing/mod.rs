@@ -6,6 +6,7 @@
 //!
 //! Places on paper are binary floating point: nothing of the proof depends on them.
 
+mod conduit_body;
 mod cross_section;
 mod gauge;
 mod head;

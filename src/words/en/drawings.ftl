@@ -46,3 +46,29 @@ drawing-raceway-lie = To scale. How they lie is one of many ways.
 drawing-raceway-as-areas = { $number } are too many to draw one by one: each size is drawn as the area that it takes, to scale.
 drawing-raceway-no-place = Find no place in the circle as drawn: { $number }
 drawing-raceway-more = Not drawn beside the raceway: { $number } more.
+
+## Conduit bodies
+
+drawing-body-title = Conduit body { $shape ->
+    [straight] with opposite openings
+    [back_outlet] with an outlet in the back
+    [side_outlet] with an outlet in the side
+    [tee] with three openings
+   *[cross] with four openings or more
+}
+drawing-body-from-cover = Seen from the cover
+drawing-body-from-side = Seen from the side, the cover above
+drawing-body-to-scale = To scale. Where openings stand on their walls is not given.
+drawing-body-dashed = Dashed: a size that is required or only assumed.
+drawing-body-not-to-scale = Not to scale: no length is given or asked.
+drawing-body-smaller = { $figure } smaller, by its marking
+drawing-body-spliced = spliced
+drawing-body-bare = bare
+drawing-body-compact = compact
+drawing-body-more = and { $number } more
+drawing-body-governs = governs
+drawing-body-apart = Apart { $figure }
+drawing-body-too-close = Too close
+drawing-body-by-mark = Closer, as its marking permits
+drawing-body-cross-section = Cross-section of the body
+drawing-body-overfull = More than is allowed

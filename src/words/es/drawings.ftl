@@ -46,3 +46,29 @@ drawing-raceway-lie = A escala. La posición de cada uno es una de muchas.
 drawing-raceway-as-areas = { $number } son demasiados para dibujarlos uno por uno: cada tamaño se dibuja como el área que ocupa, a escala.
 drawing-raceway-no-place = No hallan lugar en el círculo dibujado: { $number }
 drawing-raceway-more = No dibujados junto a la canalización: { $number } más.
+
+## Cuerpos de tubo conduit
+
+drawing-body-title = Cuerpo de tubo conduit { $shape ->
+    [straight] con aberturas opuestas
+    [back_outlet] con salida en el fondo
+    [side_outlet] con salida en el costado
+    [tee] con tres aberturas
+   *[cross] con cuatro aberturas o más
+}
+drawing-body-from-cover = Visto desde la tapa
+drawing-body-from-side = Visto de costado, la tapa arriba
+drawing-body-to-scale = A escala. No se indica en qué punto de su pared está cada abertura.
+drawing-body-dashed = De trazos: una medida requerida o solo supuesta.
+drawing-body-not-to-scale = Sin escala: ninguna longitud se da ni se pide.
+drawing-body-smaller = { $figure } menos, por su marca
+drawing-body-spliced = empalmados
+drawing-body-bare = desnudo
+drawing-body-compact = compacto
+drawing-body-more = y { $number } más
+drawing-body-governs = rige
+drawing-body-apart = Separadas { $figure }
+drawing-body-too-close = Demasiado cerca
+drawing-body-by-mark = Más cerca, como lo permite su marca
+drawing-body-cross-section = Sección transversal del cuerpo
+drawing-body-overfull = Más de lo permitido
