@@ -1,7 +1,7 @@
 //! A bar that shows what there is, what of it may be taken, and what is taken, each thing with its share.
 
 use super::head::MARGIN;
-use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at};
+use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, letters_in};
 use crate::derivation::Figure;
 use crate::quantity::Decimal;
 use crate::rulebook::{Edition, Rule, rules};
@@ -189,8 +189,8 @@ pub(super) fn row(
     shown: &mut Vec<String>,
 ) -> f64 {
     let right = sheet.width() - MARGIN;
-    let room = right - MARGIN - indent - Letters::Small.width(citation) - 30.0;
-    let letters = (room / Letters::Plain.width("x")).max(20.0) as usize;
+    let room = right - MARGIN - indent - Letters::Small.width(citation) - 20.0;
+    let letters = letters_in(room, Letters::Plain, told);
     let mut y = top;
     sheet.text(at(right, y + 12.0), Anchor::End, Letters::Small, citation);
     for line in wrap(told, letters, 0).lines() {

@@ -3,7 +3,7 @@
 use super::Drawn;
 use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, told_of};
 use super::head::{BELOW, MARGIN, description, head, name_of};
-use super::sheet::{Anchor, Letters, Sheet, approximate, at, short_text};
+use super::sheet::{Anchor, Letters, Sheet, approximate, at, letters_in, short_text};
 use super::traced::made_by;
 use crate::checks::outlet_fill::{
     NotCounted, OutletFill, OutletFillOutcome, OutletFillRequest, SpaceFill, TallyLine,
@@ -15,8 +15,6 @@ use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER};
 use crate::words::{Catalogue, figure, wrap};
 
 const WIDTH: f64 = 720.0;
-/// About how many small letters fit in the width.
-const LETTERS: usize = 112;
 
 impl Drawn for OutletFill {
     fn draw(
@@ -191,7 +189,8 @@ pub(super) fn left_out(
         shown.push(format!("{}:", words.label("not_counted")));
     }
     for text in told {
-        for line in wrap(&text, LETTERS, 0).lines() {
+        let letters = letters_in(WIDTH - 2.0 * MARGIN, Letters::Small, &text);
+        for line in wrap(&text, letters, 0).lines() {
             y += 16.0;
             sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, line);
         }

@@ -4,7 +4,7 @@ use super::Drawn;
 use super::cross_section::{Bundle, CrossSection};
 use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, citation_of, told_of};
 use super::head::{BELOW, MARGIN, description, head, name_of};
-use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, short_text};
+use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, letters_in, short_text};
 use super::traced::{operands_of, step_of};
 use crate::checks::raceway_fill::{
     Fullness, RacewayFill, RacewayFillOutcome, RacewayFillRequest, RacewayTallyLine,
@@ -334,7 +334,7 @@ struct Column<'s> {
 
 impl Column<'_> {
     fn line(&mut self, sheet: &mut Sheet<'_>, letters: Letters, told: &str) {
-        let most = ((WIDTH - MARGIN - FACTS) / letters.width("x")) as usize;
+        let most = letters_in(WIDTH - MARGIN - FACTS, letters, told);
         for line in wrap(told, most, 0).lines() {
             sheet.text(at(FACTS, self.y), Anchor::Start, letters, &short_text(line, most + 4));
             self.y += 18.0;

@@ -99,10 +99,10 @@ impl Letters {
     pub fn width(self, text: &str) -> f64 {
         text_width(text)
             * match self {
-                Self::Heading => 1.35,
-                Self::Plain => 1.06,
-                Self::Strong | Self::Short => 1.24,
-                Self::Small => 0.91,
+                Self::Heading => 1.31,
+                Self::Plain => 1.0,
+                Self::Strong | Self::Short => 1.14,
+                Self::Small => 0.85,
             }
     }
 }
@@ -258,9 +258,23 @@ fn attributes(pairs: &[(&str, f64)]) -> String {
     text
 }
 
-/// About how long a text is on paper, in the plain letters.
+/// About how long a text is on paper, in the plain letters of a wide typeface.
 pub(super) fn text_width(text: &str) -> f64 {
-    text.chars().count() as f64 * 6.6
+    let of = |letter: char| match letter {
+        ' ' | '.' | ',' | ':' | ';' | '·' | '\'' | '(' | ')' | '/' | '-' | '|' | 'f' | 'i' | 'j' | 'l'
+        | 'r' | 't' => 4.7,
+        '0'..='9' => 8.3,
+        'm' | 'w' | 'M' | 'W' | '×' | '=' | '+' | '−' => 10.9,
+        _ if letter.is_uppercase() => 8.9,
+        _ => 7.8,
+    };
+    text.chars().map(of).sum()
+}
+
+/// How many letters of a text, which are as wide as they are on average, fit into a room.
+pub(super) fn letters_in(room: f64, letters: Letters, text: &str) -> usize {
+    let average = letters.width(text) / text.chars().count().max(1) as f64;
+    (room / average.max(1.0)).max(8.0) as usize
 }
 
 /// A text that is cut where it would be longer than some number of letters.

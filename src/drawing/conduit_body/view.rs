@@ -1,8 +1,8 @@
 //! A body seen from its cover and from its side, to one scale.
 
-use super::super::gauge::{citation_of, told_of};
+use super::super::gauge::told_of;
 use super::super::head::MARGIN;
-use super::super::sheet::{Anchor, Letters, Look, Point, Sheet, at};
+use super::super::sheet::{Anchor, Letters, Look, Point, Sheet, approximate, at, letters_in};
 use super::measures::{Extent, Known, Measures, Opening};
 use super::{Page, WIDTH, raceway_of};
 use crate::checks::conduit_body::HubPlace::{self, Back, End, OppositeEnd, OppositeSide, Side};
@@ -19,6 +19,10 @@ const STUB: f64 = 30.0;
 /// The room for the name of the opposite end, and for that of a side.
 const NAME: f64 = 92.0;
 const NAME_HEIGHT: f64 = 18.0;
+/// The height of the name of an end, above and below its middle.
+const NAME_HALF: f64 = 27.0;
+/// How near to the edge of the paper a dimension may be told.
+const EDGE: f64 = 8.0;
 /// How far apart numbers of pulls stand at the least.
 const APART: f64 = 21.0;
 
@@ -141,7 +145,11 @@ impl Page<'_> {
             .into_iter()
             .filter(|place| upright(*place).is_none())
             .collect();
+        // an opening that is wider than the body stands out above and below
         let bulge = (measures.widest(&seen) - view.extent.size).max(0.0) * view.scale / 2.0;
+        // so is a name that is higher than the body
+        let named = (NAME_HALF - view.extent.size * view.scale / 2.0).max(0.0);
+        let bulge = if view.is_plan { bulge.max(named) } else { bulge };
         view.top = start + 30.0 + above.max(over).max(bulge);
         self.walls(sheet, &view);
         for opening in &measures.openings {
@@ -265,8 +273,12 @@ impl Page<'_> {
             let free = |place: &Point| {
                 numbered.iter().all(|other: &Point| (place.x - other.x).hypot(place.y - other.y) >= APART)
             };
-            let places = [0.5, 0.35, 0.65, 0.2, 0.8].map(|share| curve.point(share));
-            if let Some(place) = places.into_iter().find(free)
+            let inside = [0.5, 0.35, 0.65, 0.2, 0.8].map(|share| curve.point(share));
+            let outside = [(from, curve.from), (to, curve.to)].map(|(opening, end)| {
+                let out = view.outward(opening.hub.place);
+                at(end.x + out.x / 2.0, end.y + out.y / 2.0)
+            });
+            if let Some(place) = inside.into_iter().chain(outside).find(free)
                 && view.is_plan
             {
                 numbered.push(place);
@@ -299,7 +311,7 @@ impl Page<'_> {
             dimension(0.0, length.size, Letters::Plain, format!("{} {given}", words.label(length.name)));
         }
         if let Some(minimum) = length.minimum {
-            let least = super::super::sheet::approximate(minimum.value);
+            let least = approximate(minimum.value);
             dimension(0.0, least, Letters::Plain, self.told_minimum(length));
         }
         if length.missing > 0.0 {
@@ -321,14 +333,12 @@ impl Page<'_> {
         let x = end + if named { STUB + NAME } else { 24.0 };
         let (top, bottom, missing) = (view.top, view.bottom(), extent.missing * view.scale);
         sheet.dimension(at(x, top), at(x, bottom), Letters::Plain, "");
-        let mut lines: Vec<(Letters, String)> = Vec::new();
-        let name = words.label(extent.name).into_owned();
-        lines.extend(extent.given.as_ref().map(|given| (Letters::Plain, format!("{name} {given}"))));
-        if extent.given.is_none() {
-            lines.push((Letters::Plain, name));
-        }
-        if extent.minimum.is_some() {
-            lines.push((Letters::Plain, self.told_minimum(extent)));
+        let name = words.label(extent.name);
+        let given = extent.given.as_ref().map_or_else(|| name.to_string(), |given| format!("{name} {given}"));
+        let mut lines = vec![(Letters::Plain, given)];
+        if let Some(minimum) = extent.minimum {
+            lines.push((Letters::Plain, told_of("drawing-outlet-required", minimum, words)));
+            lines.extend(extent.rule.map(|rule| (Letters::Small, self.citation(rule))));
         }
         if extent.missing > 0.0 {
             let letters = if self.is_short(extent) { Letters::Short } else { Letters::Plain };
@@ -337,11 +347,11 @@ impl Page<'_> {
             lines.push((letters, self.told_missing(extent)));
         }
         shown.extend(lines.iter().map(|(_, told)| format!("{told}.")));
-        let most = ((WIDTH - MARGIN - x - 10.0) / Letters::Plain.width("x")).max(8.0) as usize;
+        let room = WIDTH - EDGE - x - 10.0;
         let lines: Vec<(Letters, String)> = lines
             .into_iter()
             .flat_map(|(letters, told)| {
-                let broken = wrap(&told, most, 0);
+                let broken = wrap(&told, letters_in(room, letters, &told), 0);
                 broken.lines().map(|line| (letters, line.to_owned())).collect::<Vec<_>>()
             })
             .collect();
@@ -360,7 +370,7 @@ impl Page<'_> {
     fn told_minimum(&self, extent: &Extent) -> String {
         let words = self.words;
         let told = extent.minimum.map(|minimum| told_of("drawing-outlet-required", minimum, words));
-        let rule = extent.rule.map(|rule| citation_of(rule, self.request.edition, words));
+        let rule = extent.rule.map(|rule| self.citation(rule));
         [told, rule].into_iter().flatten().collect::<Vec<_>>().join(" · ")
     }
 
