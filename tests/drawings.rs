@@ -2,6 +2,8 @@
 //!
 //! The drawings are left in the folder for temporary files of the build, to be looked at.
 
+#![expect(clippy::panic, reason = "a drawing that is no XML fails where it stands")]
+
 use elbowroom::checks::conduit_body::ConduitBodyCheck;
 use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::raceway_fill::RacewayFill;
@@ -40,7 +42,7 @@ fn hold(name: &str, svg: &str) {
     let document = Document::parse(svg).unwrap_or_else(|error| panic!("{name}: {error}\n{svg}"));
     let root = document.root_element();
     let (width, height) = (number(root, "width"), number(root, "height"));
-    assert!(width >= 200.0 && height >= 100.0 && height < 6000.0, "{name}: {width} by {height}");
+    assert!(width >= 200.0 && (100.0..6000.0).contains(&height), "{name}: {width} by {height}");
     let told = |tag: &str| root.children().find(|node| node.has_tag_name(tag)).and_then(|node| node.text());
     assert!(told("title").is_some_and(|title| title.len() > 5), "{name} has no title");
     assert!(told("desc").is_some_and(|desc| desc.len() > 60), "{name} has no description");
@@ -130,7 +132,7 @@ proptest! {
     #[test]
     fn conductors_lie_in_their_raceway_and_every_one_is_drawn_or_counted(
         size in prop::sample::select(vec!["1/2", "1", "2", "4"]),
-        lines in prop::collection::btree_map(1_u32..1200, 1_u32..60, 1..8),
+        lines in prop::collection::btree_map(1_u32..1200, 1_u32..36, 1..8),
     ) {
         let measured: Vec<Value> = lines
             .iter()
@@ -175,8 +177,8 @@ fn raceways_at_their_extremes_are_drawn() {
     );
     assert_eq!((circles(&one, "filling-1"), circles(&one, "short")), (1, 0));
     let many =
-        json!({"raceway": {"kind": "RMC", "trade_size": "6"}, "conductors": conductors("14 AWG", 500)});
-    assert_eq!(circles(&drawn::<RacewayFill>("five-hundred", many), "filling-1"), 500);
+        json!({"raceway": {"kind": "RMC", "trade_size": "6"}, "conductors": conductors("14 AWG", 250)});
+    assert_eq!(circles(&drawn::<RacewayFill>("as-many-as-are-laid", many), "filling-1"), 250);
     for count in [1000, 8000] {
         let crowd = json!({"raceway": {"kind": "RMC", "trade_size": "6"}, "conductors": [
             {"insulation": "THHN", "size": "14 AWG", "count": count / 2},
@@ -204,11 +206,11 @@ fn raceways_at_their_extremes_are_drawn() {
     assert!(nipple.contains(">Complies<"));
     assert_eq!((circles(&nipple, "filling-1"), circles(&nipple, "short")), (1, 1));
     let sizes: Vec<Value> =
-        (1..=180).map(|size| json!({"diameter": f64::from(size) / 1000.0, "count": 2})).collect();
+        (1..=120).map(|size| json!({"diameter": f64::from(size) / 500.0, "count": 2})).collect();
     let sizes =
         json!({"raceway": emt("4"), "measured_conductors": sizes, "reference": "A long name ".repeat(6)});
     let sizes = drawn::<RacewayFill>("many-sizes", sizes);
-    assert!(sizes.contains("120 more lines are not listed here"));
+    assert!(sizes.contains("60 more lines are not listed here"));
     let none = json!({"conductors": conductors("14 AWG", 7), "cables": [{"diameter": 115, "count": 3}],
         "kinds": ["ENT"], "units": "si"});
     let none = drawn::<RacewayFill>("no-trade-size", none);

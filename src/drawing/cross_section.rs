@@ -6,7 +6,7 @@ use super::sheet::{Look, Point, Sheet, at};
 use std::f64::consts::PI;
 
 /// The most conductors that are laid one by one.
-pub(super) const MOST_SINGLE: usize = 500;
+pub(super) const MOST_SINGLE: usize = 250;
 /// The most that are drawn beside the raceway, and the most rows that they take.
 const MOST_BESIDE: usize = 60;
 const MOST_ROWS: usize = 2;
