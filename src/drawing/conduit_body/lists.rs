@@ -4,7 +4,7 @@ use super::super::gauge::{BAR, Balance, Gauge, Span, row, told_of};
 use super::super::head::MARGIN;
 use super::super::outlet_fill::{left_out, shares};
 use super::super::sheet::{Sheet, approximate, at};
-use super::{Page, WIDTH, raceway_of, told};
+use super::{Page, WIDTH, comparison, raceway_of, told};
 use crate::checks::Status;
 use crate::checks::conduit_body::{BodyPull, HubFill};
 use crate::checks::pull_box::{AxisSize, ConductorGroup, EntryDistanceOf};
@@ -118,7 +118,7 @@ impl Page<'_> {
             let key = if short { "drawing-body-too-close" } else { "drawing-body-by-mark" };
             Balance { told: words.fixed(key).to_owned(), short }
         });
-        self.comparison(apart, required, balance)
+        comparison(apart, required, balance)
     }
 
     /// The cross-section, and how full each opening is.
@@ -137,7 +137,7 @@ impl Page<'_> {
                 Span { size: approximate(area), told }
             });
             let balance = small.margin.map(|margin| Balance::of(margin, words));
-            let gauge = self.comparison(given, taken, balance);
+            let gauge = comparison(given, taken, balance);
             y = gauge.draw(sheet, Gauge::scale_of([&gauge], WIDTH), y, shown);
         }
         if small.hubs.is_empty() {
@@ -177,7 +177,7 @@ impl Page<'_> {
         });
         let told = || words.fixed("drawing-body-overfull").to_owned();
         let balance = over.then(|| Balance { told: told(), short: true });
-        self.comparison(Some(allowed), taken, balance)
+        comparison(Some(allowed), taken, balance)
     }
 
     /// What is spliced or connected in the body, of its marked volume.

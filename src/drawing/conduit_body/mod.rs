@@ -2,6 +2,7 @@
 
 mod lists;
 mod measures;
+mod strands;
 mod view;
 
 use super::Drawn;
@@ -88,12 +89,12 @@ impl Page<'_> {
         shown.push(format!("{told}:"));
         top + 28.0
     }
+}
 
-    /// A gauge that compares what is required with what there is; one thing is taken, so it has no legend.
-    fn comparison(&self, most: Option<Span>, taken: Span, balance: Option<Balance>) -> Gauge {
-        let share = Share { told: taken.told.clone(), citation: String::new(), size: taken.size };
-        Gauge { whole: None, most, joint: None, taken, balance, shares: vec![share], bar: LOW_BAR }
-    }
+/// A gauge that compares what is required with what there is; one thing is taken, so it has no legend.
+fn comparison(most: Option<Span>, taken: Span, balance: Option<Balance>) -> Gauge {
+    let share = Share { told: taken.told.clone(), citation: String::new(), size: taken.size };
+    Gauge { whole: None, most, joint: None, taken, balance, shares: vec![share], bar: LOW_BAR }
 }
 
 /// `EMT 2`.

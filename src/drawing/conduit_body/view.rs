@@ -23,12 +23,10 @@ const NAME_HEIGHT: f64 = 18.0;
 const NAME_HALF: f64 = 27.0;
 /// How near to the edge of the paper a dimension may be told.
 const EDGE: f64 = 8.0;
-/// How far apart numbers of pulls stand at the least.
-const APART: f64 = 21.0;
 
 /// How an opening lies in a view.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Facing {
+pub(super) enum Facing {
     /// In the left or right wall.
     Across,
     /// In the upper or lower wall.
@@ -38,17 +36,17 @@ enum Facing {
 }
 
 /// One view: where it lies on paper, and what it shows.
-struct View<'v> {
-    measures: &'v Measures<'v>,
+pub(super) struct View<'v> {
+    pub measures: &'v Measures<'v>,
     /// The direction from the upper to the lower wall.
     extent: &'v Extent,
-    is_plan: bool,
-    scale: f64,
+    pub is_plan: bool,
+    pub scale: f64,
     top: f64,
 }
 
 impl View<'_> {
-    fn facing(&self, place: HubPlace) -> Facing {
+    pub fn facing(&self, place: HubPlace) -> Facing {
         match (place, self.is_plan) {
             (End | OppositeEnd, _) => Facing::Across,
             (Side | OppositeSide, true) | (Back, false) => Facing::Upright,
@@ -69,7 +67,7 @@ impl View<'_> {
     }
 
     /// Where an opening is, moved along its wall.
-    fn point(&self, opening: &Opening<'_>, moved: f64) -> Point {
+    pub fn point(&self, opening: &Opening<'_>, moved: f64) -> Point {
         let along = LEFT + opening.along * self.scale;
         match (opening.hub.place, self.facing(opening.hub.place)) {
             (_, Facing::Across) => at(along, self.middle() + moved),
@@ -80,7 +78,7 @@ impl View<'_> {
     }
 
     /// Out of the body from an opening, as far as its raceway is drawn.
-    fn outward(&self, place: HubPlace) -> Point {
+    pub fn outward(&self, place: HubPlace) -> Point {
         let beyond = |extent: &Extent| STUB + extent.missing * self.scale;
         match (place, self.facing(place)) {
             (End, _) => at(-STUB, 0.0),
@@ -238,58 +236,6 @@ impl Page<'_> {
         shown.push(format!("{told}."));
     }
 
-    /// Every pull as a line between its openings, with its number where there is room.
-    fn strands(&self, sheet: &mut Sheet<'_>, view: &View<'_>) {
-        let joins = |pull: usize| -> Vec<[HubPlace; 2]> {
-            let between =
-                self.request.pulls.get(pull).map(|pull| pull.between.as_slice()).unwrap_or_default();
-            let first = between.first().copied();
-            first
-                .into_iter()
-                .flat_map(|first| between.iter().skip(1).map(move |other| [first, *other]))
-                .collect()
-        };
-        let pulls = self.request.pulls.len();
-        let all: Vec<(usize, [HubPlace; 2])> =
-            (0..pulls).flat_map(|pull| joins(pull).into_iter().map(move |pair| (pull, pair))).collect();
-        let same = |one: &[HubPlace; 2], other: &[HubPlace; 2]| one == other || *one == [other[1], other[0]];
-        let mut numbered: Vec<Point> = Vec::new();
-        let mut numbers: Vec<(Point, usize)> = Vec::new();
-        for (index, (pull, pair)) in all.iter().enumerate() {
-            let beside = all.iter().filter(|(_, other)| same(pair, other)).count() as f64;
-            let before = all.iter().take(index).filter(|(_, other)| same(pair, other)).count() as f64;
-            let [Some(from), Some(to)] = pair.map(|place| view.measures.opening(place)) else { continue };
-            let narrow = from.radius.min(to.radius) * view.scale;
-            let moved = (before - (beside - 1.0) / 2.0) * (1.5 * narrow / beside).min(10.0);
-            let curve = Curve::between(view, from, to, moved);
-            let large =
-                self.request.pulls.get(*pull).is_some_and(crate::checks::conduit_body::BodyPull::is_large);
-            let look = if large { Look::Firm } else { Look::Thin };
-            for (opening, end) in [(from, curve.from), (to, curve.to)] {
-                let out = view.outward(opening.hub.place);
-                sheet.line(end, at(end.x + out.x * 0.8, end.y + out.y * 0.8), look);
-            }
-            sheet.curve(curve.from, curve.bend, curve.to, look);
-            let free = |place: &Point| {
-                numbered.iter().all(|other: &Point| (place.x - other.x).hypot(place.y - other.y) >= APART)
-            };
-            let inside = [0.5, 0.35, 0.65, 0.2, 0.8].map(|share| curve.point(share));
-            let outside = [(from, curve.from), (to, curve.to)].map(|(opening, end)| {
-                let out = view.outward(opening.hub.place);
-                at(end.x + out.x / 2.0, end.y + out.y / 2.0)
-            });
-            if let Some(place) = inside.into_iter().chain(outside).find(free)
-                && view.is_plan
-            {
-                numbered.push(place);
-                numbers.push((place, pull + 1));
-            }
-        }
-        for (place, number) in numbers {
-            sheet.number(place, number);
-        }
-    }
-
     /// The dimensions of the length, below the plan.
     fn length(
         &self,
@@ -379,33 +325,5 @@ impl Page<'_> {
         let Some(margin) = extent.margin else { return String::new() };
         let key = if self.is_short(extent) { "drawing-short" } else { "drawing-body-smaller" };
         self.words.sentence(key, [("figure", figure(margin.value.negated(), margin.unit))])
-    }
-}
-
-/// How conductors run between two openings in a view.
-struct Curve {
-    from: Point,
-    bend: Point,
-    to: Point,
-}
-
-impl Curve {
-    fn between(view: &View<'_>, from: &Opening<'_>, to: &Opening<'_>, moved: f64) -> Self {
-        let facings = [from, to].map(|opening| view.facing(opening.hub.place));
-        let (from, to) = (view.point(from, moved), view.point(to, moved));
-        let bend = match facings {
-            [Facing::Across, Facing::Upright] => at(to.x, from.y),
-            [Facing::Upright, Facing::Across] => at(from.x, to.y),
-            _ => at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0),
-        };
-        Self { from, bend, to }
-    }
-
-    fn point(&self, share: f64) -> Point {
-        let rest = 1.0 - share;
-        let of = |from: f64, bend: f64, to: f64| {
-            rest * rest * from + 2.0 * rest * share * bend + share * share * to
-        };
-        at(of(self.from.x, self.bend.x, self.to.x), of(self.from.y, self.bend.y, self.to.y))
     }
 }
