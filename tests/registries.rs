@@ -121,8 +121,18 @@ fn every_interpretation_point_has_a_question_a_rule_and_two_readings() {
 
 /// The keys that the code names: texts that begin like a key, and reasons given to `does_not_apply` or `leave_out`.
 fn keys_in_code() -> BTreeSet<String> {
-    let kinds =
-        ["finding-", "fault-", "caution-", "step-", "problem-", "text-", "word-", "situation-", "question-"];
+    let kinds = [
+        "finding-",
+        "fault-",
+        "caution-",
+        "step-",
+        "problem-",
+        "text-",
+        "word-",
+        "situation-",
+        "question-",
+        "drawing-",
+    ];
     let mut keys = BTreeSet::new();
     for (_, text) in sources("src") {
         for quoted in text.split('"').skip(1).step_by(2) {
