@@ -211,6 +211,9 @@ fn raceways_at_their_extremes_are_drawn() {
         json!({"raceway": emt("4"), "measured_conductors": sizes, "reference": "A long name ".repeat(6)});
     let sizes = drawn::<RacewayFill>("many-sizes", sizes);
     assert!(sizes.contains("60 more lines are not listed here"));
+    let untold = json!({"edition": "2023", "raceway": emt("5"), "conductors": conductors("500 kcmil", 3)});
+    let untold = drawn::<RacewayFill>("without-figures", untold);
+    assert!(untold.contains("no figures for the given trade size") && circles(&untold, "assumed") == 1);
     let none = json!({"conductors": conductors("14 AWG", 7), "cables": [{"diameter": 115, "count": 3}],
         "kinds": ["ENT"], "units": "si"});
     let none = drawn::<RacewayFill>("no-trade-size", none);

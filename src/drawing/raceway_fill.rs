@@ -161,7 +161,9 @@ impl Page<'_> {
         match &self.raceway {
             None => remarks.push(words.fixed("drawing-raceway-none").to_owned()),
             Some(raceway) if raceway.assumed => {
-                remarks.push(words.sentence("drawing-raceway-assumed", [("raceway", &raceway.name)]));
+                let sized = self.request.raceway.is_some_and(|given| given.trade_size.is_some());
+                let key = if sized { "drawing-raceway-without-figures" } else { "drawing-raceway-assumed" };
+                remarks.push(words.sentence(key, [("raceway", &raceway.name)]));
             }
             Some(_) => {}
         }

@@ -42,6 +42,7 @@ drawing-raceway-fits = Smallest trade size that takes all
 drawing-raceway-no-size = none
 drawing-raceway-none = No trade size of the table takes all.
 drawing-raceway-assumed = No trade size was given: drawn in { $raceway }.
+drawing-raceway-without-figures = The table has no figures for the given trade size: drawn in { $raceway }.
 drawing-raceway-lie = To scale. How they lie is one of many ways.
 drawing-raceway-as-areas = { $number } are too many to draw one by one: each size is drawn as the area that it takes, to scale.
 drawing-raceway-no-place = Find no place in the circle as drawn: { $number }

@@ -42,6 +42,7 @@ drawing-raceway-fits = Menor tamaño comercial en que cabe todo
 drawing-raceway-no-size = ninguno
 drawing-raceway-none = En ningún tamaño comercial de la tabla cabe todo.
 drawing-raceway-assumed = No se dio tamaño comercial: dibujado en { $raceway }.
+drawing-raceway-without-figures = La tabla no tiene cifras para el tamaño comercial dado: dibujado en { $raceway }.
 drawing-raceway-lie = A escala. La posición de cada uno es una de muchas.
 drawing-raceway-as-areas = { $number } son demasiados para dibujarlos uno por uno: cada tamaño se dibuja como el área que ocupa, a escala.
 drawing-raceway-no-place = No hallan lugar en el círculo dibujado: { $number }
