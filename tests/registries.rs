@@ -10,6 +10,11 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 fn sources(folder: &str) -> Vec<(PathBuf, String)> {
+    files(folder, &["rs"])
+}
+
+/// Every file of some kinds below a folder, with its text.
+fn files(folder: &str, kinds: &[&str]) -> Vec<(PathBuf, String)> {
     let mut found = Vec::new();
     let mut folders = vec![Path::new(env!("CARGO_MANIFEST_DIR")).join(folder)];
     while let Some(folder) = folders.pop() {
@@ -17,7 +22,7 @@ fn sources(folder: &str) -> Vec<(PathBuf, String)> {
             let path = entry.expect("an entry").path();
             if path.is_dir() {
                 folders.push(path);
-            } else if path.extension().is_some_and(|extension| extension == "rs") {
+            } else if path.extension().is_some_and(|extension| kinds.iter().any(|kind| extension == *kind)) {
                 let text = fs::read_to_string(&path).expect("a source file");
                 found.push((path, text));
             }
@@ -25,6 +30,11 @@ fn sources(folder: &str) -> Vec<(PathBuf, String)> {
     }
     assert!(!found.is_empty());
     found
+}
+
+/// The scripts of the page, in which a key stands in quotes as in the code.
+fn scripts() -> Vec<(PathBuf, String)> {
+    files("src", &["js"])
 }
 
 #[test]
@@ -122,19 +132,20 @@ fn every_interpretation_point_has_a_question_a_rule_and_two_readings() {
 /// The keys that the code names: texts that begin like a key, and reasons given to `does_not_apply` or `leave_out`.
 fn keys_in_code() -> BTreeSet<String> {
     let kinds = [
-        "finding-",
-        "fault-",
+        "bench-",
         "caution-",
-        "step-",
+        "drawing-",
+        "fault-",
+        "finding-",
         "problem-",
+        "question-",
+        "situation-",
+        "step-",
         "text-",
         "word-",
-        "situation-",
-        "question-",
-        "drawing-",
     ];
     let mut keys = BTreeSet::new();
-    for (_, text) in sources("src") {
+    for (_, text) in sources("src").into_iter().chain(scripts()) {
         for quoted in text.split('"').skip(1).step_by(2) {
             let plain =
                 quoted.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-');
@@ -142,6 +153,11 @@ fn keys_in_code() -> BTreeSet<String> {
                 keys.insert(quoted.to_owned());
             }
         }
+    }
+    // in the template of the page a key stands in double braces
+    for (_, text) in files("src", &["html"]) {
+        let named = text.split("{{").skip(1).filter_map(|rest| rest.split("}}").next());
+        keys.extend(named.filter(|name| name.starts_with("bench-")).map(str::to_owned));
     }
     keys
 }

@@ -115,7 +115,7 @@ pub fn run(arguments: &ServeArguments) -> ExitCode {
         let (base, documentation) = (reached.base(), reached.documentation());
         let metrics = metrics.unwrap_or_default();
         print(
-            &format!("elbowroom listens on {base}; documentation: {documentation}{metrics}\n"),
+            &format!("elbowroom listens on {base}; page: {base}/; documentation: {documentation}{metrics}\n"),
             ExitCode::SUCCESS,
         );
     };

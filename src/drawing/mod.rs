@@ -32,7 +32,7 @@ pub trait Drawn: Check {
 /// ```
 /// use elbowroom::{checks::outlet_fill::OutletFill, drawing, words::Catalogue};
 /// let request = serde_json::from_str(r#"{
-///     "contents": {"conductors": [{"size": "12 AWG", "count": 4}]}
+///     "contents": {"conductors": [{"size": "12 AWG", "role": "spliced", "count": 4}]}
 /// }"#).unwrap();
 /// let svg = drawing::draw::<OutletFill>(&request, Catalogue::english());
 /// assert!(svg.starts_with("<svg ") && svg.contains("9 in³"));

@@ -29,7 +29,6 @@ static CONFIG: LazyLock<Arc<Config<'static>>> = LazyLock::new(|| {
 /// The routes of the pages and of the document that they show.
 pub fn routes() -> Router<Arc<Service>> {
     Router::new()
-        .route("/", get(|| async { Redirect::temporary("/docs/") }))
         .route("/docs", get(|| async { Redirect::temporary("/docs/") }))
         .route("/docs/", get(page))
         .route("/docs/{file}", get(page))

@@ -11,6 +11,7 @@
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
+//! | [`bench`] | the page at `/` |
 //! | [`docs`] | the reference pages |
 //! | [`language`] | in which language a caller is told |
 //! | [`frame`] | request id, headers, counts, log line, guard against panics |
@@ -21,6 +22,7 @@
 //! | [`run`] | starting, and shutting down without dropping anyone |
 
 pub mod admission;
+pub mod bench;
 pub mod body;
 pub mod caller;
 pub mod catalogue;
@@ -74,7 +76,7 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
 /// Every route, with everything that surrounds it.
 pub fn app(service: Arc<Service>) -> Router {
     let (described, _) = described_routes().split_for_parts();
-    let mut router = described.merge(docs::routes());
+    let mut router = described.merge(bench::routes()).merge(docs::routes());
     if !service.front().metrics_apart {
         router = router.merge(metrics_route());
     }

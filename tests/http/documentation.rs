@@ -1,14 +1,12 @@
-//! `/`, `/docs` and what its pages load.
+//! `/docs` and what its pages load.
 
 use crate::support::get;
 
 #[tokio::test]
-async fn the_root_leads_to_the_documentation() {
-    for target in ["/", "/docs"] {
-        let reply = get(target).await;
-        assert!(reply.status.is_redirection());
-        assert_eq!(reply.header("location"), "/docs/");
-    }
+async fn docs_leads_to_the_documentation() {
+    let reply = get("/docs").await;
+    assert!(reply.status.is_redirection());
+    assert_eq!(reply.header("location"), "/docs/");
 }
 
 #[tokio::test]

@@ -2,6 +2,7 @@
 
 #![expect(clippy::unwrap_used, clippy::panic, reason = "a test that cannot go on fails where it stands")]
 
+mod bench;
 mod catalogue;
 mod check;
 mod combined;

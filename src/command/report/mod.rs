@@ -8,7 +8,7 @@ mod grid;
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
-use crate::words::Catalogue;
+use crate::words::{Catalogue, wrap};
 use grid::Grid;
 use serde_json::{Map, Value};
 use std::fmt::Write as _;

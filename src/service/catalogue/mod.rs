@@ -3,6 +3,7 @@
 //! Written once when the service starts; served with an entity tag.
 
 pub mod amendments;
+pub mod checks;
 pub mod editions;
 pub mod interpretations;
 pub mod problems;

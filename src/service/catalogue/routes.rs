@@ -1,6 +1,7 @@
 //! The routes of the catalogue.
 
 use super::amendments::Amendments;
+use super::checks::{self as shelves, CheckView, Checks};
 use super::editions::Editions;
 use super::interpretations::Interpretations;
 use super::problems::{ProblemKindView, Problems};
@@ -22,6 +23,8 @@ type Answer = Result<Response, Problem>;
 /// Every route of the catalogue.
 pub fn routes() -> OpenApiRouter<Arc<Service>> {
     OpenApiRouter::default()
+        .routes(routes!(checks))
+        .routes(routes!(check))
         .routes(routes!(editions))
         .routes(routes!(tables))
         .routes(routes!(table))
@@ -41,6 +44,30 @@ fn respond(request: &Request, document: &Document) -> Answer {
 /// The last part of the path, as written: names of the catalogue need no percent-encoding.
 fn last(request: &Request) -> &str {
     request.uri().path().rsplit('/').next().unwrap_or_default()
+}
+
+/// The checks
+///
+/// Every check: what it is for, where its request is posted to, and whether its answers can be drawn.
+#[utoipa::path(
+    get, path = "/v1/checks", tag = "Rulebook", operation_id = "checks",
+    responses((status = 200, description = "The checks.", body = Checks)),
+)]
+async fn checks(request: Request) -> Answer {
+    respond(&request, shelves::shelf()?.list())
+}
+
+/// One check
+///
+/// A check with the JSON Schema of its request and requests to begin with: enough to make a form of it, without the whole
+/// OpenAPI document.
+#[utoipa::path(
+    get, path = "/v1/checks/{name}", tag = "Rulebook", operation_id = "check",
+    params(("name" = String, Path, description = "The name of the check.", example = "outlet_box_fill")),
+    responses((status = 200, description = "The check.", body = CheckView)),
+)]
+async fn check(request: Request) -> Answer {
+    respond(&request, shelves::shelf()?.find(last(&request))?)
 }
 
 /// The editions of the code

@@ -9,7 +9,8 @@ use utoipa::openapi::path::{Operation, Paths};
 use utoipa::openapi::{RefOr, Response};
 
 /// From a list to its first member: the operation of the list, that of a member, the parameter and where its value stands.
-const LISTS: [(&str, &str, &str, &str, &str); 2] = [
+const LISTS: [(&str, &str, &str, &str, &str); 3] = [
+    ("checks", "check", "name", "$response.body#/checks/0/name", "text-link-check"),
     ("rules", "rule", "id", "$response.body#/rules/0/id", "text-link-rule"),
     ("tables", "table", "id", "$response.body#/tables/0/id", "text-link-table"),
 ];

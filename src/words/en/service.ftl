@@ -121,6 +121,7 @@ text-header-link = The drawing of this answer: the same body posted to the same 
 text-header-retry-after = Seconds after which to ask again.
 text-header-ratelimit = How many requests are left of the quota, and in how many seconds it is whole again.
 text-header-ratelimit-policy = The quota: so many requests in a window of so many seconds.
+text-link-check = A check that is named here.
 text-link-rule = The words of a rule that is named here.
 text-link-table = A table that is named here.
 text-link-other-editions = The same request under other editions.

@@ -121,6 +121,7 @@ text-header-link = El dibujo de esta respuesta: el mismo cuerpo enviado a la mis
 text-header-retry-after = Segundos después de los cuales preguntar de nuevo.
 text-header-ratelimit = Cuántas solicitudes quedan de la cuota, y en cuántos segundos está completa otra vez.
 text-header-ratelimit-policy = La cuota: tantas solicitudes en una ventana de tantos segundos.
+text-link-check = Una revisión que se nombra aquí.
 text-link-rule = El texto de una regla que se nombra aquí.
 text-link-table = Una tabla que se nombra aquí.
 text-link-other-editions = La misma solicitud con otras ediciones.

@@ -1,0 +1,65 @@
+// The service examined: every case that it carries, run while one waits.
+
+import { ask, word } from "./api.js";
+import { byId, element, fillOptions, scrolled } from "./dom.js";
+
+const BASES = { published: "bench-basis-published", derived: "bench-basis-derived", common_practice: "bench-basis-common-practice" };
+
+/** Fills the choices of the form, once. */
+export function prepareAudit(checks) {
+  if (byId("audit-check").options.length > 0) return;
+  fillOptions(byId("audit-check"), [["", word("bench-all")], ...checks.map((check) => [check.name, check.title])], "");
+  fillOptions(byId("audit-basis"), [...Object.entries(BASES).map(([basis, key]) => [basis, word(key)]), ["", word("bench-all")]], "published");
+}
+
+/** Runs the cases that the form asks for, and shows each with its source. */
+export async function audit() {
+  const query = new URLSearchParams();
+  for (const name of ["check", "basis"]) {
+    const chosen = byId(`audit-${name}`).value;
+    if (chosen) query.set(name, chosen);
+  }
+  byId("audited").replaceChildren(word("bench-waiting"));
+  byId("audit-cases").replaceChildren();
+  const reply = await ask("GET", `/v1/self-audit?${query}`);
+  if (!reply.ok) return byId("audited").replaceChildren(element("p", { class: "fault" }, [reply.body.title, reply.body.detail].filter(Boolean).join(": ")));
+  const { summary, ruleset, cases } = reply.body;
+  byId("audited").replaceChildren(
+    element("p", { class: `verdict ${summary.differing === 0 ? "complies" : "violates"}` }, word(summary.differing === 0 ? "bench-audit-agrees" : "bench-audit-differs", { differing: summary.differing })),
+    element("p", {}, word("bench-audit-summary", { cases: summary.cases, evaluations: summary.evaluations, comparisons: summary.comparisons, published: summary.by_basis.published, wrong: summary.source_held_wrong })),
+    element("p", { class: "rule digest" }, `${word("bench-ruleset")}: ${ruleset.version} · ${ruleset.digest}`),
+  );
+  byId("audit-cases").replaceChildren(...cases.map(caseOf));
+}
+
+/** One case: its rows are made when it is opened, for there are many. */
+function caseOf(one) {
+  const agrees = one.evaluations.every((evaluation) => evaluation.agrees);
+  const body = element("div", {});
+  const open = (event) => {
+    if (event.target.open && body.childElementCount === 0) body.replaceChildren(...details(one));
+  };
+  const title = `${agrees ? "✓" : "✕"} ${one.name}`;
+  return element("details", { class: "case", ontoggle: open }, element("summary", { lang: "en" }, title), body);
+}
+
+function details(one) {
+  const { source } = one;
+  const origin = [word(BASES[source.basis]), source.title, source.publisher, source.date].filter(Boolean).join(" · ");
+  const notes = [
+    element("p", { lang: "en" }, origin),
+    source.address && element("p", { class: "rule digest" }, source.address),
+    one.source_says && element("p", {}, `${word("bench-source-says")}: `, element("span", { lang: "en" }, one.source_says)),
+    one.source_held_wrong && element("p", {}, `${word("bench-source-wrong")}: `, element("span", { lang: "en" }, one.source_held_wrong)),
+    one.note && element("p", { class: "rule", lang: "en" }, one.note),
+  ];
+  return [...notes.filter(Boolean), ...one.evaluations.map((evaluation) => values(evaluation))];
+}
+
+function values({ edition, values, proof }) {
+  const caption = `NFPA 70 ${edition} · ${word(proof.replays ? "bench-proof-replays" : "bench-proof-fails", { count: proof.steps })}`;
+  const head = ["bench-place", "bench-expected", "bench-computed"].map((key) => element("th", { scope: "col" }, word(key)));
+  const told = (value) => (value === undefined ? "–" : typeof value === "string" ? value : JSON.stringify(value));
+  const rows = values.map((value) => element("tr", { class: value.agrees ? null : "changed" }, element("td", { class: "mono" }, value.pointer), element("td", {}, told(value.expected)), element("td", {}, `${told(value.computed)} ${value.agrees ? "✓" : "✕"}`)));
+  return scrolled("table", caption, element("table", {}, element("caption", {}, caption), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...rows)));
+}

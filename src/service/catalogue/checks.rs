@@ -1,0 +1,155 @@
+//! The checks: what each is for, what it takes, and requests to begin with.
+
+use super::Shelf;
+use crate::service::document::Document;
+use crate::service::language;
+use crate::service::openapi::examples::{Example, ExampleSet, Outcome};
+use crate::service::problem::Problem;
+use crate::service::register::{CHECKS, CheckEntry, CheckSchemas};
+use crate::words::{Catalogue, Language};
+use serde::Serialize;
+use serde_json::{Map, Value};
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+use utoipa::ToSchema;
+
+/// Every check.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct Checks {
+    /// The checks.
+    checks: Vec<CheckSummary>,
+}
+
+/// A check in a few lines; `/v1/checks/{name}` has the whole of it.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct CheckSummary {
+    /// The name, as answers and lists of checks give it. It is never changed.
+    #[schema(value_type = String, example = "outlet_box_fill")]
+    name: &'static str,
+    /// The path that its request is posted to.
+    #[schema(value_type = String, example = "/v1/outlet-boxes/fill")]
+    path: &'static str,
+    /// The title.
+    title: &'static str,
+    /// What it is for, in trade words.
+    purpose: &'static str,
+    /// Whether its answers can be drawn: asked for with an Accept header of `image/svg+xml`.
+    drawn: bool,
+}
+
+/// A check with what its request may hold.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct CheckView {
+    /// The check in a few lines.
+    #[serde(flatten)]
+    summary: CheckSummary,
+    /// The JSON Schema (2020-12) of its request: that of the OpenAPI document, without references. Its descriptions are in
+    /// English.
+    #[schema(value_type = Object)]
+    schema: Value,
+    /// Requests to begin with.
+    requests: Vec<RequestView>,
+}
+
+/// A request to begin with.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct RequestView {
+    /// Its name among the examples of the OpenAPI document.
+    #[schema(example = "which-box")]
+    name: String,
+    /// What it shows, in English.
+    summary: String,
+    /// The request.
+    #[schema(value_type = Object)]
+    request: Value,
+}
+
+fn summary(check: &CheckEntry, words: &'static Catalogue) -> CheckSummary {
+    CheckSummary {
+        name: check.name,
+        path: check.path,
+        title: words.fixed(check.title),
+        purpose: words.fixed(check.purpose),
+        drawn: check.draw.is_some(),
+    }
+}
+
+/// The list of all checks and each of them, in the language of the request. They are written when they are first asked for:
+/// only a page or a program that makes forms asks for them.
+pub fn shelf() -> Result<&'static Shelf, Problem> {
+    static ENGLISH: LazyLock<Option<Shelf>> = LazyLock::new(|| write(Language::English).ok());
+    static SPANISH: LazyLock<Option<Shelf>> = LazyLock::new(|| write(Language::Spanish).ok());
+    let shelf = match language::spoken() {
+        Language::English => &ENGLISH,
+        Language::Spanish => &SPANISH,
+    };
+    shelf.as_ref().ok_or_else(Problem::internal)
+}
+
+fn write(language: Language) -> Result<Shelf, serde_json::Error> {
+    let words = Catalogue::of(language);
+    let list = Checks { checks: CHECKS.iter().map(|check| summary(check, words)).collect() };
+    let examples = ExampleSet::embedded();
+    let one = |check: &CheckEntry| {
+        let view = CheckView {
+            summary: summary(check, words),
+            schema: schema(check),
+            requests: begin(check, &examples),
+        };
+        Ok((check.name.to_owned(), Document::in_words(&view)?))
+    };
+    let by_name = CHECKS.iter().map(one).collect::<Result<_, serde_json::Error>>()?;
+    Ok(Shelf { list: Document::in_words(&list)?, by_name })
+}
+
+/// The examples that are answered with JSON in English: others show the same requests in another way.
+fn begin(check: &CheckEntry, examples: &ExampleSet) -> Vec<RequestView> {
+    let plain = examples.of(check.name).iter().filter(|example| {
+        let is_answered = matches!(&example.outcome, Some(Outcome::Answer(answer)) if answer.is_object());
+        is_answered && example.language.is_none()
+    });
+    let view = |example: &Example| {
+        let request = example.request.clone()?;
+        Some(RequestView { name: example.name.clone(), summary: example.summary.clone(), request })
+    };
+    plain.filter_map(view).collect()
+}
+
+/// The schema of a request, with whatever it refers to in the place of the reference.
+fn schema(check: &CheckEntry) -> Value {
+    let CheckSchemas { request, all, .. } = (check.schemas)();
+    let all: BTreeMap<String, Value> = all
+        .into_iter()
+        .map(|(name, schema)| (name, serde_json::to_value(schema).unwrap_or_default()))
+        .collect();
+    let mut whole = Map::new();
+    whole.insert("$schema".to_owned(), "https://json-schema.org/draft/2020-12/schema".into());
+    if let Some(Value::Object(members)) = all.get(&request).map(|schema| spelled_out(schema, &all)) {
+        whole.extend(members);
+    }
+    Value::Object(whole)
+}
+
+/// A schema without references, and without defaults of null, which the derive writes for members that may be left out. No
+/// request holds itself, so this has an end.
+fn spelled_out(schema: &Value, all: &BTreeMap<String, Value>) -> Value {
+    const ELSEWHERE: &str = "#/components/schemas/";
+    match schema {
+        Value::Object(members) => {
+            let named = members.get("$ref").and_then(Value::as_str).and_then(|to| to.strip_prefix(ELSEWHERE));
+            let mut whole = match named.and_then(|name| all.get(name)).map(|known| spelled_out(known, all)) {
+                Some(Value::Object(whole)) => whole,
+                _ => Map::new(),
+            };
+            // what stands beside a reference says it more closely
+            for (name, member) in members.iter().filter(|(name, _)| *name != "$ref") {
+                if name != "default" || !member.is_null() {
+                    whole.insert(name.clone(), spelled_out(member, all));
+                }
+            }
+            Value::Object(whole)
+        }
+        Value::Array(items) => items.iter().map(|item| spelled_out(item, all)).collect(),
+        plain => plain.clone(),
+    }
+}
