@@ -6,9 +6,15 @@
 //!
 //! Places on paper are binary floating point: nothing of the proof depends on them.
 
+mod conduit_body;
+mod cross_section;
+mod gauge;
 mod head;
 mod outlet_fill;
+mod packing;
+mod raceway_fill;
 mod sheet;
+mod traced;
 
 pub use sheet::style;
 

@@ -1,21 +1,20 @@
 //! An outlet box as a gauge: what it holds, each thing with its share of the volume, and what is left or missing.
 
 use super::Drawn;
+use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, told_of};
 use super::head::{BELOW, MARGIN, description, head, name_of};
-use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, short_text};
+use super::sheet::{Anchor, Letters, Sheet, approximate, at, letters_in, short_text};
+use super::traced::made_by;
 use crate::checks::outlet_fill::{
     NotCounted, OutletFill, OutletFillOutcome, OutletFillRequest, SpaceFill, TallyLine,
 };
 use crate::checks::{Check, Evaluation};
-use crate::derivation::Figure;
-use crate::quantity::Decimal;
+use crate::derivation::{Derivation, Figure, Operation};
+use crate::rulebook::Edition;
+use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER};
 use crate::words::{Catalogue, figure, wrap};
 
 const WIDTH: f64 = 720.0;
-const BAR: f64 = 46.0;
-const ROW: f64 = 20.0;
-/// About how many small letters fit in the width.
-const LETTERS: usize = 112;
 
 impl Drawn for OutletFill {
     fn draw(
@@ -26,27 +25,36 @@ impl Drawn for OutletFill {
         let mut sheet = Sheet::new(words, WIDTH);
         let title = words.fixed("drawing-outlet-title");
         head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
-        let spaces = &evaluation.outcome.spaces;
+        let spaces: Vec<(&SpaceFill, Volume, Gauge)> = evaluation
+            .outcome
+            .spaces
+            .iter()
+            .map(|space| {
+                let volume = Volume::of(&evaluation.proof, space);
+                (space, volume, gauge(space, volume, request.edition, words))
+            })
+            .collect();
         // one scale for all spaces, so that they can be compared
-        let fullest = spaces.iter().map(|space| approximate(space.required.value).max(volume_of(space)));
-        let scale = (WIDTH - 2.0 * MARGIN) / fullest.fold(0.0, f64::max).max(0.1);
+        let scale = Gauge::scale_of(spaces.iter().map(|(_, _, gauge)| gauge), WIDTH);
         let mut shown = Vec::new();
         let mut y = BELOW;
-        for space in spaces {
-            y = gauge(&mut sheet, space, scale, y, &mut shown);
+        for (space, volume, gauge) in &spaces {
+            y = draw_space(&mut sheet, (space, *volume), gauge, scale, y, &mut shown);
         }
         let description = description(evaluation.verdict, &shown, &evaluation.findings, words);
         sheet.done(y + MARGIN / 2.0, title, &description)
     }
 }
 
-/// The volume that a space has; nothing where none is known.
-fn volume_of(space: &SpaceFill) -> f64 {
-    space.available.map_or(0.0, |available| approximate(available.value))
-}
-
 /// Draws one space from some height on; gives back where the next begins.
-fn gauge(sheet: &mut Sheet<'_>, space: &SpaceFill, scale: f64, top: f64, shown: &mut Vec<String>) -> f64 {
+fn draw_space(
+    sheet: &mut Sheet<'_>,
+    (space, volume): (&SpaceFill, Volume),
+    gauge: &Gauge,
+    scale: f64,
+    top: f64,
+    shown: &mut Vec<String>,
+) -> f64 {
     let words = sheet.words();
     let mut y = top;
     if let Some(id) = &space.id {
@@ -55,89 +63,116 @@ fn gauge(sheet: &mut Sheet<'_>, space: &SpaceFill, scale: f64, top: f64, shown: 
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &short_text(&named, 80));
         shown.push(format!("{named}:"));
     }
-    y += 30.0;
-    if let Some(available) = space.available {
-        let told = told_of("drawing-outlet-available", available, words);
-        let to = MARGIN + approximate(available.value) * scale;
-        sheet.dimension(at(MARGIN, y - 10.0), at(to, y - 10.0), Letters::Plain, &told);
-        shown.push(format!("{told}."));
+    let made_of = volume.told(words);
+    if !made_of.is_empty() {
+        y += 16.0;
+        sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, &made_of);
+        shown.push(format!("{made_of}."));
+        y += 8.0;
     }
-    segments(sheet, space, scale, y);
-    y += BAR + 20.0;
-    y = balance(sheet, space, scale, y, shown);
-    y = legend(sheet, space, y, shown);
-    y = left_out(sheet, &space.not_counted, y);
+    y = gauge.draw(sheet, scale, y, shown);
+    y = gauge.legend(sheet, y, shown);
+    y = left_out(sheet, &space.not_counted, y, shown);
     y + 10.0
 }
 
-/// The bar: one stretch for each thing that is counted, and the outline of what the box has.
-fn segments(sheet: &mut Sheet<'_>, space: &SpaceFill, scale: f64, y: f64) {
-    let words = sheet.words();
-    if space.available.is_some() {
-        let free = (volume_of(space) - approximate(space.required.value)).max(0.0) * scale;
-        let from = MARGIN + approximate(space.required.value) * scale;
-        sheet.rectangle(at(from, y), free, BAR, Look::Free);
+/// What a space requires of what it has.
+fn gauge(space: &SpaceFill, volume: Volume, edition: Edition, words: &Catalogue) -> Gauge {
+    let mut taken = Span::of(space.required, "drawing-outlet-required", words);
+    if let Some(percent) = space.percent_used {
+        taken.told = format!("{} · {}", taken.told, told_of("drawing-used", percent, words));
     }
-    let mut x = MARGIN;
-    for (place, line) in space.tally.iter().enumerate() {
-        let long = approximate(line.volume.value) * scale;
-        sheet.group(&told_of_line(line, words), |sheet| {
-            sheet.rectangle(at(x, y), long, BAR, Look::Filling(place));
-            if long > 20.0 {
-                let middle = at(x + long / 2.0, y + BAR / 2.0);
-                sheet.circle(middle, 9.0, Look::Filling(8));
-                let number = (place + 1).to_string();
-                sheet.text(at(middle.x, middle.y + 4.5), Anchor::Middle, Letters::Strong, &number);
-            }
-        });
-        x += long;
-    }
-    if space.available.is_some() {
-        sheet.rectangle(at(MARGIN, y - 4.0), volume_of(space) * scale, BAR + 8.0, Look::Firm);
+    Gauge {
+        whole: None,
+        most: space.available.map(|available| Span::of(available, "drawing-outlet-available", words)),
+        joint: volume.joint(),
+        taken,
+        balance: space.margin.map(|margin| Balance::of(margin, words)),
+        shares: shares(&space.tally, edition, words),
+        bar: BAR,
     }
 }
 
-/// What is left, or what is missing, below the bar where it is.
-fn balance(sheet: &mut Sheet<'_>, space: &SpaceFill, scale: f64, y: f64, shown: &mut Vec<String>) -> f64 {
-    let words = sheet.words();
-    let required = told_of("drawing-outlet-required", space.required, words);
-    let to = MARGIN + approximate(space.required.value) * scale;
-    sheet.dimension(at(MARGIN, y + 6.0), at(to, y + 6.0), Letters::Plain, &required);
-    shown.push(format!("{required}."));
-    let Some((margin, available)) = space.margin.zip(space.available) else { return y + 28.0 };
-    let end = MARGIN + approximate(available.value) * scale;
-    let is_short = margin.value < Decimal::ZERO;
-    let size = if is_short { margin.value.negated() } else { margin.value };
-    let key = if is_short { "drawing-short" } else { "drawing-left" };
-    let told = words.sentence(key, [("figure", figure(size, margin.unit))]);
-    shown.push(format!("{told}."));
-    if is_short {
-        sheet.rectangle(at(end, y - 18.0 - BAR), to - end, BAR, Look::Short);
-    }
-    let letters = if is_short { Letters::Short } else { Letters::Plain };
-    let (from, to) = if end < to { (end, to) } else { (to, end) };
-    sheet.dimension(at(from, y + 32.0), at(to, y + 32.0), letters, &told);
-    y + 52.0
+/// The shares of what is counted by volume.
+pub(super) fn shares(tally: &[TallyLine], edition: Edition, words: &Catalogue) -> Vec<Share> {
+    let share = |line: &TallyLine| Share {
+        told: told_of_line(line, words),
+        citation: citation_named(line.rule, edition, words),
+        size: approximate(line.volume.value),
+    };
+    tally.iter().map(share).collect()
 }
 
-/// What each stretch is.
-fn legend(sheet: &mut Sheet<'_>, space: &SpaceFill, top: f64, shown: &mut Vec<String>) -> f64 {
-    let words = sheet.words();
-    let mut y = top;
-    for (place, line) in space.tally.iter().enumerate() {
-        let told = told_of_line(line, words);
-        sheet.rectangle(at(MARGIN, y), 26.0, 14.0, Look::Filling(place));
-        let number = format!("{}", place + 1);
-        sheet.text(at(MARGIN + 46.0, y + 12.0), Anchor::End, Letters::Strong, &number);
-        sheet.text(at(MARGIN + 54.0, y + 12.0), Anchor::Start, Letters::Plain, &short_text(&told, 92));
-        shown.push(format!("{told}."));
-        y += ROW;
+/// `Conductors, 12 AWG: 4 × 2.25 in³ = 9 in³`.
+fn told_of_line(line: &TallyLine, words: &Catalogue) -> String {
+    let what = words.label(&name_of(line.what));
+    let TallyLine { size, allowances, each, volume, .. } = line;
+    let ids: Vec<&str> = line.ids.iter().map(|id| id.as_str()).collect();
+    let ids = if ids.is_empty() { String::new() } else { format!(" ({})", ids.join(", ")) };
+    let [each, volume] = [each, volume].map(|part| figure(part.value, part.unit));
+    format!("{what}, {size}{ids}: {} × {each} = {volume}", allowances.value)
+}
+
+/// What the volume of a space is made of.
+#[derive(Clone, Copy, Default)]
+struct Volume {
+    own: Option<Figure>,
+    sections: Option<Figure>,
+    barriers: Option<Figure>,
+    /// The volume that several spaces share out.
+    shared: Option<Figure>,
+}
+
+impl Volume {
+    fn of(proof: &Derivation, space: &SpaceFill) -> Self {
+        let mut volume = Self::default();
+        let Some(mut left) = space.available else { return volume };
+        if let Some([portion, _]) = made_by(proof, left, Operation::Quotient, &BARRIER)
+            && let Some([all, _]) = made_by(proof, portion, Operation::Product, &BARRIER)
+        {
+            (volume.shared, left) = (Some(all), all);
+        }
+        if let Some([difference, _]) = made_by(proof, left, Operation::Largest, &BARRIER) {
+            left = difference;
+        }
+        if let Some([assembled, taken]) = made_by(proof, left, Operation::Difference, &BARRIER) {
+            (volume.barriers, left) = (Some(taken), assembled);
+        }
+        if let Some([own, added]) = made_by(proof, left, Operation::Sum, &ASSEMBLY) {
+            (volume.sections, left) = (Some(added), own);
+        }
+        volume.own = Some(left);
+        volume
     }
-    y + 6.0
+
+    /// Where on the bar the box ends and what is fitted to it begins: only where nothing is taken off or shared out.
+    fn joint(self) -> Option<f64> {
+        let plain = self.sections.is_some() && self.barriers.is_none() && self.shared.is_none();
+        self.own.filter(|_| plain).map(|own| approximate(own.value))
+    }
+
+    /// What it is made of, where that is more than the box.
+    fn told(self, words: &Catalogue) -> String {
+        let parts: Vec<String> = [
+            ("drawing-outlet-own", self.own),
+            ("drawing-outlet-sections", self.sections),
+            ("drawing-outlet-barriers", self.barriers),
+            ("drawing-outlet-shared", self.shared),
+        ]
+        .into_iter()
+        .filter_map(|(key, part)| Some(told_of(key, part?, words)))
+        .collect();
+        if parts.len() > 1 { parts.join(" · ") } else { String::new() }
+    }
 }
 
 /// What is not counted, and why.
-fn left_out(sheet: &mut Sheet<'_>, not_counted: &[NotCounted], top: f64) -> f64 {
+pub(super) fn left_out(
+    sheet: &mut Sheet<'_>,
+    not_counted: &[NotCounted],
+    top: f64,
+    shown: &mut Vec<String>,
+) -> f64 {
     let words = sheet.words();
     let mut y = top;
     let mut told: Vec<String> = Vec::new();
@@ -151,26 +186,15 @@ fn left_out(sheet: &mut Sheet<'_>, not_counted: &[NotCounted], top: f64) -> f64 
     if !told.is_empty() {
         y += 12.0;
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &words.label("not_counted"));
+        shown.push(format!("{}:", words.label("not_counted")));
     }
     for text in told {
-        for line in wrap(&text, LETTERS, 0).lines() {
+        let letters = letters_in(WIDTH - 2.0 * MARGIN, Letters::Small, &text);
+        for line in wrap(&text, letters, 0).lines() {
             y += 16.0;
             sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, line);
         }
+        shown.push(text);
     }
     y + 10.0
-}
-
-/// `Conductors, 12 AWG: 4 × 2.25 in³ = 9 in³`.
-fn told_of_line(line: &TallyLine, words: &Catalogue) -> String {
-    let what = words.label(&name_of(line.what));
-    let TallyLine { size, allowances, each, volume, .. } = line;
-    let ids: Vec<&str> = line.ids.iter().map(|id| id.as_str()).collect();
-    let ids = if ids.is_empty() { String::new() } else { format!(" ({})", ids.join(", ")) };
-    let [each, volume] = [each, volume].map(|part| figure(part.value, part.unit));
-    format!("{what}, {size}{ids}: {} × {each} = {volume}", allowances.value)
-}
-
-fn told_of(key: &str, of: Figure, words: &Catalogue) -> String {
-    words.sentence(key, [("figure", figure(of.value, of.unit))])
 }

@@ -50,8 +50,8 @@ pub(super) enum Look {
     Filling(usize),
 }
 
-/// How near to the edge of the paper a text may come.
-const EDGE: f64 = 8.0;
+/// How near to the edge of the paper the text of a dimension may come.
+const EDGE: f64 = 20.0;
 
 /// How many fillings the style tells apart.
 const FILLINGS: usize = 9;
@@ -93,6 +93,17 @@ impl Letters {
             Self::Small => "small",
             Self::Short => "missing",
         }
+    }
+
+    /// About how long a text is on paper.
+    pub fn width(self, text: &str) -> f64 {
+        text_width(text)
+            * match self {
+                Self::Heading => 1.31,
+                Self::Plain => 1.0,
+                Self::Strong | Self::Short => 1.14,
+                Self::Small => 0.85,
+            }
     }
 }
 
@@ -172,6 +183,14 @@ impl<'w> Sheet<'w> {
         self.body.text(text).raw("</text>\n");
     }
 
+    /// A number that a legend explains, legible on any hatching.
+    pub fn number(&mut self, centre: Point, number: usize) {
+        self.circle(centre, 9.0, Look::Filling(8));
+        // three digits are wider than the disc in the usual letters
+        let letters = if number < 100 { Letters::Strong } else { Letters::Small };
+        self.text(at(centre.x, centre.y + 4.5), Anchor::Middle, letters, &number.to_string());
+    }
+
     /// A dimension along a straight line: the line with its ends marked, and the text beside the middle of it.
     pub fn dimension(&mut self, from: Point, to: Point, letters: Letters, text: &str) {
         const TICK: f64 = 4.0;
@@ -191,9 +210,11 @@ impl<'w> Sheet<'w> {
         let middle = at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0);
         if dx.abs() >= dy.abs() {
             // a short line may lie near the edge: its text stays on the paper
-            let half = text_width(text) / 2.0 + EDGE;
+            let half = letters.width(text) / 2.0 + EDGE;
             let x = middle.x.min(self.width - half).max(half);
-            self.text(at(x, middle.y - 5.0), Anchor::Middle, letters, text);
+            // one that is wider than its line stands clear of the ends of the line
+            let lift = if letters.width(text) > length { TICK + 4.0 } else { TICK + 1.0 };
+            self.text(at(x, middle.y - lift), Anchor::Middle, letters, text);
         } else {
             self.text(at(middle.x + 6.0, middle.y + 4.0), Anchor::Start, letters, text);
         }
@@ -237,9 +258,23 @@ fn attributes(pairs: &[(&str, f64)]) -> String {
     text
 }
 
-/// About how long a text is on paper, in the plain letters.
+/// About how long a text is on paper, in the plain letters of a wide typeface.
 pub(super) fn text_width(text: &str) -> f64 {
-    text.chars().count() as f64 * 6.6
+    let of = |letter: char| match letter {
+        ' ' | '.' | ',' | ':' | ';' | '·' | '\'' | '(' | ')' | '/' | '-' | '|' | 'f' | 'i' | 'j' | 'l'
+        | 'r' | 't' => 4.7,
+        '0'..='9' => 8.3,
+        'm' | 'w' | 'M' | 'W' | '×' | '=' | '+' | '−' => 10.9,
+        _ if letter.is_uppercase() => 8.9,
+        _ => 7.8,
+    };
+    text.chars().map(of).sum()
+}
+
+/// How many letters of a text, which are as wide as they are on average, fit into a room.
+pub(super) fn letters_in(room: f64, letters: Letters, text: &str) -> usize {
+    let average = letters.width(text) / text.chars().count().max(1) as f64;
+    (room / average.max(1.0)).max(8.0) as usize
 }
 
 /// A text that is cut where it would be longer than some number of letters.

@@ -27,8 +27,8 @@ use utoipa::{PartialSchema, ToSchema};
 pub static CHECKS: &[CheckEntry] = &[
     CheckEntry::drawn::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
     CheckEntry::of::<PullBox>("text-pull-box-title", "text-pull-box"),
-    CheckEntry::of::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
-    CheckEntry::of::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
+    CheckEntry::drawn::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
+    CheckEntry::drawn::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
     CheckEntry::of::<FreeConductors>("text-free-conductors-title", "text-free-conductors"),
     CheckEntry::of::<BoxDepths>("text-box-depths-title", "text-box-depths"),
     CheckEntry::of::<BoxSupports>("text-box-supports-title", "text-box-supports"),

@@ -13,3 +13,63 @@ drawing-outlet-title = Volume of an outlet box
 drawing-outlet-available = Available { $figure }
 drawing-outlet-required = Required { $figure }
 drawing-space = Space { $space }
+drawing-outlet-own = Box { $figure }
+drawing-outlet-sections = rings, covers and extensions { $figure }
+drawing-outlet-barriers = barriers take { $figure }
+drawing-outlet-shared = shared out among the spaces { $figure }
+drawing-used = { $figure } used
+drawing-more-lines = { $number } more lines are not listed here.
+
+## Raceways
+
+drawing-raceway-title = Conductors in a raceway
+drawing-raceway-inside = Inside area { $figure }
+drawing-raceway-diameter = Inside diameter { $figure }
+drawing-raceway-allowed = Allowed { $figure }
+drawing-raceway-taken = Filled { $figure }
+drawing-raceway-raised = { $figure } over, permitted by { $rule }
+drawing-raceway-number = Conductors and cables: { $number }
+drawing-raceway-limit = { $limit ->
+    [one] One conductor or cable
+    [two] Two conductors or cables
+    [nipple] Nipple
+   *[over_two] Three or more conductors or cables
+}: at most { $percent }
+drawing-raceway-most = Most of this size: { $figure }
+drawing-raceway-room = Room for more { $what }: { $number }
+drawing-raceway-jam = Raceway to conductor, diameters: { $figure }
+drawing-raceway-fits = Smallest trade size that takes all
+drawing-raceway-no-size = none
+drawing-raceway-none = No trade size of the table takes all.
+drawing-raceway-assumed = No trade size was given: drawn in { $raceway }.
+drawing-raceway-without-figures = The table has no figures for the given trade size: drawn in { $raceway }.
+drawing-raceway-lie = To scale. How they lie is one of many ways.
+drawing-raceway-as-areas = { $number } are too many to draw one by one: each size is drawn as the area that it takes, to scale.
+drawing-raceway-no-place = Find no place in the circle as drawn: { $number }
+drawing-raceway-more = Not drawn beside the raceway: { $number } more.
+
+## Conduit bodies
+
+drawing-body-title = Conduit body { $shape ->
+    [straight] with opposite openings
+    [back_outlet] with an outlet in the back
+    [side_outlet] with an outlet in the side
+    [tee] with three openings
+   *[cross] with four openings or more
+}
+drawing-body-from-cover = Seen from the cover
+drawing-body-from-side = Seen from the side, the cover above
+drawing-body-to-scale = To scale. Where openings stand on their walls is not given.
+drawing-body-dashed = Dashed: a size that is required or only assumed.
+drawing-body-not-to-scale = Not to scale: no length is given or asked.
+drawing-body-smaller = { $figure } smaller, by its marking
+drawing-body-spliced = spliced
+drawing-body-bare = bare
+drawing-body-compact = compact
+drawing-body-more = and { $number } more
+drawing-body-governs = governs
+drawing-body-apart = Apart { $figure }
+drawing-body-too-close = Too close
+drawing-body-by-mark = Closer, as its marking permits
+drawing-body-cross-section = Cross-section of the body
+drawing-body-overfull = More than is allowed

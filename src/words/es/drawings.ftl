@@ -13,3 +13,63 @@ drawing-outlet-title = Volumen de una caja de salida
 drawing-outlet-available = Disponible { $figure }
 drawing-outlet-required = Requerido { $figure }
 drawing-space = Espacio { $space }
+drawing-outlet-own = Caja { $figure }
+drawing-outlet-sections = anillos, tapas y extensiones { $figure }
+drawing-outlet-barriers = las barreras ocupan { $figure }
+drawing-outlet-shared = repartidos entre los espacios { $figure }
+drawing-used = { $figure } ocupado
+drawing-more-lines = Aquí no se listan { $number } líneas más.
+
+## Canalizaciones
+
+drawing-raceway-title = Conductores en una canalización
+drawing-raceway-inside = Área interior { $figure }
+drawing-raceway-diameter = Diámetro interior { $figure }
+drawing-raceway-allowed = Permitido { $figure }
+drawing-raceway-taken = Ocupado { $figure }
+drawing-raceway-raised = { $figure } de más, permitido por { $rule }
+drawing-raceway-number = Conductores y cables: { $number }
+drawing-raceway-limit = { $limit ->
+    [one] Un conductor o cable
+    [two] Dos conductores o cables
+    [nipple] Niple
+   *[over_two] Tres o más conductores o cables
+}: a lo más { $percent }
+drawing-raceway-most = Máximo de este tamaño: { $figure }
+drawing-raceway-room = Caben más de { $what }: { $number }
+drawing-raceway-jam = Canalización a conductor, diámetros: { $figure }
+drawing-raceway-fits = Menor tamaño comercial en que cabe todo
+drawing-raceway-no-size = ninguno
+drawing-raceway-none = En ningún tamaño comercial de la tabla cabe todo.
+drawing-raceway-assumed = No se dio tamaño comercial: dibujado en { $raceway }.
+drawing-raceway-without-figures = La tabla no tiene cifras para el tamaño comercial dado: dibujado en { $raceway }.
+drawing-raceway-lie = A escala. La posición de cada uno es una de muchas.
+drawing-raceway-as-areas = { $number } son demasiados para dibujarlos uno por uno: cada tamaño se dibuja como el área que ocupa, a escala.
+drawing-raceway-no-place = No hallan lugar en el círculo dibujado: { $number }
+drawing-raceway-more = No dibujados junto a la canalización: { $number } más.
+
+## Cuerpos de tubo conduit
+
+drawing-body-title = Cuerpo de tubo conduit { $shape ->
+    [straight] con aberturas opuestas
+    [back_outlet] con salida en el fondo
+    [side_outlet] con salida en el costado
+    [tee] con tres aberturas
+   *[cross] con cuatro aberturas o más
+}
+drawing-body-from-cover = Visto desde la tapa
+drawing-body-from-side = Visto de costado, la tapa arriba
+drawing-body-to-scale = A escala. No se indica en qué punto de su pared está cada abertura.
+drawing-body-dashed = De trazos: una medida requerida o solo supuesta.
+drawing-body-not-to-scale = Sin escala: ninguna longitud se da ni se pide.
+drawing-body-smaller = { $figure } menos, por su marca
+drawing-body-spliced = empalmados
+drawing-body-bare = desnudo
+drawing-body-compact = compacto
+drawing-body-more = y { $number } más
+drawing-body-governs = rige
+drawing-body-apart = Separadas { $figure }
+drawing-body-too-close = Demasiado cerca
+drawing-body-by-mark = Más cerca, como lo permite su marca
+drawing-body-cross-section = Sección transversal del cuerpo
+drawing-body-overfull = Más de lo permitido

@@ -1,0 +1,108 @@
+//! A conduit body: seen from its cover and from the side where its lengths matter, and gauges where areas and volumes do.
+
+mod lists;
+mod measures;
+mod strands;
+mod view;
+
+use super::Drawn;
+use super::gauge::{Balance, Gauge, Share, Span, citation_named, citation_of};
+use super::head::{BELOW, MARGIN, description, head, name_of};
+use super::sheet::{Anchor, Letters, Sheet, at};
+use crate::checks::conduit_body::{ConduitBodyCheck, ConduitBodyOutcome, ConduitBodyRequest, Hub, HubPlace};
+use crate::checks::{Check, Evaluation, Finding, Status};
+use crate::derivation::Figure;
+use crate::rulebook::Rule;
+use crate::words::{Catalogue, figure};
+use measures::Measures;
+
+const WIDTH: f64 = 720.0;
+/// How high a bar is that compares two sizes.
+const LOW_BAR: f64 = 18.0;
+
+impl Drawn for ConduitBodyCheck {
+    fn draw(
+        request: &ConduitBodyRequest,
+        evaluation: &Evaluation<ConduitBodyOutcome>,
+        words: &Catalogue,
+    ) -> String {
+        let mut sheet = Sheet::new(words, WIDTH);
+        let title = words.sentence("drawing-body-title", [("shape", name_of(evaluation.outcome.shape))]);
+        head(&mut sheet, &title, &Self::terms(request), evaluation.verdict);
+        let page = Page { request, evaluation, words };
+        let measures = Measures::of(request, &evaluation.outcome);
+        let mut shown = Vec::new();
+        let mut y = page.views(&mut sheet, &measures, BELOW, &mut shown);
+        for list in [Page::pulls, Page::requirements, Page::distances, Page::small, Page::splices] {
+            y = list(&page, &mut sheet, y, &mut shown);
+        }
+        let description = description(evaluation.verdict, &shown, &evaluation.findings, words);
+        sheet.done(y + MARGIN / 2.0, &title, &description)
+    }
+}
+
+/// What is drawn of one answer.
+struct Page<'a> {
+    request: &'a ConduitBodyRequest,
+    evaluation: &'a Evaluation<ConduitBodyOutcome>,
+    words: &'a Catalogue,
+}
+
+impl Page<'_> {
+    fn outcome(&self) -> &ConduitBodyOutcome {
+        &self.evaluation.outcome
+    }
+
+    fn citation(&self, rule: &Rule) -> String {
+        citation_of(rule, self.request.edition, self.words)
+    }
+
+    /// Where the rule with a name stands.
+    fn citation_named(&self, id: &str) -> String {
+        citation_named(id, self.request.edition, self.words)
+    }
+
+    /// Whether what falls short of a rule counts against the body: what is marked on one may let it be smaller.
+    fn counts_against(&self, rule: &str) -> bool {
+        let grave = |finding: &&Finding| matches!(finding.status, Status::Violated | Status::NotDetermined);
+        self.evaluation.findings.iter().filter(grave).any(|finding| finding.rule.id == rule)
+    }
+
+    /// An opening in words.
+    fn opening(&self, place: HubPlace) -> String {
+        self.opening_named(&name_of(place))
+    }
+
+    /// An opening by its name in an answer.
+    fn opening_named(&self, name: &str) -> String {
+        self.words.fixed(&format!("word-opening-{}", name.replace([' ', '_'], "-"))).to_owned()
+    }
+
+    /// Several openings, one after another.
+    fn openings(&self, names: &[String]) -> String {
+        names.iter().map(|name| self.opening_named(name)).collect::<Vec<_>>().join(" – ")
+    }
+
+    /// The heading of a part; gives back where its first line may stand.
+    fn heading(&self, sheet: &mut Sheet<'_>, top: f64, told: &str, shown: &mut Vec<String>) -> f64 {
+        sheet.text(at(MARGIN, top + 22.0), Anchor::Start, Letters::Strong, told);
+        shown.push(format!("{told}:"));
+        top + 28.0
+    }
+}
+
+/// A gauge that compares what is required with what there is; one thing is taken, so it has no legend.
+fn comparison(most: Option<Span>, taken: Span, balance: Option<Balance>) -> Gauge {
+    let share = Share { told: taken.told.clone(), citation: String::new(), size: taken.size };
+    Gauge { whole: None, most, joint: None, taken, balance, shares: vec![share], bar: LOW_BAR }
+}
+
+/// `EMT 2`.
+fn raceway_of(hub: &Hub) -> String {
+    format!("{} {}", hub.raceway.kind, hub.raceway.trade_size)
+}
+
+/// A figure with its unit.
+fn told(of: Figure) -> String {
+    figure(of.value, of.unit)
+}
