@@ -3,6 +3,7 @@
 //! The drawings are left in the folder for temporary files of the build, to be looked at.
 
 use elbowroom::checks::outlet_fill::OutletFill;
+use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::{Check, faults_of};
 use elbowroom::drawing::{Drawn, draw};
 use elbowroom::words::{Catalogue, Language};
@@ -80,4 +81,9 @@ fn hold_all<C: Drawn>(file: &str) {
 #[test]
 fn every_outlet_box_is_drawn() {
     hold_all::<OutletFill>("outlet-box-fill.json");
+}
+
+#[test]
+fn every_pull_box_is_drawn() {
+    hold_all::<PullBox>("pull-boxes.json");
 }

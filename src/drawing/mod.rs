@@ -8,6 +8,7 @@
 
 mod head;
 mod outlet_fill;
+mod pull_box;
 mod sheet;
 
 pub use sheet::style;
