@@ -35,10 +35,11 @@ fn number(node: Node<'_, '_>, name: &str) -> f64 {
 
 /// What every drawing keeps to.
 fn hold(name: &str, svg: &str) {
-    let document = Document::parse(svg).unwrap_or_else(|error| panic!("{name}: {error}\n{svg}"));
+    let document =
+        Document::parse(svg).map_err(|error| format!("{name}: {error}\n{svg}")).expect("well-formed");
     let root = document.root_element();
     let (width, height) = (number(root, "width"), number(root, "height"));
-    assert!(width >= 200.0 && height >= 100.0 && height < 6000.0, "{name}: {width} by {height}");
+    assert!(width >= 200.0 && (100.0..6000.0).contains(&height), "{name}: {width} by {height}");
     let told = |tag: &str| root.children().find(|node| node.has_tag_name(tag)).and_then(|node| node.text());
     assert!(told("title").is_some_and(|title| title.len() > 5), "{name} has no title");
     assert!(told("desc").is_some_and(|desc| desc.len() > 60), "{name} has no description");

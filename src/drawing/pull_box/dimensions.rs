@@ -35,7 +35,12 @@ impl Beside {
             1 => 22.0,
             _ => 54.0,
         };
-        Self { left: aside(Wall::Left), right: aside(Wall::Right), top: up(Wall::Top), bottom: up(Wall::Bottom) }
+        Self {
+            left: aside(Wall::Left),
+            right: aside(Wall::Right),
+            top: up(Wall::Top),
+            bottom: up(Wall::Bottom),
+        }
     }
 
     /// What they take in a frame, where some stand within their rims and some rims are wider than their wall.
@@ -70,9 +75,13 @@ impl Words {
     fn of(facts: &Facts<'_>, stage: &Stage<'_>, side: &Side, words: &Catalogue) -> Self {
         Self {
             has: side.figure.map(|figure| side_told("drawing-side", side.axis, Amount::of(figure), words)),
-            least: side.minimum.map(|figure| side_told("drawing-side-least", side.axis, Amount::of(figure), words)),
+            least: side
+                .minimum
+                .map(|figure| side_told("drawing-side-least", side.axis, Amount::of(figure), words)),
             by: governing(facts, stage, side.axis, words),
-            missing: side.missing.map(|missing| words.sentence("drawing-short", [("figure", missing.told())])),
+            missing: side
+                .missing
+                .map(|missing| words.sentence("drawing-short", [("figure", missing.told())])),
         }
     }
 
@@ -120,8 +129,8 @@ pub(super) fn sides(
     facts: &Facts<'_>,
     stage: &Stage<'_>,
     frame: &Frame,
-    lowest: f64,
-    ids: Beside,
+    taken: &mut Taken,
+    (lowest, ids): (f64, Beside),
 ) -> f64 {
     let words = sheet.words();
     let [width, height, depth] =
@@ -129,20 +138,24 @@ pub(super) fn sides(
     let Point { x: left, y: floor } = frame.origin;
     let long = |side: &Side| side.minimum.map_or(0.0, |least| approximate(least.value) * frame.scale);
 
+    let mut level = |[from, to]: [f64; 2], y: f64, letters: Letters, text: &str| {
+        sheet.dimension(at(from, y), at(to, y), letters, text);
+        let middle = at(f64::midpoint(from, to), y - 5.0);
+        taken.take(Area::of_text(middle, Anchor::Middle, text_width(text)));
+    };
     let y = frame.outer(Wall::Top) - ids.top - GAP;
     let corner = left + frame.width;
     if let Some(text) = &width.has {
-        sheet.dimension(at(left, y), at(corner, y), Letters::Plain, text);
+        level([left, corner], y, Letters::Plain, text);
     }
     if let Some(text) = &width.missing {
-        let y = y - LINE - 5.0;
-        sheet.dimension(at(corner, y), at(corner + frame.missing[0], y), Letters::Short, text);
+        level([corner, corner + frame.missing[0]], y - LINE - 5.0, Letters::Short, text);
     }
     let mut y = lowest.max(frame.outer(Wall::Bottom) + ids.bottom);
     if let Some(text) = &width.least {
         let text = [Some(text.as_str()), width.by.as_deref()].into_iter().flatten().collect::<Vec<_>>();
         y += 2.0 * GAP;
-        sheet.dimension(at(left, y), at(left + long(&stage.width), y), Letters::Plain, &text.join(", "));
+        level([left, left + long(&stage.width)], y, Letters::Plain, &text.join(", "));
     }
 
     let ceiling = floor - frame.height;
@@ -153,13 +166,13 @@ pub(super) fn sides(
         let over = ceiling - frame.missing[1];
         sheet.span(at(x, ceiling), at(x, over), Look::Short);
         let beside = (f64::midpoint(ceiling, over) + 4.0).max(highest);
-        sheet.text(at(x - 8.0, beside), Anchor::End, Letters::Short, text);
+        write(sheet, taken, at(x - 8.0, beside), Anchor::End, Letters::Short, text);
         highest = beside + LINE + 2.0;
     }
     if let Some(text) = &height.has {
         sheet.span(at(x, floor), at(x, ceiling), Look::Thin);
         let beside = (f64::midpoint(floor, ceiling) + 4.0).max(highest);
-        sheet.text(at(x - 8.0, beside), Anchor::End, Letters::Plain, text);
+        write(sheet, taken, at(x - 8.0, beside), Anchor::End, Letters::Plain, text);
     }
     if let Some(text) = &height.least {
         let x = frame.outer(Wall::Right) + ids.right + GAP;
@@ -167,26 +180,33 @@ pub(super) fn sides(
         sheet.span(at(x, floor), at(x, top), Look::Thin);
         let middle = f64::midpoint(floor, top) + if height.by.is_some() { -4.0 } else { 4.0 };
         let middle = middle.max(frame.top_fold() + 12.0);
-        sheet.text(at(x + 8.0, middle), Anchor::Start, Letters::Plain, text);
+        write(sheet, taken, at(x + 8.0, middle), Anchor::Start, Letters::Plain, text);
         if let Some(by) = &height.by {
-            sheet.text(at(x + 8.0, middle + LINE), Anchor::Start, Letters::Small, by);
+            write(sheet, taken, at(x + 8.0, middle + LINE), Anchor::Start, Letters::Small, by);
         }
     }
     if stage.shows_walls() {
-        depths(sheet, stage, frame, &depth, long(&stage.depth));
+        depths(sheet, stage, frame, taken, &depth, long(&stage.depth));
     }
     y.max(lowest) + 12.0
 }
 
 /// The depth, in the corners that the upper wall leaves open: what it is on the right, what it must be on the left.
-fn depths(sheet: &mut Sheet<'_>, stage: &Stage<'_>, frame: &Frame, depth: &Words, least: f64) {
+fn depths(
+    sheet: &mut Sheet<'_>,
+    stage: &Stage<'_>,
+    frame: &Frame,
+    taken: &mut Taken,
+    depth: &Words,
+    least: f64,
+) {
     let (fold, left) = (frame.top_fold(), frame.origin.x - 9.0);
     let right = frame.origin.x + frame.width + 9.0;
     if let Some(text) = &depth.has {
         let end = fold - frame.depth;
         sheet.span(at(right, fold), at(right, end), Look::Thin);
         let lines = [(Some(text), Letters::Plain), (depth.missing.as_ref(), Letters::Short)];
-        stack(sheet, at(right + 8.0, fold - 7.0), Anchor::Start, &lines);
+        stack(sheet, taken, at(right + 8.0, fold - 7.0), Anchor::Start, &lines);
         if stage.depth.missing.is_some() {
             sheet.span(at(right, end), at(right, end - frame.missing[2]), Look::Short);
         }
@@ -194,16 +214,35 @@ fn depths(sheet: &mut Sheet<'_>, stage: &Stage<'_>, frame: &Frame, depth: &Words
     if let Some(text) = &depth.least {
         sheet.span(at(left, fold), at(left, fold - least), Look::Thin);
         let lines = [(Some(text), Letters::Plain), (depth.by.as_ref(), Letters::Small)];
-        stack(sheet, at(left - 8.0, fold - 7.0), Anchor::End, &lines);
+        stack(sheet, taken, at(left - 8.0, fold - 7.0), Anchor::End, &lines);
     }
 }
 
+/// One line of text, in which nothing else is to be written.
+fn write(
+    sheet: &mut Sheet<'_>,
+    taken: &mut Taken,
+    place: Point,
+    anchor: Anchor,
+    letters: Letters,
+    text: &str,
+) {
+    sheet.text(place, anchor, letters, text);
+    taken.take(Area::of_text(place, anchor, text_width(text)));
+}
+
 /// Lines of text one above the other, the last at a point.
-fn stack(sheet: &mut Sheet<'_>, last: Point, anchor: Anchor, lines: &[(Option<&String>, Letters)]) {
+fn stack(
+    sheet: &mut Sheet<'_>,
+    taken: &mut Taken,
+    last: Point,
+    anchor: Anchor,
+    lines: &[(Option<&String>, Letters)],
+) {
     let told = || lines.iter().filter_map(|(text, letters)| text.map(|text| (text, *letters)));
     let mut y = last.y - LINE * (told().count() as f64 - 1.0);
     for (text, letters) in told() {
-        sheet.text(at(last.x, y), anchor, letters, text);
+        write(sheet, taken, at(last.x, y), anchor, letters, text);
         y += LINE;
     }
 }
@@ -225,7 +264,8 @@ pub(super) fn apart(sheet: &mut Sheet<'_>, stage: &Stage<'_>, frame: &Frame, tak
             [(0.0, Anchor::Middle), (7.0, Anchor::Start), (-7.0, Anchor::End)]
                 .map(|(aside, anchor)| (at(spot.x + aside, spot.y + 4.0), anchor))
         };
-        let all = || texts.iter().flat_map(|text| spots.iter().flat_map(beside).map(move |place| (text, place)));
+        let all =
+            || texts.iter().flat_map(|text| spots.iter().flat_map(beside).map(move |place| (text, place)));
         let area = |(text, (place, anchor)): &(&String, (Point, Anchor))| {
             Area::of_text(*place, *anchor, text_width(text))
         };

@@ -5,8 +5,8 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Operation, Outcome, Pointer};
 use crate::drawing::sheet::approximate;
 use crate::quantity::{Decimal, Unit};
-use crate::rulebook::pull::{CABLES, MARKED, PLACEMENT, TRADE_SIZE};
 use crate::rulebook::over_1000_volts::SCOPE;
+use crate::rulebook::pull::{CABLES, MARKED, PLACEMENT, TRADE_SIZE};
 use crate::words::figure;
 use rustc_hash::FxHashMap;
 
@@ -97,7 +97,8 @@ impl<'a> Facts<'a> {
     }
 
     fn violations(&self, rule: &'static str) -> impl Iterator<Item = &'a Finding> {
-        let violated = move |finding: &&Finding| finding.rule.id == rule && finding.status == Status::Violated;
+        let violated =
+            move |finding: &&Finding| finding.rule.id == rule && finding.status == Status::Violated;
         self.findings.iter().filter(violated)
     }
 

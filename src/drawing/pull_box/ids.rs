@@ -74,11 +74,23 @@ impl Ids {
         self.pitch(stage, wall) * stage.on(wall).count() as f64
     }
 
-    /// The letters in which every id of a wall has room within its rim; `None` where some have none.
+    /// The letters in which every id of a wall has room within its rim, clear of the others; `None` where some have none.
     pub fn within(&self, stage: &Stage<'_>, frame: &Frame, wall: Wall) -> Option<Letters> {
         [Letters::Over, Letters::SmallOver].into_iter().find(|letters| {
-            stage.on(wall).all(|(place, standing)| self.has_room(place, frame.radius(standing), *letters))
+            let mut written: Vec<Area> = Vec::new();
+            stage.on(wall).all(|(place, standing)| {
+                let area = self.inside(place, frame.centre(standing), *letters);
+                let is_clear = !written.iter().any(|other| other.meets(&area));
+                written.push(area);
+                is_clear && self.has_room(place, frame.radius(standing), *letters)
+            })
         })
+    }
+
+    /// Where an id stands within a rim.
+    fn inside(&self, place: usize, centre: Point, letters: Letters) -> Area {
+        let narrower = if letters == Letters::Over { 1.0 } else { SMALLER };
+        Area::of_text(middle_of(centre), Anchor::Middle, self.width(place) * narrower)
     }
 
     /// Whether an id has room within a rim.
@@ -116,7 +128,14 @@ impl Ids {
     }
 
     /// Writes one id with the middle of its letters at some height.
-    fn write_one(&self, sheet: &mut Sheet<'_>, taken: &mut Taken, place: usize, point: Point, anchor: Anchor) {
+    fn write_one(
+        &self,
+        sheet: &mut Sheet<'_>,
+        taken: &mut Taken,
+        place: usize,
+        point: Point,
+        anchor: Anchor,
+    ) {
         let point = middle_of(point);
         taken.take(Area::of_text(point, anchor, self.width(place)));
         sheet.text(point, anchor, Letters::Over, self.text(place));
@@ -226,12 +245,21 @@ impl Ids {
     }
 
     /// The ids of the entries in the back: within, or on the side where nothing is. Says whether all found room.
-    fn on_the_back(&self, sheet: &mut Sheet<'_>, stage: &Stage<'_>, frame: &Frame, taken: &mut Taken) -> bool {
+    fn on_the_back(
+        &self,
+        sheet: &mut Sheet<'_>,
+        stage: &Stage<'_>,
+        frame: &Frame,
+        taken: &mut Taken,
+    ) -> bool {
         let mut all = true;
         let letters = self.within(stage, frame, Wall::Back).unwrap_or(Letters::SmallOver);
+        let mut inside: Vec<Area> = Vec::new();
         for (place, standing) in stage.on(Wall::Back) {
             let (centre, radius, width) = (frame.centre(standing), frame.radius(standing), self.width(place));
-            if self.has_room(place, radius, letters) {
+            let own = self.inside(place, centre, letters);
+            if self.has_room(place, radius, letters) && !inside.iter().any(|other| other.meets(&own)) {
+                inside.push(own);
                 sheet.text(middle_of(centre), Anchor::Middle, letters, self.text(place));
                 continue;
             }
@@ -246,9 +274,7 @@ impl Ids {
                 (at(centre.x - radius, centre.y - up), Anchor::End),
                 (at(centre.x - radius, centre.y + up), Anchor::End),
             ];
-            let area = |(point, anchor): &(Point, Anchor)| {
-                Area::of_text(middle_of(*point), *anchor, width)
-            };
+            let area = |(point, anchor): &(Point, Anchor)| Area::of_text(middle_of(*point), *anchor, width);
             let free = sides.iter().find(|side| taken.is_free(&area(side), None));
             let over_lines = || sides.iter().find(|side| taken.is_free_of_shapes(&area(side)));
             match free.or_else(over_lines) {

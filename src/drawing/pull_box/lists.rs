@@ -81,8 +81,12 @@ pub(super) fn remarks(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_
         let side = stage.side(axis);
         let mut told = Vec::new();
         told.extend(side.figure.map(|figure| side_told("drawing-side", axis, Amount::of(figure), words)));
-        told.extend(side.minimum.map(|least| side_told("drawing-side-least", axis, Amount::of(least), words)));
-        told.extend(side.missing.map(|missing| words.sentence("drawing-short", [("figure", missing.told())])));
+        told.extend(
+            side.minimum.map(|least| side_told("drawing-side-least", axis, Amount::of(least), words)),
+        );
+        told.extend(
+            side.missing.map(|missing| words.sentence("drawing-short", [("figure", missing.told())])),
+        );
         if !told.is_empty() {
             below.shown.push(format!("{}.", told.join(", ")));
         }
@@ -138,7 +142,12 @@ fn of_the_box(facts: &Facts<'_>, stage: &Stage<'_>, words: &Catalogue) -> String
 }
 
 /// What every rule asks, direction by direction.
-pub(super) fn requirements(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, below: &mut Below<'_>) {
+pub(super) fn requirements(
+    sheet: &mut Sheet<'_>,
+    facts: &Facts<'_>,
+    stage: &Stage<'_>,
+    below: &mut Below<'_>,
+) {
     let all = Axis::ALL.into_iter().flat_map(|axis| {
         asked_of(stage.size, axis).requirements.iter().map(move |requirement| (axis, requirement))
     });

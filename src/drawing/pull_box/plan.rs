@@ -10,6 +10,8 @@ use crate::checks::pull_box::{PullKind, Wall};
 use crate::drawing::sheet::{Anchor, Letters, Look, Point, Sheet, at};
 use crate::words::Catalogue;
 
+/// The radius of the mark of a splice.
+const SPLICE: f64 = 4.5;
 /// Up to so many pulls each is marked with its largest conductor.
 const MOST_MARKED: usize = 24;
 
@@ -26,14 +28,16 @@ pub(super) fn draw(
     let mut taken = Taken::default();
     clearances(sheet, facts, stage, &frame);
     walls(sheet, facts, stage, &frame, &mut taken);
-    let curves: Vec<Curve> = stage.joined.iter().filter_map(|joined| Curve::of(stage, &frame, joined)).collect();
+    let curves: Vec<Curve> =
+        stage.joined.iter().filter_map(|joined| Curve::of(stage, &frame, joined)).collect();
     for (joined, curve) in stage.joined.iter().zip(&curves) {
         pull(sheet, facts, stage, joined, curve);
     }
-    let (lowest, all_marked) = ids_and_rims(sheet, stage, &frame, ids, &mut taken, &curves, paper);
+    let (lowest, all_marked) = ids_and_rims(sheet, facts, stage, &frame, ids, &mut taken, &curves, paper);
+    let end = dimensions::sides(sheet, facts, stage, &frame, &mut taken, (lowest, beside));
     dimensions::apart(sheet, stage, &frame, &mut taken);
-    conductors(sheet, facts, stage, &curves, &mut taken);
-    (dimensions::sides(sheet, facts, stage, &frame, lowest, beside), all_marked)
+    conductors(sheet, facts, stage, &frame, &curves, &mut taken);
+    (end, all_marked)
 }
 
 /// The box on paper, with the room that its ids and dimensions need.
@@ -144,8 +148,14 @@ impl Curve {
             PullKind::U if first.entry.wall == Wall::Back => middle,
             PullKind::U => {
                 let far = (from.x - to.x).hypot(from.y - to.y);
-                let reach = far.clamp(0.25 * frame.width.min(frame.height), frame.width.max(frame.height));
-                inward(first.entry.wall, middle, reach + frame.depth)
+                let across = match first.entry.wall {
+                    Wall::Left | Wall::Right => frame.width,
+                    Wall::Top | Wall::Bottom | Wall::Back => frame.height,
+                };
+                // a curve reaches half as far as its bend, and stays within the box
+                let out = first.centre[1].min(other.centre[1]) * frame.scale;
+                let reach = far.max(0.5 * across) + frame.depth;
+                inward(first.entry.wall, middle, reach.min(2.0 * out + 1.8 * across))
             }
             PullKind::Angle => corner(first, other, from, to),
         };
@@ -217,15 +227,20 @@ fn pull(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, joined: &Jo
         } else {
             sheet.curve(curve.from, curve.bend, curve.to, look);
         }
-        if super::lists::asked(facts, joined).is_some_and(|pull| pull.spliced) {
-            sheet.circle(curve.at(0.5), 4.5, Look::Mark);
+        if is_spliced(facts, joined) {
+            sheet.circle(curve.at(0.5), SPLICE, Look::Mark);
         }
     });
+}
+
+fn is_spliced(facts: &Facts<'_>, joined: &Joined) -> bool {
+    super::lists::asked(facts, joined).is_some_and(|pull| pull.spliced)
 }
 
 /// The rims of the entries and their ids, over the pulls.
 fn ids_and_rims(
     sheet: &mut Sheet<'_>,
+    facts: &Facts<'_>,
     stage: &Stage<'_>,
     frame: &Frame,
     ids: &Ids,
@@ -244,8 +259,11 @@ fn ids_and_rims(
         sheet.group(&title, |sheet| sheet.circle(centre, radius, look));
         taken.take(Area::around(centre, radius));
     }
-    for (number, curve) in curves.iter().enumerate().take(4 * MOST_MARKED) {
+    for (number, (joined, curve)) in stage.joined.iter().zip(curves).enumerate().take(4 * MOST_MARKED) {
         taken.take_line(number, curve.points());
+        if is_spliced(facts, joined) {
+            taken.take(Area::around(curve.at(0.5), SPLICE));
+        }
     }
     ids.write(sheet, stage, frame, taken, paper)
 }
@@ -255,9 +273,12 @@ fn conductors(
     sheet: &mut Sheet<'_>,
     facts: &Facts<'_>,
     stage: &Stage<'_>,
+    frame: &Frame,
     curves: &[Curve],
     taken: &mut Taken,
 ) {
+    let [left, right, top, bottom] =
+        [Wall::Left, Wall::Right, Wall::Top, Wall::Bottom].map(|wall| frame.outer(wall));
     if curves.len() > MOST_MARKED {
         return;
     }
@@ -272,10 +293,13 @@ fn conductors(
         };
         let text = size.to_string();
         let width = text.chars().count() as f64 * 6.2 + 6.0;
+        let within = |point: &Point| point.x > left && point.x < right && point.y > top && point.y < bottom;
         let spots = [0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map(|part| curve.at(part));
         let place = |point: &Point| at(point.x, point.y + 4.0);
         let area = |point: &Point| Area::of_text(place(point), Anchor::Middle, width);
-        if let Some(point) = spots.iter().find(|point| taken.is_free(&area(point), Some(number))) {
+        if let Some(point) =
+            spots.iter().find(|point| within(point) && taken.is_free(&area(point), Some(number)))
+        {
             taken.take(area(point));
             marked.push(joined.pull);
             sheet.text(place(point), Anchor::Middle, Letters::SmallOver, &text);

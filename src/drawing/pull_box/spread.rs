@@ -118,7 +118,8 @@ impl Spread {
             }
             for (place, centre) in open.into_iter().zip(free) {
                 if let Some(standing) = entries.get_mut(place) {
-                    standing.centre = [centre, line];
+                    let within = |centre, axis| within(centre, standing.radius, self.along(axis));
+                    standing.centre = [within(centre, along), within(line, across)];
                 }
             }
         }
@@ -188,6 +189,11 @@ fn even(lengths: &[f64], total: f64) -> Vec<f64> {
         if room < 0.0 { total / 2.0 } else { before - length / 2.0 }
     };
     lengths.iter().enumerate().map(centre).collect()
+}
+
+/// A centre from which nothing reaches over the ends of a length; its middle where there is no such place.
+fn within(centre: f64, radius: f64, length: f64) -> f64 {
+    if 2.0 * radius >= length { length / 2.0 } else { centre.clamp(radius, length - radius) }
 }
 
 /// Centres for the entries of a row that have no place: each in the middle of the widest gap that is left.

@@ -3,7 +3,8 @@
 use super::facts::{Amount, Facts};
 use super::spread::{self, AIRY, Spread};
 use crate::checks::pull_box::{
-    Axis, AxisSize, Entry, EntryDistanceOf, EntryPlace, PullBoxLayout, PullKind, PullKindOf, SectionSize, Wall,
+    Axis, AxisSize, Entry, EntryDistanceOf, EntryPlace, PullBoxLayout, PullKind, PullKindOf, SectionSize,
+    Wall,
 };
 use crate::derivation::{Figure, Pointer};
 use crate::drawing::sheet::approximate;
@@ -159,7 +160,8 @@ fn side(size: &SectionSize, axis: Axis, which: Which<'_>) -> Side {
         }),
         Which::Least => None,
     };
-    let margin = of_axis.margin.filter(|margin| matches!(which, Which::Given) && margin.value < Decimal::ZERO);
+    let margin =
+        of_axis.margin.filter(|margin| matches!(which, Which::Given) && margin.value < Decimal::ZERO);
     let missing = margin.map(|margin| Amount(margin.value.negated(), margin.unit));
     let drawn = figure.or(minimum).map_or(0.0, |figure| approximate(figure.value));
     Side { axis, drawn, figure, minimum, missing, assumed: false }
@@ -201,14 +203,16 @@ fn standing<'a>(facts: &Facts<'a>, size: &SectionSize, which: Which<'a>) -> Vec<
                 entry,
                 diameter,
                 radius: diameter.map_or(0.0, Amount::approximate) / 2.0,
-                centre: measures.map_or([0.0; 2], |measures| measures.map(|(_, amount)| amount.approximate())),
+                centre: measures
+                    .map_or([0.0; 2], |measures| measures.map(|(_, amount)| amount.approximate())),
                 measures,
                 misplaced: matches!(which, Which::Given) && facts.is_misplaced(index),
             }
         })
         .collect();
     // one whose size could not be established is drawn like the smallest of the others
-    let least = standing.iter().map(|known| known.radius).filter(|radius| *radius > 0.0).fold(f64::MAX, f64::min);
+    let least =
+        standing.iter().map(|known| known.radius).filter(|radius| *radius > 0.0).fold(f64::MAX, f64::min);
     let least = if least < f64::MAX { least } else { 1.0 };
     for unknown in standing.iter_mut().filter(|standing| standing.diameter.is_none()) {
         unknown.radius = least;

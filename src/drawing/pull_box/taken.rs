@@ -28,8 +28,12 @@ impl Area {
         Self { left: x - radius, top: y - radius, right: x + radius, bottom: y + radius }
     }
 
-    const fn meets(&self, other: &Self) -> bool {
-        self.left < other.right && other.left < self.right && self.top < other.bottom && other.top < self.bottom
+    /// Whether two run over one another.
+    pub const fn meets(&self, other: &Self) -> bool {
+        self.left < other.right
+            && other.left < self.right
+            && self.top < other.bottom
+            && other.top < self.bottom
     }
 }
 
@@ -84,8 +88,6 @@ pub(super) fn along_curve(from: Point, bend: Point, to: Point) -> impl Iterator<
 /// The point of a curve at some part of it.
 pub(super) fn on_curve(from: Point, bend: Point, to: Point, part: f64) -> Point {
     let rest = 1.0 - part;
-    let of = |from: f64, bend: f64, to: f64| {
-        rest * rest * from + 2.0 * rest * part * bend + part * part * to
-    };
+    let of = |from: f64, bend: f64, to: f64| rest * rest * from + 2.0 * rest * part * bend + part * part * to;
     at(of(from.x, bend.x, to.x), of(from.y, bend.y, to.y))
 }
