@@ -44,7 +44,7 @@ impl Beside {
     }
 
     /// What they take in a frame, where some stand within their rims and some rims are wider than their wall.
-    pub fn of(stage: &Stage<'_>, frame: &Frame, ids: &Ids, paper: [f64; 2]) -> Self {
+    pub fn of(stage: &Stage<'_>, frame: &Frame, ids: &Ids) -> Self {
         let Self { left, right, .. } = Self::most(stage, ids);
         let taken = |wall, room| if ids.within(stage, frame, wall).is_some() { 0.0 } else { room };
         let over = |wall| {
@@ -53,7 +53,7 @@ impl Beside {
             reaches.fold(0.0, f64::max) - frame.depth - frame.missing[2]
         };
         let room = |wall, room| f64::max(taken(wall, room), over(wall).max(0.0));
-        let reach = |wall| room(wall, ids.reach(stage, frame, wall, paper));
+        let reach = |wall| room(wall, ids.reach(stage, frame, wall));
         Self {
             left: room(Wall::Left, left),
             right: room(Wall::Right, right),

@@ -27,6 +27,8 @@ pub(super) struct Rectangle {
 /// The box on paper, in pixels.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Frame {
+    /// From where to where the paper is written on.
+    pub paper: [f64; 2],
     /// Pixels for each unit of length.
     pub scale: f64,
     /// Where the left wall and the bottom wall meet.
@@ -55,6 +57,7 @@ impl Frame {
         let bottom = top + room.top + (upward - depth) * scale;
         let folded = if stage.shows_walls() { stage.depth.drawn } else { 0.0 };
         Self {
+            paper,
             scale,
             origin: at(left, bottom),
             width: stage.width.drawn * scale,

@@ -108,7 +108,6 @@ impl Ids {
         stage: &Stage<'_>,
         frame: &Frame,
         taken: &mut Taken,
-        paper: [f64; 2],
     ) -> (f64, bool) {
         let mut lowest = frame.outer(Wall::Bottom);
         for wall in [Wall::Left, Wall::Right, Wall::Top, Wall::Bottom] {
@@ -120,7 +119,7 @@ impl Ids {
             }
             let below = match wall {
                 Wall::Left | Wall::Right => self.beside(sheet, stage, frame, taken, wall),
-                _ => self.above_or_below(sheet, stage, frame, taken, wall, paper),
+                _ => self.above_or_below(sheet, stage, frame, taken, wall),
             };
             lowest = lowest.max(below);
         }
@@ -181,7 +180,7 @@ impl Ids {
     }
 
     /// Where the ids above or below a wall stand: in one line, or in two that take turns.
-    fn line_up(&self, stage: &Stage<'_>, frame: &Frame, wall: Wall, paper: [f64; 2]) -> Option<LinedUp> {
+    fn line_up(&self, stage: &Stage<'_>, frame: &Frame, wall: Wall) -> Option<LinedUp> {
         let order = Self::in_order(stage, frame, wall);
         let wanted: Vec<f64> = order.iter().map(|(point, _)| point.x).collect();
         let one: Vec<f64> = order.iter().map(|(_, place)| self.width(*place) / 2.0 + 4.0).collect();
@@ -190,7 +189,7 @@ impl Ids {
         let in_one = settled(&wanted, &one, left, right);
         let lines = if in_one.is_some() { 1 } else { 2 };
         let in_two = || settled(&wanted, &two, left, right);
-        let anywhere = || settled(&wanted, &two, paper[0], paper[1]);
+        let anywhere = || settled(&wanted, &two, frame.paper[0], frame.paper[1]);
         let columns = in_one.or_else(in_two).or_else(anywhere)?;
         let furthest = columns.iter().zip(&wanted).map(|(x, wanted)| (x - wanted).abs()).fold(0.0, f64::max);
         let fan = if furthest > 6.0 { (furthest / 4.0).clamp(18.0, 60.0) } else { 5.0 };
@@ -198,11 +197,12 @@ impl Ids {
     }
 
     /// How far the ids above or below a wall reach out from it.
-    pub fn reach(&self, stage: &Stage<'_>, frame: &Frame, wall: Wall, paper: [f64; 2]) -> f64 {
-        let lined_up = self.line_up(stage, frame, wall, paper);
+    pub fn reach(&self, stage: &Stage<'_>, frame: &Frame, wall: Wall) -> f64 {
+        let lined_up = self.line_up(stage, frame, wall);
         lined_up.map_or(0.0, |lined_up| lined_up.fan + LINE * lined_up.lines as f64 + 4.0)
     }
 
+    /// Writes the ids above or below a wall.
     fn above_or_below(
         &self,
         sheet: &mut Sheet<'_>,
@@ -210,10 +210,9 @@ impl Ids {
         frame: &Frame,
         taken: &mut Taken,
         wall: Wall,
-        paper: [f64; 2],
     ) -> f64 {
         let (outer, side) = (frame.outer(wall), if wall == Wall::Top { -1.0 } else { 1.0 });
-        let Some(LinedUp { order, columns, lines, fan }) = self.line_up(stage, frame, wall, paper) else {
+        let Some(LinedUp { order, columns, lines, fan }) = self.line_up(stage, frame, wall) else {
             return outer;
         };
         let mut lowest = outer;

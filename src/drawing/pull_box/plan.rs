@@ -28,15 +28,16 @@ pub(super) fn draw(
     let mut taken = Taken::default();
     clearances(sheet, facts, stage, &frame);
     walls(sheet, facts, stage, &frame, &mut taken);
-    let curves: Vec<Curve> =
-        stage.joined.iter().filter_map(|joined| Curve::of(stage, &frame, joined)).collect();
-    for (joined, curve) in stage.joined.iter().zip(&curves) {
+    let on_paper = |joined| Curve::of(stage, &frame, joined).map(|curve| (joined, curve));
+    let curves: Vec<(&Joined, Curve)> = stage.joined.iter().filter_map(on_paper).collect();
+    for (joined, curve) in &curves {
         pull(sheet, facts, stage, joined, curve);
     }
-    let (lowest, all_marked) = ids_and_rims(sheet, facts, stage, &frame, ids, &mut taken, &curves, paper);
+    rims(sheet, facts, stage, &frame, &curves, &mut taken);
+    let (lowest, all_marked) = ids.write(sheet, stage, &frame, &mut taken);
     let end = dimensions::sides(sheet, facts, stage, &frame, &mut taken, (lowest, beside));
     dimensions::apart(sheet, stage, &frame, &mut taken);
-    conductors(sheet, facts, stage, &frame, &curves, &mut taken);
+    conductors(sheet, facts, &frame, &curves, &mut taken);
     (end, all_marked)
 }
 
@@ -58,7 +59,7 @@ fn frame(
     };
     let first = Frame::new(stage, top, paper, with(Beside::most(stage, ids)));
     // ids that fit within their rims leave room that the box can take
-    let beside = Beside::of(stage, &first, ids, paper);
+    let beside = Beside::of(stage, &first, ids);
     (Frame::new(stage, top, paper, with(beside)), beside)
 }
 
@@ -237,17 +238,15 @@ fn is_spliced(facts: &Facts<'_>, joined: &Joined) -> bool {
     super::lists::asked(facts, joined).is_some_and(|pull| pull.spliced)
 }
 
-/// The rims of the entries and their ids, over the pulls.
-fn ids_and_rims(
+/// The rims of the entries, over the pulls; takes both.
+fn rims(
     sheet: &mut Sheet<'_>,
     facts: &Facts<'_>,
     stage: &Stage<'_>,
     frame: &Frame,
-    ids: &Ids,
+    curves: &[(&Joined, Curve)],
     taken: &mut Taken,
-    curves: &[Curve],
-    paper: [f64; 2],
-) -> (f64, bool) {
+) {
     for standing in &stage.entries {
         let (centre, radius) = (frame.centre(standing), frame.radius(standing));
         let look = match (standing.misplaced, standing.measures.is_some()) {
@@ -259,22 +258,20 @@ fn ids_and_rims(
         sheet.group(&title, |sheet| sheet.circle(centre, radius, look));
         taken.take(Area::around(centre, radius));
     }
-    for (number, (joined, curve)) in stage.joined.iter().zip(curves).enumerate().take(4 * MOST_MARKED) {
+    for (number, (joined, curve)) in curves.iter().enumerate().take(4 * MOST_MARKED) {
         taken.take_line(number, curve.points());
         if is_spliced(facts, joined) {
             taken.take(Area::around(curve.at(0.5), SPLICE));
         }
     }
-    ids.write(sheet, stage, frame, taken, paper)
 }
 
 /// The largest conductor of each pull, where there is room on its line.
 fn conductors(
     sheet: &mut Sheet<'_>,
     facts: &Facts<'_>,
-    stage: &Stage<'_>,
     frame: &Frame,
-    curves: &[Curve],
+    curves: &[(&Joined, Curve)],
     taken: &mut Taken,
 ) {
     let [left, right, top, bottom] =
@@ -283,7 +280,7 @@ fn conductors(
         return;
     }
     let mut marked = Vec::new();
-    for (number, (joined, curve)) in stage.joined.iter().zip(curves).enumerate() {
+    for (number, (joined, curve)) in curves.iter().enumerate() {
         // once for conductors that split
         if marked.contains(&joined.pull) {
             continue;
