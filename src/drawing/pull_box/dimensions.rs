@@ -14,6 +14,8 @@ use crate::words::Catalogue;
 const LINE: f64 = 15.0;
 /// Between the outermost thing and a dimension.
 const GAP: f64 = 14.0;
+/// How much narrower small letters are.
+const SMALLER: f64 = 0.88;
 /// At most so many distances are drawn; the list has all of them.
 const MOST_APART: usize = 12;
 
@@ -136,6 +138,8 @@ pub(super) fn sides(
     let [width, height, depth] =
         [&stage.width, &stage.height, &stage.depth].map(|side| Words::of(facts, stage, side, words));
     let Point { x: left, y: floor } = frame.origin;
+    let lacking = if facts.is_covered_by_mark() { Letters::Plain } else { Letters::Short };
+    let missing = if lacking == Letters::Short { Look::Short } else { Look::Thin };
     let long = |side: &Side| side.minimum.map_or(0.0, |least| approximate(least.value) * frame.scale);
 
     let mut level = |[from, to]: [f64; 2], y: f64, letters: Letters, text: &str| {
@@ -149,7 +153,7 @@ pub(super) fn sides(
         level([left, corner], y, Letters::Plain, text);
     }
     if let Some(text) = &width.missing {
-        level([corner, corner + frame.missing[0]], y - LINE - 5.0, Letters::Short, text);
+        level([corner, corner + frame.missing[0]], y - LINE - 5.0, lacking, text);
     }
     let mut y = lowest.max(frame.outer(Wall::Bottom) + ids.bottom);
     if let Some(text) = &width.least {
@@ -164,9 +168,9 @@ pub(super) fn sides(
     let x = frame.outer(Wall::Left) - ids.left - GAP;
     if let Some(text) = &height.missing {
         let over = ceiling - frame.missing[1];
-        sheet.span(at(x, ceiling), at(x, over), Look::Short);
+        sheet.span(at(x, ceiling), at(x, over), missing);
         let beside = (f64::midpoint(ceiling, over) + 4.0).max(highest);
-        write(sheet, taken, at(x - 8.0, beside), Anchor::End, Letters::Short, text);
+        write(sheet, taken, at(x - 8.0, beside), Anchor::End, lacking, text);
         highest = beside + LINE + 2.0;
     }
     if let Some(text) = &height.has {
@@ -186,7 +190,7 @@ pub(super) fn sides(
         }
     }
     if stage.shows_walls() {
-        depths(sheet, stage, frame, taken, &depth, long(&stage.depth));
+        depths(sheet, stage, frame, taken, (&depth, long(&stage.depth)), lacking);
     }
     y.max(lowest) + 12.0
 }
@@ -197,18 +201,19 @@ fn depths(
     stage: &Stage<'_>,
     frame: &Frame,
     taken: &mut Taken,
-    depth: &Words,
-    least: f64,
+    (depth, least): (&Words, f64),
+    lacking: Letters,
 ) {
     let (fold, left) = (frame.top_fold(), frame.origin.x - 9.0);
     let right = frame.origin.x + frame.width + 9.0;
     if let Some(text) = &depth.has {
         let end = fold - frame.depth;
         sheet.span(at(right, fold), at(right, end), Look::Thin);
-        let lines = [(Some(text), Letters::Plain), (depth.missing.as_ref(), Letters::Short)];
+        let lines = [(Some(text), Letters::Plain), (depth.missing.as_ref(), lacking)];
         stack(sheet, taken, at(right + 8.0, fold - 7.0), Anchor::Start, &lines);
         if stage.depth.missing.is_some() {
-            sheet.span(at(right, end), at(right, end - frame.missing[2]), Look::Short);
+            let look = if lacking == Letters::Short { Look::Short } else { Look::Thin };
+            sheet.span(at(right, end), at(right, end - frame.missing[2]), look);
         }
     }
     if let Some(text) = &depth.least {
@@ -249,8 +254,10 @@ fn stack(
 
 /// Draws the distances between entries that can be drawn as long as they are.
 pub(super) fn apart(sheet: &mut Sheet<'_>, stage: &Stage<'_>, frame: &Frame, taken: &mut Taken) {
+    let mut drawn: Vec<[Point; 2]> = Vec::new();
     for apart in stage.apart.iter().take(MOST_APART) {
-        let Some((measured, (from, to))) = apart.measured.zip(line(stage, frame, apart)) else { continue };
+        let Some((measured, ends)) = apart.measured.zip(line(stage, frame, apart)) else { continue };
+        let [from, to] = beside_others(ends, &drawn);
         let (letters, look, sign) = match apart.is_short() {
             true => (Letters::ShortOver, Look::Short, '<'),
             false => (Letters::SmallOver, Look::Thin, '≥'),
@@ -267,21 +274,43 @@ pub(super) fn apart(sheet: &mut Sheet<'_>, stage: &Stage<'_>, frame: &Frame, tak
         let all =
             || texts.iter().flat_map(|text| spots.iter().flat_map(beside).map(move |place| (text, place)));
         let area = |(text, (place, anchor)): &(&String, (Point, Anchor))| {
-            Area::of_text(*place, *anchor, text_width(text))
+            Area::of_text(*place, *anchor, SMALLER * text_width(text))
         };
         let free = all().find(|one| taken.is_free(&area(one), None));
         let Some(one) = free.or_else(|| all().find(|one| taken.is_free_of_shapes(&area(one)))) else {
             continue;
         };
         sheet.span(from, to, look);
+        drawn.push([from, to]);
         taken.take(area(&one));
         let (text, (place, anchor)) = one;
         sheet.text(place, anchor, letters, text);
     }
 }
 
+/// A line of a distance where none is drawn along it yet: moved aside as far as it takes.
+fn beside_others([from, to]: [Point; 2], drawn: &[[Point; 2]]) -> [Point; 2] {
+    const ASIDE: f64 = 8.0;
+    let length = (to.x - from.x).hypot(to.y - from.y).max(0.01);
+    let across = at((to.y - from.y) / length, (from.x - to.x) / length);
+    // how far a point lies off the line, and how far along it
+    let off = |point: Point| (point.x - from.x) * across.x + (point.y - from.y) * across.y;
+    let along = |point: Point| (point.y - from.y) * across.x - (point.x - from.x) * across.y;
+    let is_beside = |ends: &&[Point; 2]| {
+        let [one, other] = ends.map(along);
+        one.max(other) > 0.0
+            && one.min(other) < length
+            && ends.iter().all(|end| off(*end).abs() < 3.0 * ASIDE)
+    };
+    let taken: Vec<f64> = drawn.iter().filter(is_beside).map(|[one, _]| off(*one)).collect();
+    let is_free = |aside: &f64| taken.iter().all(|taken| (taken - aside).abs() >= ASIDE - 1.0);
+    let aside =
+        [0.0, 1.0, -1.0, 2.0, -2.0].map(|times| times * ASIDE).into_iter().find(is_free).unwrap_or(0.0);
+    [from, to].map(|end| at(end.x + aside * across.x, end.y + aside * across.y))
+}
+
 /// The line of a distance on paper; `None` where it would not be as long as the distance is.
-fn line(stage: &Stage<'_>, frame: &Frame, apart: &Apart) -> Option<(Point, Point)> {
+fn line(stage: &Stage<'_>, frame: &Frame, apart: &Apart) -> Option<[Point; 2]> {
     let [first, other] = apart.ends;
     let (first, other) = (stage.entries.get(first)?, stage.entries.get(other)?);
     let long = approximate(apart.measured?.value) * frame.scale;
@@ -295,7 +324,7 @@ fn line(stage: &Stage<'_>, frame: &Frame, apart: &Apart) -> Option<(Point, Point
             (on_wall(frame, first, other, edges)?, on_wall(frame, other, first, edges)?)
         };
         let drawn = (one.x - two.x).hypot(one.y - two.y);
-        ((drawn - long).abs() <= 1.0 + long / 100.0).then_some((one, two))
+        ((drawn - long).abs() <= 1.0 + long / 100.0).then_some([one, two])
     };
     // from edge to edge, or from centre to centre where distances are read so
     ends(1.0).or_else(|| ends(0.0))

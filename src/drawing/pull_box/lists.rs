@@ -8,6 +8,7 @@ use crate::checks::pull_box::{Axis, Cover, LengthRequirement, Pull, PullKind, Wa
 use crate::drawing::head::name_of;
 use crate::drawing::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::rulebook::{Rule, rules};
+use crate::trade::ConductorSize;
 use crate::words::{Catalogue, figure, summary, wrap};
 
 const MARGIN: f64 = super::MARGIN;
@@ -259,6 +260,13 @@ pub(super) fn asked<'a>(facts: &Facts<'a>, joined: &Joined) -> Option<&'a Pull> 
     facts.request.pulls.get(joined.pull)
 }
 
+/// The largest conductor that is said of a pull or of a cable at its ends.
+pub(super) fn largest(facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined) -> Option<ConductorSize> {
+    let ends = joined.ends.into_iter().filter_map(|end| stage.entries.get(end));
+    let in_cables = ends.filter_map(|standing| standing.entry.cable.as_ref()?.largest());
+    asked(facts, joined)?.largest_conductor.into_iter().chain(in_cables).max()
+}
+
 /// The pulls, kind by kind.
 pub(super) fn pulls(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, below: &mut Below<'_>) {
     let words = sheet.words();
@@ -283,13 +291,11 @@ fn kind_told(kind: PullKind, words: &Catalogue) -> String {
 fn ends_told(facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined, words: &Catalogue) -> String {
     let id = |place: usize| stage.entries.get(place).map_or("", |standing| standing.entry.id.as_str());
     let mut told = joined.ends.map(id).join(" – ");
-    if let Some(pull) = asked(facts, joined) {
-        if let Some(size) = pull.largest_conductor {
-            told = format!("{told} {size}");
-        }
-        if pull.spliced {
-            told = format!("{told}, {}", words.fixed("drawing-spliced"));
-        }
+    if let Some(size) = largest(facts, stage, joined) {
+        told = format!("{told} {size}");
+    }
+    if asked(facts, joined).is_some_and(|pull| pull.spliced) {
+        told = format!("{told}, {}", words.fixed("drawing-spliced"));
     }
     if !joined.sized_by_length {
         told = format!("{told}, {}", words.fixed("drawing-by-volume"));

@@ -37,7 +37,7 @@ pub(super) fn draw(
     let (lowest, all_marked) = ids.write(sheet, stage, &frame, &mut taken);
     let end = dimensions::sides(sheet, facts, stage, &frame, &mut taken, (lowest, beside));
     dimensions::apart(sheet, stage, &frame, &mut taken);
-    conductors(sheet, facts, &frame, &curves, &mut taken);
+    conductors(sheet, facts, stage, &frame, &curves, &mut taken);
     (end, all_marked)
 }
 
@@ -270,6 +270,7 @@ fn rims(
 fn conductors(
     sheet: &mut Sheet<'_>,
     facts: &Facts<'_>,
+    stage: &Stage<'_>,
     frame: &Frame,
     curves: &[(&Joined, Curve)],
     taken: &mut Taken,
@@ -285,9 +286,7 @@ fn conductors(
         if marked.contains(&joined.pull) {
             continue;
         }
-        let Some(size) = super::lists::asked(facts, joined).and_then(|pull| pull.largest_conductor) else {
-            continue;
-        };
+        let Some(size) = super::lists::largest(facts, stage, joined) else { continue };
         let text = size.to_string();
         let width = text.chars().count() as f64 * 6.2 + 6.0;
         let within = |point: &Point| point.x > left && point.x < right && point.y > top && point.y < bottom;
