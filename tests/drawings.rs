@@ -2,10 +2,9 @@
 //!
 //! The drawings are left in the folder for temporary files of the build, to be looked at.
 
-#![expect(clippy::panic, reason = "a drawing that is no XML fails where it stands")]
-
 use elbowroom::checks::conduit_body::ConduitBodyCheck;
 use elbowroom::checks::outlet_fill::OutletFill;
+use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, faults_of};
 use elbowroom::drawing::{Drawn, draw};
@@ -39,7 +38,8 @@ fn number(node: Node<'_, '_>, name: &str) -> f64 {
 
 /// What every drawing keeps to.
 fn hold(name: &str, svg: &str) {
-    let document = Document::parse(svg).unwrap_or_else(|error| panic!("{name}: {error}\n{svg}"));
+    let document =
+        Document::parse(svg).map_err(|error| format!("{name}: {error}\n{svg}")).expect("well-formed");
     let root = document.root_element();
     let (width, height) = (number(root, "width"), number(root, "height"));
     assert!(width >= 200.0 && (100.0..6000.0).contains(&height), "{name}: {width} by {height}");
@@ -275,4 +275,9 @@ fn conduit_bodies_at_their_extremes_are_drawn() {
     let long = json!({"body": {"length": 500, "width": 0.5}, "hubs": [hub("end", "4"), hub("opposite_end", "1/2")],
         "pulls": [pull(&["end", "opposite_end"], "14 AWG", 3), pull(&["opposite_end", "end"], "250 kcmil", 3)]});
     drawn::<ConduitBodyCheck>("long", long);
+}
+
+#[test]
+fn every_pull_box_is_drawn() {
+    hold_all::<PullBox>("pull-boxes.json");
 }

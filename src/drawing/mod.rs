@@ -12,6 +12,7 @@ mod gauge;
 mod head;
 mod outlet_fill;
 mod packing;
+mod pull_box;
 mod raceway_fill;
 mod sheet;
 mod traced;

@@ -48,10 +48,19 @@ pub(super) enum Look {
     Short,
     /// What is counted, in one of the fillings that take turns.
     Filling(usize),
+    /// Conductors from one entry to another.
+    Pull,
+    /// A rim whose place is only assumed.
+    AssumedRim,
+    /// A small mark on a line.
+    Mark,
 }
 
 /// How near to the edge of the paper the text of a dimension may come.
 const EDGE: f64 = 20.0;
+
+/// Half of the stroke that marks the end of a dimension.
+const TICK: f64 = 4.0;
 
 /// How many fillings the style tells apart.
 const FILLINGS: usize = 9;
@@ -65,6 +74,9 @@ impl Look {
             Self::Free => "free".to_owned(),
             Self::Short => "short".to_owned(),
             Self::Filling(place) => format!("filling-{}", place % FILLINGS + 1),
+            Self::Pull => "pull".to_owned(),
+            Self::AssumedRim => "assumed-rim".to_owned(),
+            Self::Mark => "mark".to_owned(),
         }
     }
 }
@@ -82,6 +94,12 @@ pub(super) enum Letters {
     Small,
     /// What falls short.
     Short,
+    /// The ids of things that lines may pass behind.
+    Over,
+    /// Remarks that lines may pass behind.
+    SmallOver,
+    /// What falls short, where lines may pass behind.
+    ShortOver,
 }
 
 impl Letters {
@@ -92,6 +110,9 @@ impl Letters {
             Self::Strong => "strong",
             Self::Small => "small",
             Self::Short => "missing",
+            Self::Over => "over",
+            Self::SmallOver => "small-over",
+            Self::ShortOver => "missing-over",
         }
     }
 
@@ -101,8 +122,8 @@ impl Letters {
             * match self {
                 Self::Heading => 1.31,
                 Self::Plain => 1.0,
-                Self::Strong | Self::Short => 1.14,
-                Self::Small => 0.85,
+                Self::Strong | Self::Short | Self::Over | Self::ShortOver => 1.14,
+                Self::Small | Self::SmallOver => 0.85,
             }
     }
 }
@@ -193,20 +214,9 @@ impl<'w> Sheet<'w> {
 
     /// A dimension along a straight line: the line with its ends marked, and the text beside the middle of it.
     pub fn dimension(&mut self, from: Point, to: Point, letters: Letters, text: &str) {
-        const TICK: f64 = 4.0;
         let (dx, dy) = (to.x - from.x, to.y - from.y);
-        let length = dx.hypot(dy).max(0.01);
-        // across the line, to the side on which the text stands
-        let (ax, ay) = (-dy / length, dx / length);
-        let look = if letters == Letters::Short { Look::Short } else { Look::Thin };
-        self.line(from, to, look);
-        for end in [from, to] {
-            self.line(
-                at(end.x - ax * TICK, end.y - ay * TICK),
-                at(end.x + ax * TICK, end.y + ay * TICK),
-                look,
-            );
-        }
+        let length = dx.hypot(dy);
+        self.span(from, to, if letters == Letters::Short { Look::Short } else { Look::Thin });
         let middle = at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0);
         if dx.abs() >= dy.abs() {
             // a short line may lie near the edge: its text stays on the paper
@@ -217,6 +227,22 @@ impl<'w> Sheet<'w> {
             self.text(at(x, middle.y - lift), Anchor::Middle, letters, text);
         } else {
             self.text(at(middle.x + 6.0, middle.y + 4.0), Anchor::Start, letters, text);
+        }
+    }
+
+    /// The line of a dimension, with its ends marked.
+    pub fn span(&mut self, from: Point, to: Point, look: Look) {
+        let (dx, dy) = (to.x - from.x, to.y - from.y);
+        let length = dx.hypot(dy).max(0.01);
+        // across the line
+        let (ax, ay) = (-dy / length, dx / length);
+        self.line(from, to, look);
+        for end in [from, to] {
+            self.line(
+                at(end.x - ax * TICK, end.y - ay * TICK),
+                at(end.x + ax * TICK, end.y + ay * TICK),
+                look,
+            );
         }
     }
 
@@ -312,7 +338,8 @@ mod tests {
     #[test]
     fn every_look_is_in_the_style_and_every_hatching_that_it_names_is_there() {
         let looks = [Look::Firm, Look::Thin, Look::Assumed, Look::Free, Look::Short];
-        for look in looks.into_iter().chain((0..FILLINGS).map(Look::Filling)) {
+        let of_pulls = [Look::Pull, Look::AssumedRim, Look::Mark];
+        for look in looks.into_iter().chain(of_pulls).chain((0..FILLINGS).map(Look::Filling)) {
             assert!(STYLE.contains(&format!(".{} ", look.class())), "{look:?}");
         }
         let named = STYLE.split("url(#").skip(1).map(|rest| rest.split(')').next().unwrap());
@@ -321,7 +348,7 @@ mod tests {
             assert!(PATTERNS.contains(&format!("id=\"{pattern}\"")), "{pattern}");
         }
         let letters = [Letters::Heading, Letters::Plain, Letters::Strong, Letters::Small, Letters::Short];
-        for letters in letters {
+        for letters in letters.into_iter().chain([Letters::Over, Letters::SmallOver, Letters::ShortOver]) {
             assert!(STYLE.contains(&format!(".{} ", letters.class())), "{letters:?}");
         }
     }

@@ -26,7 +26,7 @@ use utoipa::{PartialSchema, ToSchema};
 /// Every check, in the order in which it is documented.
 pub static CHECKS: &[CheckEntry] = &[
     CheckEntry::drawn::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
-    CheckEntry::of::<PullBox>("text-pull-box-title", "text-pull-box"),
+    CheckEntry::drawn::<PullBox>("text-pull-box-title", "text-pull-box"),
     CheckEntry::drawn::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
     CheckEntry::drawn::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
     CheckEntry::of::<FreeConductors>("text-free-conductors-title", "text-free-conductors"),

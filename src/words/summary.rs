@@ -25,6 +25,11 @@ pub fn leading_to(proof: &Derivation, last: StepId, words: &Catalogue) -> Vec<St
     if leading.is_empty() { sentences(proof, words) } else { leading }
 }
 
+/// What a computing step does with what, and what it comes to: `18 in + 3 in = 21 in`.
+pub fn computed(proof: &Derivation, id: StepId) -> Option<String> {
+    expression(proof, proof.steps().get(id.index())?)
+}
+
 fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String> {
     let citation = step.rule.citation(proof.rulebook().edition);
     let citation = citation.map(|citation| words.citation(&citation.to_string()));

@@ -65,7 +65,7 @@ pub(super) fn all(request: &PullBoxRequest) -> Vec<Chamber<'_>> {
 
 /// A direction of the box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Axis {
+pub(crate) enum Axis {
     /// From the left wall to the right wall.
     Width,
     /// From the bottom wall to the top wall.
@@ -97,7 +97,7 @@ impl Axis {
 }
 
 impl Wall {
-    pub(super) const ALL: [Self; 5] = [Self::Left, Self::Right, Self::Top, Self::Bottom, Self::Back];
+    pub(crate) const ALL: [Self; 5] = [Self::Left, Self::Right, Self::Top, Self::Bottom, Self::Back];
 
     /// The wall across the box; the cover, opposite the back, takes no entries.
     pub(super) const fn opposite(self) -> Option<Self> {
@@ -111,7 +111,7 @@ impl Wall {
     }
 
     /// The direction from this wall to the one across.
-    pub(super) const fn across(self) -> Axis {
+    pub(crate) const fn across(self) -> Axis {
         match self {
             Self::Left | Self::Right => Axis::Width,
             Self::Top | Self::Bottom => Axis::Height,
@@ -120,7 +120,7 @@ impl Wall {
     }
 
     /// The two directions that lie in this wall: along it, then the other.
-    pub(super) const fn plane(self) -> [Axis; 2] {
+    pub(crate) const fn plane(self) -> [Axis; 2] {
         match self {
             Self::Left | Self::Right => [Axis::Height, Axis::Depth],
             Self::Top | Self::Bottom => [Axis::Width, Axis::Depth],
@@ -134,7 +134,7 @@ impl Wall {
     }
 
     /// The name that a sentence chooses its words by.
-    pub(super) const fn name(self) -> &'static str {
+    pub(crate) const fn name(self) -> &'static str {
         match self {
             Self::Left => "left",
             Self::Right => "right",

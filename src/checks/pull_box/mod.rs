@@ -44,6 +44,7 @@ mod request;
 mod rows;
 mod transposed;
 
+pub(crate) use chamber::Axis;
 pub use conductor_group::ConductorGroup;
 pub use interpretations::PullBoxInterpretations;
 pub use layout::{EntryPlace, PlacedDistance, PullBoxLayout};
@@ -59,7 +60,7 @@ use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
 use crate::rulebook::pull::{GOVERNS, Together};
 use crate::rulebook::reading::Readings;
-use chamber::{Axis, Chamber};
+use chamber::Chamber;
 use entered::Entered;
 use given_box::Placed;
 
