@@ -19,10 +19,10 @@ impl Amount {
         Self(figure.value, figure.unit)
     }
 
-    /// With its unit; of more than three decimals the first three, as roots have nine.
+    /// With its unit; of more than four decimals the first four, as roots have nine.
     pub fn told(self) -> String {
         let Self(value, unit) = self;
-        let short = value.floor_to(Decimal::ten_thousandths(10));
+        let short = value.floor_to(Decimal::ten_thousandths(1));
         if short == value {
             return figure(value, unit);
         }
