@@ -7,6 +7,7 @@
 //! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
 //! | [`takeoff`] | many checks at once, answered line by line |
+//! | [`audit`] | the conformance cases, run live |
 //! | [`training`] | exercises, what is wrong with an answer, sheets to print |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
@@ -22,6 +23,7 @@
 //! | [`run`] | starting, and shutting down without dropping anyone |
 
 pub mod admission;
+pub mod audit;
 pub mod bench;
 pub mod body;
 pub mod caller;
@@ -70,7 +72,7 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
     let checks = checks.routes(takeoff::route::route()).merge(combined::routes());
-    checks.merge(training::routes()).merge(catalogue::routes()).merge(health::routes())
+    checks.merge(training::routes()).merge(catalogue::routes()).merge(audit::routes()).merge(health::routes())
 }
 
 /// Every route, with everything that surrounds it.

@@ -4,6 +4,7 @@ use super::body;
 use super::language;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
+use crate::audit::{self, Examine};
 use crate::checks::box_construction::BoxConstruction;
 use crate::checks::box_depths::BoxDepths;
 use crate::checks::box_mounting::BoxMounting;
@@ -61,6 +62,8 @@ pub struct CheckEntry {
     pub compare: Compare,
     /// Reads a body and draws what it comes to; `None` for a check that has nothing to look at.
     pub draw: Option<Draw>,
+    /// Runs a conformance case under an edition.
+    pub examine: Examine,
     /// The schemas of its request and its answer.
     pub schemas: fn() -> CheckSchemas,
 }
@@ -101,6 +104,7 @@ impl CheckEntry {
             evaluate: evaluate::<C>,
             compare: compare::<C>,
             draw: None,
+            examine: audit::examine::<C>,
             schemas: schemas::<C>,
         }
     }

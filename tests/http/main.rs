@@ -22,6 +22,7 @@ mod problems;
 mod process;
 mod readme;
 mod schema_agreement;
+mod self_audit;
 mod settings;
 mod support;
 mod takeoff_command;

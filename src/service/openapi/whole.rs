@@ -2,6 +2,7 @@
 
 use super::examples::{Example, ExampleSet, Outcome};
 use super::links;
+use crate::service::audit;
 use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
@@ -103,7 +104,7 @@ fn complete(path: &str, operation: &mut Operation, need: Need, examples: &Exampl
         operation.responses.responses.insert(status, RefOr::T(problem_response(kind)));
     }
     let is_document = path.starts_with("/v1/") && operation.request_body.is_none();
-    if is_document {
+    if is_document && path != audit::PATH {
         say_cacheable(operation);
     }
     let id = operation.operation_id.clone().unwrap_or_default();
@@ -180,7 +181,7 @@ fn declare_language(components: &mut Components) {
 
 /// Every operation tells its problems in the language that is asked for, and all but these its answer too.
 fn say_language(operation: &mut Operation, id: &str) {
-    const WITHOUT_WORDS: [&str; 5] = ["tables", "table", "amendments", "live", "ready"];
+    const WITHOUT_WORDS: [&str; 6] = ["tables", "table", "amendments", "self_audit", "live", "ready"];
     let asked = Ref::new("#/components/parameters/AcceptLanguage");
     operation.parameters.get_or_insert_default().push(RefOr::Ref(asked));
     if let Some(RefOr::T(answered)) = operation.responses.responses.get_mut("200")
