@@ -7,6 +7,7 @@
 //! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
 //! | [`takeoff`] | many checks at once, answered line by line |
+//! | [`certificate`] | results with their fingerprints, and whether they are what this service computes |
 //! | [`audit`] | the conformance cases, run live |
 //! | [`training`] | exercises, what is wrong with an answer, sheets to print |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
@@ -28,6 +29,7 @@ pub mod bench;
 pub mod body;
 pub mod caller;
 pub mod catalogue;
+pub mod certificate;
 pub mod check_route;
 pub mod combined;
 pub mod cors;
@@ -71,7 +73,8 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
     let checks = register::CHECKS
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
-    let checks = checks.routes(takeoff::route::route()).merge(combined::routes());
+    let checks =
+        checks.routes(takeoff::route::route()).merge(combined::routes()).merge(certificate::routes());
     checks.merge(training::routes()).merge(catalogue::routes()).merge(audit::routes()).merge(health::routes())
 }
 

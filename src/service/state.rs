@@ -2,6 +2,7 @@
 
 use super::admission::Admission;
 use super::catalogue::Library;
+use super::certificate::SigningKeys;
 use super::front::Front;
 use super::operations::Operations;
 use super::telemetry::metrics::Metrics;
@@ -45,6 +46,7 @@ pub struct Service {
     front: Front,
     crew: Crew,
     audits: Arc<Semaphore>,
+    signing_keys: SigningKeys,
     leaving: AtomicBool,
 }
 
@@ -105,7 +107,19 @@ impl Service {
         let library = Library::write().map_err(StartFault::Document)?;
         let crew = Crew::of_this_machine();
         let audits = Arc::new(Semaphore::new(1));
-        Ok(Self { limits, library, front, crew, audits, leaving: AtomicBool::new(false) })
+        let (signing_keys, leaving) = (SigningKeys::default(), AtomicBool::new(false));
+        Ok(Self { limits, library, front, crew, audits, signing_keys, leaving })
+    }
+
+    /// The same, with keys that certificates are signed and verified with.
+    #[must_use]
+    pub fn with_signing_keys(self, signing_keys: SigningKeys) -> Self {
+        Self { signing_keys, ..self }
+    }
+
+    /// The keys that certificates are signed and verified with.
+    pub const fn signing_keys(&self) -> &SigningKeys {
+        &self.signing_keys
     }
 
     /// What a request may take up.

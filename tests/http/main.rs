@@ -4,6 +4,7 @@
 
 mod bench;
 mod catalogue;
+mod certificates;
 mod check;
 mod combined;
 mod connections;

@@ -39,6 +39,7 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
     let tags = [
         ("Checks", "text-tag-checks"),
+        ("Certificates", "text-tag-certificates"),
         ("Teaching", "text-tag-teaching"),
         ("Rulebook", "text-tag-rulebook"),
         ("Service", "text-tag-service"),
@@ -181,7 +182,8 @@ fn declare_language(components: &mut Components) {
 
 /// Every operation tells its problems in the language that is asked for, and all but these its answer too.
 fn say_language(operation: &mut Operation, id: &str) {
-    const WITHOUT_WORDS: [&str; 6] = ["tables", "table", "amendments", "self_audit", "live", "ready"];
+    const WITHOUT_WORDS: [&str; 7] =
+        ["tables", "table", "amendments", "self_audit", "signing_keys", "live", "ready"];
     let asked = Ref::new("#/components/parameters/AcceptLanguage");
     operation.parameters.get_or_insert_default().push(RefOr::Ref(asked));
     if let Some(RefOr::T(answered)) = operation.responses.responses.get_mut("200")
