@@ -36,7 +36,7 @@ impl<'a> Citations<'a> {
 
     /// Of a row: its own, or that of the last of its figures that has one.
     fn of_row(&self, row: &Members, whole: &Value) -> Option<&'a str> {
-        self.find(whole).or_else(|| row.values().filter_map(|value| self.find(value)).last())
+        self.find(whole).or_else(|| row.values().rev().find_map(|value| self.find(value)))
     }
 }
 
