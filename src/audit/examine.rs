@@ -3,6 +3,7 @@
 use super::{Case, CaseSource};
 use crate::answers::{Explain, answer};
 use crate::checks::{Check, evaluate, faults_of};
+use crate::json::same;
 use crate::rulebook::Edition;
 use crate::words::Catalogue;
 use serde::Serialize;
@@ -149,12 +150,4 @@ pub fn examine<C: Check>(case: &Case, edition: Edition) -> Examined {
     let values: Vec<Compared> = case.expect.iter().map(compared).collect();
     let agrees = proof.replays && values.iter().all(|value| value.agrees);
     Examined { edition, agrees, refused: None, proof: Some(proof), values }
-}
-
-/// Numbers are the same when they are equal, however they are written; anything else when it is the same.
-pub fn same(left: &Value, right: &Value) -> bool {
-    match (left.as_f64(), right.as_f64()) {
-        (Some(left), Some(right)) => left == right,
-        _ => left == right,
-    }
 }

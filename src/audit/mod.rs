@@ -6,7 +6,7 @@
 mod examine;
 mod tally;
 
-pub use examine::{AuditedCase, Compared, Examine, Examined, Replayed, examine, same};
+pub use examine::{AuditedCase, Compared, Examine, Examined, Replayed, examine};
 pub use tally::{AuditSummary, BasisCounts};
 
 use crate::rulebook::Edition;

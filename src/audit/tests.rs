@@ -1,5 +1,6 @@
 use super::*;
 use crate::checks::outlet_fill::OutletFill;
+use crate::json::same;
 use serde_json::json;
 
 fn case() -> Case {

@@ -1,6 +1,6 @@
 //! Where two answers differ: each place with what stands there on either side, so many at the most, the rest counted.
 
-use crate::audit::same;
+use crate::json::same;
 use crate::service::body::json::append;
 use serde::Serialize;
 use serde_json::{Map, Value};
