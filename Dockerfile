@@ -8,6 +8,7 @@ WORKDIR /build
 COPY Cargo.toml Cargo.lock build.rs ./
 COPY src ./src
 COPY openapi ./openapi
+COPY tests/conformance ./tests/conformance
 RUN cargo build --release --locked && strip target/release/elbowroom
 
 FROM ${BASE_IMAGE}

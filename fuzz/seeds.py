@@ -14,7 +14,7 @@ document = json.loads((ROOT / "openapi/openapi.json").read_text())
 # the order of the register is the order in which the document lists the checks of a comparison
 forms = document["components"]["schemas"]["ComparisonRequest"]["oneOf"]
 checks = [form["properties"]["check"]["enum"][0] for form in forms]
-first_byte = {name: chr(ord("a") + place) for place, name in enumerate([*checks, "line", "table", "comparison"])}
+first_byte = {name: chr(ord("a") + place) for place, name in enumerate([*checks, "line", "table", "comparison", "certificate"])}
 
 
 def write(name, kind, text):
@@ -28,6 +28,9 @@ for check in checks:
         write(f"line-{check}-{path.stem}", "line", f'{{"check": "{check}", "request": {text}}}')
         write(f"comparison-{check}-{path.stem}", "comparison", chr(checks.index(check)) + text)
 write("table", "table", (ROOT / "openapi/examples/takeoff/table.request.txt").read_text())
+
+for path in sorted((ROOT / "openapi/examples/verify").glob("*.request.json")):
+    write(f"certificate-{path.stem}", "certificate", json.dumps(json.loads(path.read_text())))
 
 words = set()
 

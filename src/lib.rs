@@ -2,7 +2,7 @@
 //!
 //! The arrows point one way:
 //! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`markup`] ← [`answers`] ←
-//! [`takeoff`], [`training`], [`drawing`] ← [`service`] ← [`command`].
+//! [`takeoff`], [`training`], [`drawing`], [`audit`] ← [`service`] ← [`command`].
 //!
 //! | module | what it is for |
 //! |---|---|
@@ -20,6 +20,7 @@
 //! | [`takeoff`] | many checks at once: lines, tables in trade words, what they add up to |
 //! | [`training`] | exercises, answer keys, and why an answer is wrong |
 //! | [`drawing`] | pictures of boxes and raceways, to scale |
+//! | [`audit`] | the conformance cases, run against the engine that holds them |
 //! | [`service`] | HTTP: routes, problems, limits, the OpenAPI document |
 //! | [`command`] | the command line |
 //!
@@ -27,6 +28,7 @@
 //! any HTTP or async crate (`--no-default-features`).
 
 pub mod answers;
+pub mod audit;
 pub mod checks;
 #[cfg(feature = "service")]
 pub mod command;

@@ -1,11 +1,13 @@
 //! Published and hand-worked cases, run against the engine: every figure, every edition that a case names, every proof.
 //!
-//! A case is data under `tests/conformance/`. The loader refuses an unknown member, an empty file, a case without a
-//! source and a case that expects nothing; nothing can be skipped. What ran is counted in the output.
+//! A case is data under `tests/conformance/`, read and run as the self-audit does it. The loader refuses an unknown member, an
+//! empty file, a case without a source and a case that expects nothing; nothing can be skipped. What ran is counted in the
+//! output.
 
 #![expect(clippy::panic, reason = "a case that cannot run fails where it stands")]
 
 use elbowroom::answers::{Explain, answer};
+use elbowroom::audit::{self, Case, CaseBasis, Compared, FILES, examine};
 use elbowroom::checks::box_construction::BoxConstruction;
 use elbowroom::checks::box_depths::BoxDepths;
 use elbowroom::checks::box_mounting::BoxMounting;
@@ -17,115 +19,47 @@ use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
 use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
-use elbowroom::checks::{Check, evaluate, faults_of};
+use elbowroom::checks::{Check, evaluate};
+use elbowroom::rulebook::Edition;
 use elbowroom::words::{Catalogue, Language};
-use serde::Deserialize;
-use serde_json::{Map, Value};
-use std::collections::BTreeSet;
+use serde_json::Value;
 use std::path::Path;
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Case {
-    /// A sentence.
-    name: String,
-    check: String,
-    source: Source,
-    /// The answer that the source gives, where it is published.
-    source_says: Option<String>,
-    /// Why the source is wrong, where it is.
-    source_disagrees: Option<String>,
-    /// The sum, or what was assumed.
-    note: Option<String>,
-    editions: Vec<String>,
-    request: Map<String, Value>,
-    /// JSON Pointers into the answer, and what stands there.
-    expect: Map<String, Value>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Source {
-    basis: String,
-    title: String,
-    publisher: Option<String>,
-    date: Option<String>,
-    address: Option<String>,
-}
-
-fn cases(file: &str) -> Vec<Case> {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/conformance").join(file);
-    let text = std::fs::read_to_string(&path).expect(file);
-    let cases: Vec<Case> = serde_json::from_str(&text).expect(file);
-    assert!(!cases.is_empty(), "{file} has no cases");
-    let names: BTreeSet<&str> = cases.iter().map(|case| case.name.as_str()).collect();
-    assert_eq!(names.len(), cases.len(), "{file} has two cases of one name");
-    for case in &cases {
-        assert!(
-            !case.name.is_empty() && !case.source.title.is_empty(),
-            "{file}: a case without a name or source"
-        );
-        assert!(!case.expect.is_empty(), "{file}: «{}» expects nothing", case.name);
-        assert!(!case.editions.is_empty(), "{file}: «{}» names no edition", case.name);
-        let published = case.source.basis == "published";
-        assert!(
-            published || ["derived", "common_practice"].contains(&case.source.basis.as_str()),
-            "{file}: «{}» has no basis",
-            case.name
-        );
-        assert!(
-            case.source.address.is_none() || (case.source.publisher.is_some() && case.source.date.is_some()),
-            "{file}: «{}» has an address without a publisher and a date",
-            case.name
-        );
-        assert!(
-            case.source_disagrees.is_none() || case.source_says.is_some(),
-            "{file}: «{}» disagrees with a source that says nothing",
-            case.name
-        );
-        assert!(case.note.as_deref() != Some(""), "{file}: «{}» has an empty note", case.name);
-    }
-    cases
-}
-
 /// Evaluates one case under one edition; every difference is a line.
-fn differences<C: Check>(case: &Case, edition: &str) -> Vec<String> {
-    let mut request = case.request.clone();
-    request.insert("edition".to_owned(), edition.into());
-    let request: C::Request = match serde_json::from_value(Value::Object(request)) {
-        Ok(request) => request,
-        Err(error) => return vec![format!("the request does not decode: {error}")],
-    };
-    let faults = faults_of::<C>(&request);
-    if !faults.is_empty() {
-        return faults.iter().map(|fault| format!("fault {}: {}", fault.at, fault.message)).collect();
+fn differences<C: Check>(case: &Case, edition: Edition) -> Vec<String> {
+    let examined = examine::<C>(case, edition);
+    let mut differences: Vec<String> = examined.refused.into_iter().collect();
+    differences.extend(examined.proof.and_then(|proof| proof.fault));
+    for Compared { pointer, expected, computed, .. } in examined.values.iter().filter(|value| !value.agrees) {
+        let found = computed.as_ref().map_or("nothing".to_owned(), Value::to_string);
+        differences.push(format!("{pointer}: expected {expected}, found {found}"));
     }
-    let evaluation = evaluate::<C>(&request);
-    let mut differences: Vec<String> =
-        evaluation.proof.replay().err().iter().map(ToString::to_string).collect();
-    for explain in [Explain::Full, Explain::Summary, Explain::None] {
-        let answer = answer::<C>(&request, &evaluation, explain, Catalogue::english());
-        let mut written = Vec::new();
-        answer.write_json(&mut written).expect("an answer is written");
-        if written != serde_json::to_vec(&answer).expect("an answer is JSON") {
-            differences.push(format!("{explain:?}: the text of the answer is not what serde_json writes"));
-        }
-        let spanish =
-            elbowroom::answers::answer::<C>(&request, &evaluation, explain, Catalogue::of(Language::Spanish));
-        let [english, spanish] =
-            [&answer, &spanish].map(|answer| serde_json::to_value(answer).expect("an answer is JSON"));
-        other_than_translated("", &english, &spanish, &mut differences);
-    }
-    let answer = answer::<C>(&request, &evaluation, Explain::Full, Catalogue::english());
-    let answer = serde_json::to_value(&answer).expect("an answer is JSON");
-    for (pointer, expected) in &case.expect {
-        let found = answer.pointer(pointer);
-        if !found.is_some_and(|found| same(found, expected)) {
-            let found = found.map_or("nothing".to_owned(), Value::to_string);
-            differences.push(format!("{pointer}: expected {expected}, found {found}"));
-        }
+    assert_eq!(examined.agrees, differences.is_empty(), "«{}» agrees and differs", case.name);
+    if differences.is_empty() {
+        otherwise_written::<C>(case, edition, &mut differences);
     }
     differences
+}
+
+/// What is said in every form of the answer: the text is what `serde_json` writes, and another language translates sentences.
+fn otherwise_written<C: Check>(case: &Case, edition: Edition, differences: &mut Vec<String>) {
+    let mut request = case.request.clone();
+    request.insert("edition".to_owned(), edition.year().into());
+    let request: C::Request =
+        serde_json::from_value(Value::Object(request)).expect("a request that was answered");
+    let evaluation = evaluate::<C>(&request);
+    for explain in [Explain::Full, Explain::Summary, Explain::None] {
+        let [english, spanish] = [Language::English, Language::Spanish]
+            .map(|language| answer::<C>(&request, &evaluation, explain, Catalogue::of(language)));
+        let mut written = Vec::new();
+        english.write_json(&mut written).expect("an answer is written");
+        if written != serde_json::to_vec(&english).expect("an answer is JSON") {
+            differences.push(format!("{explain:?}: the text of the answer is not what serde_json writes"));
+        }
+        let [english, spanish] =
+            [english, spanish].map(|answer| serde_json::to_value(answer).expect("an answer is JSON"));
+        other_than_translated("", &english, &spanish, differences);
+    }
 }
 
 /// Compares an answer in two languages: sentences differ and are whole, everything else is the same.
@@ -156,16 +90,8 @@ fn other_than_translated(at: &str, english: &Value, other: &Value, differences: 
     }
 }
 
-/// Numbers are the same when they are equal, however they are written.
-fn same(found: &Value, expected: &Value) -> bool {
-    match (found.as_f64(), expected.as_f64()) {
-        (Some(found), Some(expected)) => found == expected,
-        _ => found == expected,
-    }
-}
-
 /// Evaluates a case under an edition.
-type Run = fn(&Case, &str) -> Vec<String>;
+type Run = fn(&Case, Edition) -> Vec<String>;
 
 /// Every check, by its name.
 const CHECKS: &[(&str, Run)] = &[
@@ -183,20 +109,20 @@ const CHECKS: &[(&str, Run)] = &[
 ];
 
 /// Runs every case of a file; gives back every difference.
-fn run(file: &str) -> Vec<String> {
-    let cases = cases(file);
+fn run(file: &str, text: &str) -> Vec<String> {
+    let cases = audit::read(file, text).unwrap_or_else(|fault| panic!("{fault}"));
     let (mut evaluations, mut failures) = (0, Vec::new());
     for case in &cases {
         let run = CHECKS.iter().find(|(name, _)| *name == case.check).map(|(_, run)| run);
         let run = run.unwrap_or_else(|| panic!("{file}: no check is called {}", case.check));
         for edition in &case.editions {
             evaluations += 1;
-            for difference in run(case, edition) {
-                failures.push(format!("{file}: «{}» ({edition}): {difference}", case.name));
+            for difference in run(case, *edition) {
+                failures.push(format!("{file}: «{}» ({}): {difference}", case.name, edition.year()));
             }
         }
     }
-    let published = cases.iter().filter(|case| case.source.basis == "published").count();
+    let published = cases.iter().filter(|case| case.source.basis == CaseBasis::Published).count();
     let disagreeing = cases.iter().filter(|case| case.source_disagrees.is_some()).count();
     say(&format!(
         "{file}: {} cases ({published} published, {disagreeing} of them where the source is wrong), {evaluations} evaluations, {} differences",
@@ -208,16 +134,32 @@ fn run(file: &str) -> Vec<String> {
 
 #[test]
 fn every_case_of_every_file_agrees() {
+    assert!(FILES.len() >= CHECKS.len(), "a check has no file of cases");
+    let failures: Vec<String> = FILES.iter().flat_map(|(file, text)| run(file, text)).collect();
+    assert!(failures.is_empty(), "{}", failures.join("\n"));
+}
+
+#[test]
+fn every_file_of_the_folder_is_part_of_the_program() {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/conformance");
-    let mut files: Vec<String> = std::fs::read_dir(folder)
+    let mut files: Vec<(String, String)> = std::fs::read_dir(folder)
         .expect("the folder of cases")
-        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
-        .filter(|name| name.ends_with(".json"))
+        .map(|entry| entry.expect("an entry").path())
+        .filter(|path| path.extension().is_some_and(|extension| extension == "json"))
+        .map(|path| {
+            let name = path.file_name().expect("a name").to_string_lossy().into_owned();
+            (name, std::fs::read_to_string(&path).expect("a file of cases"))
+        })
         .collect();
     files.sort();
-    assert!(files.len() >= CHECKS.len(), "a check has no file of cases: {files:?}");
-    let failures: Vec<String> = files.iter().flat_map(|file| run(file)).collect();
-    assert!(failures.is_empty(), "{}", failures.join("\n"));
+    assert!(
+        FILES
+            .iter()
+            .map(|(name, text)| (*name, *text))
+            .eq(files.iter().map(|(name, text)| (&**name, &**text)))
+    );
+    let read: usize = files.iter().map(|(name, text)| audit::read(name, text).expect("cases").len()).sum();
+    assert_eq!(audit::cases().expect("cases").len(), read);
 }
 
 /// Says what ran, past the capture of the test runner: a count that nobody sees is no count.

@@ -1,4 +1,5 @@
-//! Feeds bytes to everything that reads a request: each check, the comparison of editions, a line of a takeoff, a table.
+//! Feeds bytes to everything that reads a request: each check, the comparison of editions, a line of a takeoff, a
+//! table, a certificate.
 //!
 //! The first byte says which; the rest is the body. Whatever comes, nothing may panic or overflow, an answer is JSON with the
 //! same bytes each time, and a refusal names at least one fault.
@@ -7,6 +8,8 @@
 
 use elbowroom::answers::Explain;
 use elbowroom::rulebook::Edition;
+use elbowroom::service::body::read_as;
+use elbowroom::service::certificate::{Certificate, SigningKeys, Verification};
 use elbowroom::service::gate::Permit;
 use elbowroom::service::problem::{Problem, ProblemKind};
 use elbowroom::service::register::{CHECKS, CheckEntry};
@@ -17,12 +20,13 @@ use serde_json::{Map, Value};
 
 fuzz_target!(|input: &[u8]| {
     let Some((first, body)) = input.split_first() else { return };
-    let place = usize::from(first.wrapping_sub(b'a')) % (CHECKS.len() + 3);
+    let place = usize::from(first.wrapping_sub(b'a')) % (CHECKS.len() + 4);
     match CHECKS.get(place) {
         Some(check) => of_check(check, body),
         None if place == CHECKS.len() => of_line(body),
         None if place == CHECKS.len() + 1 => of_table(body),
-        None => of_comparison(body),
+        None if place == CHECKS.len() + 2 => of_comparison(body),
+        None => of_certificate(body),
     }
 });
 
@@ -65,6 +69,20 @@ fn of_comparison(body: &[u8]) {
         Ok(json) => is_json(&json),
         Err(problem) => is_of_the_caller(&problem),
     }
+}
+
+/// Whatever reads as a certificate is found to be something, in the same words each time.
+fn of_certificate(body: &[u8]) {
+    let certificate = match read_as::<Certificate>(body) {
+        Ok(certificate) => certificate,
+        Err(problem) => return is_of_the_caller(&problem),
+    };
+    let Some(check) = CheckEntry::named(&certificate.check) else { return };
+    let found = || {
+        let found = Verification::of(check, &certificate, &SigningKeys::default()).expect("a finding");
+        serde_json::to_vec(&found).expect("a finding is JSON")
+    };
+    assert!(found() == found(), "the same certificate is found otherwise");
 }
 
 fn is_json(text: &[u8]) {

@@ -2,7 +2,10 @@
 //!
 //! Generic over [`Check`]; no check is named here.
 
+mod shown;
 mod write;
+
+pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Taking, Verdict};
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};

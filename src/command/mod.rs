@@ -1,5 +1,6 @@
-//! The command line: `serve` (the default), `check FILE`, `takeoff FILE`, `demo`, `keys`, `healthcheck`, `openapi`.
+//! The command line: `serve` (the default), `check FILE`, `takeoff FILE`, `demo`, `audit`, `keys`, `healthcheck`, `openapi`.
 
+mod audit;
 mod check;
 mod demo;
 mod healthcheck;
@@ -65,6 +66,10 @@ enum Command {
     Takeoff(takeoff::TakeoffArguments),
     /// Print an invented takeoff: the boxes and raceways of a small clinic, one a line.
     Demo(demo::DemoArguments),
+    /// Run the conformance cases that are part of the program.
+    ///
+    /// Exit status: 0 everything agrees, 70 something differs.
+    Audit(audit::AuditArguments),
     /// Make keys for callers.
     #[command(subcommand)]
     Keys(keys::KeysCommand),
@@ -90,6 +95,7 @@ pub fn main() -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Takeoff(arguments) => takeoff::run(arguments),
         Command::Demo(arguments) => demo::run(&arguments),
+        Command::Audit(arguments) => audit::run(&arguments),
         Command::Keys(command) => keys::run(&command),
         Command::Healthcheck(arguments) => healthcheck::run(&arguments),
         Command::Openapi => print(crate::service::openapi::text(), ExitCode::SUCCESS),

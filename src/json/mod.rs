@@ -13,6 +13,7 @@ pub use text::{name, text};
 pub use writer::{WriteFault, Writer};
 
 use serde::Serialize;
+use serde_json::Value;
 
 /// Writes a value after what `out` holds.
 ///
@@ -27,6 +28,20 @@ use serde::Serialize;
 /// A value that has no form in JSON: a map whose keys are no texts, or one whose own `Serialize` fails.
 pub fn write<T: Serialize + ?Sized>(value: &T, out: &mut Vec<u8>) -> Result<(), WriteFault> {
     value.serialize(Writer::new(out))
+}
+
+/// Whether two values are the same as JSON Schema has it: 4 and 4.0 are the same number, however they are written.
+///
+/// ```
+/// use serde_json::json;
+/// assert!(elbowroom::json::same(&json!(4), &json!(4.0)));
+/// assert!(!elbowroom::json::same(&json!(4), &json!("4")));
+/// ```
+pub fn same(left: &Value, right: &Value) -> bool {
+    match (left, right) {
+        (Value::Number(_), Value::Number(_)) => left.as_f64() == right.as_f64(),
+        _ => left == right,
+    }
 }
 
 /// Writes a number.

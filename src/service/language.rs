@@ -8,8 +8,10 @@ use super::media;
 use crate::words::{Catalogue, Language};
 use axum::http::{HeaderMap, HeaderName, HeaderValue, header};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
+use serde::{Deserialize, Serialize};
 use std::future::Future;
 use unic_langid::LanguageIdentifier;
+use utoipa::ToSchema;
 
 tokio::task_local! {
     static SPOKEN: Language;
@@ -23,6 +25,34 @@ pub fn spoken() -> Language {
 /// The messages in the language of the request that is being answered.
 pub fn words() -> &'static Catalogue {
     Catalogue::of(spoken())
+}
+
+/// A language, as a request names it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "lowercase")]
+pub enum ChosenLanguage {
+    /// English.
+    En,
+    /// Spanish, in the words of the trade as used in the United States and Mexico.
+    Es,
+}
+
+impl From<ChosenLanguage> for Language {
+    fn from(language: ChosenLanguage) -> Self {
+        match language {
+            ChosenLanguage::En => Self::English,
+            ChosenLanguage::Es => Self::Spanish,
+        }
+    }
+}
+
+impl From<Language> for ChosenLanguage {
+    fn from(language: Language) -> Self {
+        match language {
+            Language::English => Self::En,
+            Language::Spanish => Self::Es,
+        }
+    }
 }
 
 /// Runs a future in a language.

@@ -6,6 +6,9 @@ use axum::http::{HeaderMap, HeaderName, header};
 /// A drawing.
 pub const SVG: &str = "image/svg+xml";
 
+/// A page.
+pub const HTML: &str = "text/html";
+
 /// Asks that the body is said to be JSON, in UTF-8 and not encoded: `application/json`, or `application/…+json`.
 pub fn sends_json(headers: &HeaderMap) -> Result<(), Problem> {
     if text(headers, &header::CONTENT_TYPE) == Some("application/json")

@@ -7,6 +7,8 @@
 //! | [`combined`] | several checks at once: the review of a box, the comparison of editions |
 //! | [`body`] | from bytes to a request without faults, or every fault |
 //! | [`takeoff`] | many checks at once, answered line by line |
+//! | [`certificate`] | results with their fingerprints, and whether they are what this service computes |
+//! | [`audit`] | the conformance cases, run live |
 //! | [`training`] | exercises, what is wrong with an answer, sheets to print |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
@@ -22,10 +24,12 @@
 //! | [`run`] | starting, and shutting down without dropping anyone |
 
 pub mod admission;
+pub mod audit;
 pub mod bench;
 pub mod body;
 pub mod caller;
 pub mod catalogue;
+pub mod certificate;
 pub mod check_route;
 pub mod combined;
 pub mod cors;
@@ -69,8 +73,9 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
     let checks = register::CHECKS
         .iter()
         .fold(OpenApiRouter::default(), |router, check| router.routes(check_route::route(check)));
-    let checks = checks.routes(takeoff::route::route()).merge(combined::routes());
-    checks.merge(training::routes()).merge(catalogue::routes()).merge(health::routes())
+    let checks =
+        checks.routes(takeoff::route::route()).merge(combined::routes()).merge(certificate::routes());
+    checks.merge(training::routes()).merge(catalogue::routes()).merge(audit::routes()).merge(health::routes())
 }
 
 /// Every route, with everything that surrounds it.

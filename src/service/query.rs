@@ -19,44 +19,45 @@ pub fn explain(query: Option<&str>) -> Result<Explain, Problem> {
 
 /// How much of the proof a query asks for, with what is meant when it does not say.
 pub fn explain_or(query: Option<&str>, usual: Explain) -> Result<Explain, Problem> {
-    let mut explain = None;
-    let mut faults = FaultList::default();
-    for (parameter, value) in pairs(query) {
-        if parameter != EXPLAIN {
-            faults.push(unknown(parameter, &[EXPLAIN]));
-        } else if explain.is_some() {
-            faults.push(twice(parameter));
-        } else if let Some((_, known)) = EXPLAIN_VALUES.iter().find(|(name, _)| *name == value) {
-            explain = Some(*known);
-        } else {
-            let named = [("parameter", parameter.to_owned()), ("given", value.to_owned())];
-            let fault =
-                FaultView::in_query(parameter, FaultCode::UnknownValue, "fault-query-unknown-value", named);
-            faults.push(fault.accepting(EXPLAIN_VALUES.map(|(name, _)| name), Some(value)));
-        }
-    }
-    if faults.is_empty() { Ok(explain.unwrap_or(usual)) } else { Err(Problem::invalid(faults)) }
+    let [explain] = chosen(query, [(EXPLAIN, &EXPLAIN_VALUES.map(|(name, _)| name))])?;
+    Ok(explain.map_or(usual, |place| EXPLAIN_VALUES[place].1))
 }
 
 /// Whether a query says yes to the only parameter that an operation has; it says no unless it is there.
 pub fn flag(query: Option<&str>, name: &'static str) -> Result<bool, Problem> {
-    let mut said = None;
+    let [said] = chosen(query, [(name, YES_OR_NO)])?;
+    Ok(said == Some(0))
+}
+
+/// The values of a parameter that is a flag.
+pub const YES_OR_NO: &[&str] = &["true", "false"];
+
+/// For each parameter of an operation the place of its value among those that it takes; `None` where it is not given.
+pub fn chosen<const N: usize>(
+    query: Option<&str>,
+    parameters: [(&str, &[&str]); N],
+) -> Result<[Option<usize>; N], Problem> {
+    let mut places = [None; N];
     let mut faults = FaultList::default();
     for (parameter, value) in pairs(query) {
-        if parameter != name {
-            faults.push(unknown(parameter, &[name]));
-        } else if said.is_some() {
+        let known = parameters.iter().zip(&mut places).find(|((name, _), _)| *name == parameter);
+        let Some(((_, values), place)) = known else {
+            faults.push(unknown(parameter, &parameters.map(|(name, _)| name)));
+            continue;
+        };
+        if place.is_some() {
             faults.push(twice(parameter));
-        } else if let Ok(value) = value.parse() {
-            said = Some(value);
-        } else {
+            continue;
+        }
+        *place = values.iter().position(|known| *known == value);
+        if place.is_none() {
             let named = [("parameter", parameter.to_owned()), ("given", value.to_owned())];
             let fault =
                 FaultView::in_query(parameter, FaultCode::UnknownValue, "fault-query-unknown-value", named);
-            faults.push(fault.accepting(["true", "false"], Some(value)));
+            faults.push(fault.accepting(values.iter().copied(), Some(value)));
         }
     }
-    if faults.is_empty() { Ok(said.unwrap_or(false)) } else { Err(Problem::invalid(faults)) }
+    if faults.is_empty() { Ok(places) } else { Err(Problem::invalid(faults)) }
 }
 
 /// Asks that there is no query.
@@ -105,6 +106,12 @@ mod tests {
         for wrong in ["key=yes", "key", "keys=true", "key=true&key=true"] {
             assert_eq!(flag(Some(wrong), "key").unwrap_err().faults.kept().len(), 1, "{wrong}");
         }
+        let several = [("check", &["fill", "size"][..]), ("key", YES_OR_NO)];
+        assert_eq!(chosen(Some("key=false&check=size"), several).unwrap(), [Some(1), Some(1)]);
+        assert_eq!(chosen(None, several).unwrap(), [None, None]);
+        let faults = chosen(Some("check=fil&key=1&kee=true"), several).unwrap_err().faults;
+        let nearest: Vec<_> = faults.kept().iter().map(|fault| fault.nearest.as_deref()).collect();
+        assert_eq!(nearest, [Some("fill"), None, Some("key")]);
         assert!(none(None).is_ok() && none(Some("")).is_ok());
         assert!(none(Some("x")).is_err());
     }

@@ -4,6 +4,7 @@ use super::body;
 use super::language;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
+use crate::audit::{self, Examine};
 use crate::checks::box_construction::BoxConstruction;
 use crate::checks::box_depths::BoxDepths;
 use crate::checks::box_mounting::BoxMounting;
@@ -17,10 +18,13 @@ use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{self, Check, Gist, Status, Verdict};
 use crate::comparison;
+use crate::derivation::StepId;
 use crate::drawing::{self, Drawn};
 use crate::rulebook::Edition;
+use crate::words::summary;
 use serde_json::{Map, Value};
-use utoipa::openapi::{RefOr, Schema};
+use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, OneOfBuilder, Type};
+use utoipa::openapi::{Ref, RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
 /// Every check, in the order in which it is documented.
@@ -61,6 +65,10 @@ pub struct CheckEntry {
     pub compare: Compare,
     /// Reads a body and draws what it comes to; `None` for a check that has nothing to look at.
     pub draw: Option<Draw>,
+    /// Reads a body and tells in sentences the steps that its findings rest on.
+    pub reasoning: fn(&[u8]) -> Result<Vec<String>, Problem>,
+    /// Runs a conformance case under an edition.
+    pub examine: Examine,
     /// The schemas of its request and its answer.
     pub schemas: fn() -> CheckSchemas,
 }
@@ -101,6 +109,8 @@ impl CheckEntry {
             evaluate: evaluate::<C>,
             compare: compare::<C>,
             draw: None,
+            reasoning: reasoning::<C>,
+            examine: audit::examine::<C>,
             schemas: schemas::<C>,
         }
     }
@@ -158,6 +168,12 @@ fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Resu
     serde_json::to_vec(&compared).map_err(|_| Problem::internal())
 }
 
+fn reasoning<C: Check>(body: &[u8]) -> Result<Vec<String>, Problem> {
+    let evaluation = checks::evaluate::<C>(&body::read::<C>(body)?);
+    let steps: Vec<StepId> = evaluation.findings.iter().filter_map(|finding| finding.step).collect();
+    Ok(summary::leading_to(&evaluation.proof, &steps, language::words()))
+}
+
 fn schemas<C: Check>() -> CheckSchemas {
     let mut all = Vec::new();
     let request = with_schema::<C::Request>(&mut all);
@@ -167,6 +183,28 @@ fn schemas<C: Check>() -> CheckSchemas {
     all.push((answer.clone(), <Answer<'static, C::Outcome> as PartialSchema>::schema()));
     <Answer<'static, C::Outcome> as ToSchema>::schemas(&mut all);
     CheckSchemas { request, answer, all }
+}
+
+/// The schema of a body that names a check and holds a request of it: one form a check, with what else it takes.
+pub(super) fn form_per_check(
+    verb: &str,
+    description: &str,
+    with: impl Fn(ObjectBuilder) -> ObjectBuilder,
+) -> RefOr<Schema> {
+    let forms = CHECKS.iter().fold(OneOfBuilder::new(), |forms, check| {
+        let name = ObjectBuilder::new()
+            .schema_type(Type::String)
+            .enum_values(Some([check.name]))
+            .description(Some("The check to make."));
+        let form = ObjectBuilder::new()
+            .title(Some(format!("{verb} {}", check.name)))
+            .property("check", name)
+            .required("check")
+            .additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)));
+        let request = Ref::from_schema_name((check.schemas)().request);
+        forms.item(with(form).property("request", request).required("request"))
+    });
+    RefOr::T(Schema::OneOf(forms.description(Some(description)).build()))
 }
 
 /// Adds a schema and all that it refers to; gives back its name.

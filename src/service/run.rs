@@ -1,5 +1,6 @@
 //! Starting, and shutting down without dropping anyone.
 
+use super::certificate::SigningKeys;
 use super::keys::{KeyRing, file::KeyFault};
 use super::listen::Listener;
 use super::listen::farewell::Farewell;
@@ -69,8 +70,16 @@ impl Reached {
     }
 }
 
-/// Reads the files that settings name: the keys and the certificate; or says everything that is wrong with them.
-fn open(settings: &Settings) -> Result<(Option<KeyRing>, Option<Arc<Tls>>), RunFault> {
+/// What the files hold that settings name.
+struct Opened {
+    keys: Option<KeyRing>,
+    tls: Option<Arc<Tls>>,
+    signing_keys: SigningKeys,
+}
+
+/// Reads the files that settings name: the keys, the certificate and the key that signs; or says everything that is wrong
+/// with them.
+fn open(settings: &Settings) -> Result<Opened, RunFault> {
     let mut faults = Vec::new();
     let scopes = || Operations::of_the_service().scopes().map(str::to_owned).collect();
     let keys = settings.keys.as_ref().and_then(|path| {
@@ -80,7 +89,15 @@ fn open(settings: &Settings) -> Result<(Option<KeyRing>, Option<Arc<Tls>>), RunF
     });
     let tls =
         settings.tls.clone().and_then(|files| Tls::open(files).map_err(|wrong| faults.push(wrong)).ok());
-    if faults.is_empty() { Ok((keys, tls.map(Arc::new))) } else { Err(RunFault::Files(faults)) }
+    let signing_keys = settings
+        .signing_key
+        .as_ref()
+        .and_then(|path| SigningKeys::open(path).map_err(|wrong| faults.extend(wrong)).ok());
+    if faults.is_empty() {
+        Ok(Opened { keys, tls: tls.map(Arc::new), signing_keys: signing_keys.unwrap_or_default() })
+    } else {
+        Err(RunFault::Files(faults))
+    }
 }
 
 /// Serves until SIGINT or SIGTERM; then says that it leaves, takes nothing new and finishes what is running. A second signal
@@ -88,7 +105,7 @@ fn open(settings: &Settings) -> Result<(Option<KeyRing>, Option<Arc<Tls>>), RunF
 ///
 /// `listening` is told where once connections are taken.
 pub fn serve(settings: &Settings, listening: impl FnOnce(Reached)) -> Result<(), RunFault> {
-    let (keys, tls) = open(settings)?;
+    let Opened { keys, tls, signing_keys } = open(settings)?;
     let traces = settings.collector.clone().map(|collector| {
         let (traces, queue) = Traces::new(&collector);
         (traces, queue, collector)
@@ -98,7 +115,8 @@ pub fn serve(settings: &Settings, listening: impl FnOnce(Reached)) -> Result<(),
         None => (None, None),
     };
     let front = Front::of(settings, keys, traces);
-    let service = Arc::new(Service::start_behind(front, settings.limits).map_err(RunFault::Start)?);
+    let service = Service::start_behind(front, settings.limits).map_err(RunFault::Start)?;
+    let service = Arc::new(service.with_signing_keys(signing_keys));
     let runtime =
         tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(RunFault::System)?;
     let ended = runtime.block_on(async {

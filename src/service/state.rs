@@ -2,6 +2,7 @@
 
 use super::admission::Admission;
 use super::catalogue::Library;
+use super::certificate::SigningKeys;
 use super::front::Front;
 use super::operations::Operations;
 use super::telemetry::metrics::Metrics;
@@ -12,7 +13,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::thread;
 use std::time::Duration;
-use tokio::sync::Semaphore;
+use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
 /// What a request may take up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -44,6 +45,8 @@ pub struct Service {
     library: Library,
     front: Front,
     crew: Crew,
+    audits: Arc<Semaphore>,
+    signing_keys: SigningKeys,
     leaving: AtomicBool,
 }
 
@@ -63,7 +66,7 @@ impl Crew {
     }
 
     /// Waits for one that is free. It is free again when what is given back is dropped.
-    pub async fn one(&self) -> Option<tokio::sync::OwnedSemaphorePermit> {
+    pub async fn one(&self) -> Option<OwnedSemaphorePermit> {
         Arc::clone(&self.permits).acquire_owned().await.ok()
     }
 }
@@ -103,7 +106,20 @@ impl Service {
         Catalogue::check().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
         let crew = Crew::of_this_machine();
-        Ok(Self { limits, library, front, crew, leaving: AtomicBool::new(false) })
+        let audits = Arc::new(Semaphore::new(1));
+        let (signing_keys, leaving) = (SigningKeys::default(), AtomicBool::new(false));
+        Ok(Self { limits, library, front, crew, audits, signing_keys, leaving })
+    }
+
+    /// The same, with keys that certificates are signed and verified with.
+    #[must_use]
+    pub fn with_signing_keys(self, signing_keys: SigningKeys) -> Self {
+        Self { signing_keys, ..self }
+    }
+
+    /// The keys that certificates are signed and verified with.
+    pub const fn signing_keys(&self) -> &SigningKeys {
+        &self.signing_keys
     }
 
     /// What a request may take up.
@@ -119,6 +135,13 @@ impl Service {
     /// Who evaluates takeoffs.
     pub const fn crew(&self) -> &Crew {
         &self.crew
+    }
+
+    /// Waits for the turn of one self-audit, and for one of the crew: however many are asked for, one evaluates at a time. The
+    /// turn is over when what is given back is dropped.
+    pub async fn audit_turn(&self) -> Option<[OwnedSemaphorePermit; 2]> {
+        let turn = Arc::clone(&self.audits).acquire_owned().await.ok()?;
+        Some([turn, self.crew.one().await?])
     }
 
     /// What stands between callers and the routes.

@@ -67,6 +67,7 @@ impl Language {
                     include_str!(concat!($folder, "/drawings.ftl")),
                     include_str!(concat!($folder, "/service.ftl")),
                     include_str!(concat!($folder, "/takeoffs.ftl")),
+                    include_str!(concat!($folder, "/certificates.ftl")),
                     include_str!(concat!($folder, "/training-misconceptions.ftl")),
                     include_str!(concat!($folder, "/training-grading.ftl")),
                     include_str!(concat!($folder, "/training-exercises.ftl")),

@@ -8,12 +8,14 @@ pub fn sentences(proof: &Derivation, words: &Catalogue) -> Vec<String> {
     proof.steps().iter().filter_map(|step| sentence(proof, step, words)).collect()
 }
 
-/// The sentences of the steps that lead to one step, and of that step itself; of all steps, where those have none: a
+/// The sentences of the steps that lead to some steps, and of those themselves; of all steps, where those have none: a
 /// figure that a rule states is led to by the comparisons that it passes.
-pub fn leading_to(proof: &Derivation, last: StepId, words: &Catalogue) -> Vec<String> {
+pub fn leading_to(proof: &Derivation, last: &[StepId], words: &Catalogue) -> Vec<String> {
     let mut leads = vec![false; proof.steps().len()];
-    if let Some(place) = leads.get_mut(last.index()) {
-        *place = true;
+    for step in last {
+        if let Some(place) = leads.get_mut(step.index()) {
+            *place = true;
+        }
     }
     for (index, step) in proof.steps().iter().enumerate().rev() {
         if leads[index] {

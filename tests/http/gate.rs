@@ -163,7 +163,7 @@ async fn the_key_of_exercises_has_a_scope_of_its_own() {
 
 #[tokio::test]
 async fn a_key_makes_no_check_by_way_of_another_operation() {
-    let scopes = ["outlet_box_fill", "edition_comparison", "box_review", "takeoff"];
+    let scopes = ["outlet_box_fill", "edition_comparison", "box_review", "takeoff", "certify", "verify"];
     let (token, lines) = key("combined", &scopes, None, None);
     let (_, app) = behind(Front { keys: Some(ring("combined", &lines)), ..Front::default() });
     let bearer = format!("Bearer {token}");
@@ -181,9 +181,15 @@ async fn a_key_makes_no_check_by_way_of_another_operation() {
         |check: &str| json!({"check": check, "editions": ["2020", "2023"], "request": request(check)});
     assert_eq!(post("/v1/boxes/review", review("outlet_box_fill")).await.status, 200);
     assert_eq!(post("/v1/editions/compare", compare("outlet_box_fill")).await.status, 200);
+    let certify = |check: &str| json!({"check": check, "request": request(check)});
+    let mut certificate = post("/v1/results/certify", certify("outlet_box_fill")).await.json();
+    assert_eq!(post("/v1/results/verify", certificate.clone()).await.json()["finding"], "reproduced");
+    certificate["check"] = json!("raceway_fill");
     for reply in [
         post("/v1/boxes/review", review("raceway_fill")).await,
         post("/v1/editions/compare", compare("raceway_fill")).await,
+        post("/v1/results/certify", certify("raceway_fill")).await,
+        post("/v1/results/verify", certificate).await,
     ] {
         let problem = reply.problem(403, "forbidden");
         assert!(problem["detail"].as_str().unwrap().contains("raceway_fill"));

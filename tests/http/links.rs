@@ -9,6 +9,7 @@ use serde_json::Value;
 fn resolved(expression: &Value, request: &Value, answer: &Value) -> Value {
     match expression {
         Value::String(text) if text == "$request.body" => request.clone(),
+        Value::String(text) if text == "$response.body" => answer.clone(),
         Value::String(text) => match text.strip_prefix("$response.body#") {
             Some(pointer) => answer.pointer(pointer).cloned().unwrap_or_default(),
             None => expression.clone(),

@@ -4,6 +4,7 @@
 
 mod bench;
 mod catalogue;
+mod certificates;
 mod check;
 mod combined;
 mod connections;
@@ -22,6 +23,7 @@ mod problems;
 mod process;
 mod readme;
 mod schema_agreement;
+mod self_audit;
 mod settings;
 mod support;
 mod takeoff_command;

@@ -5,6 +5,7 @@
 
 mod grid;
 
+use crate::answers::{Shown, columns, is_empty, is_plain};
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
@@ -99,7 +100,6 @@ impl Report<'_> {
 
     /// The members of an object, one below the other. What is absent or empty is left out.
     fn members(&mut self, depth: usize, object: &Members) {
-        let is_empty = |value: &Value| value.is_null() || value.as_array().is_some_and(Vec::is_empty);
         let shown = object.iter().filter(|(name, value)| name.as_str() != "step" && !is_empty(value));
         let plain: Vec<(String, String)> = shown
             .clone()
@@ -139,12 +139,7 @@ impl Report<'_> {
             }
             return;
         }
-        let mut columns: Vec<&str> = Vec::new();
-        for member in objects.iter().flat_map(|object| object.keys()) {
-            if member != "step" && !columns.contains(&member.as_str()) {
-                columns.push(member);
-            }
-        }
+        let columns = columns(&objects, &["step"]);
         let mut grid = Grid::new(columns.iter().map(|column| label(column)).collect());
         for object in objects {
             let field = |column: &&str| {
@@ -157,27 +152,7 @@ impl Report<'_> {
 
     /// A value on one line.
     fn plain(&self, name: &str, value: &Value) -> String {
-        match value {
-            Value::Null => "–".to_owned(),
-            Value::Bool(truth) => self.words.fixed(if *truth { "text-yes" } else { "text-no" }).to_owned(),
-            Value::Number(_) => plain_number(value),
-            Value::String(text) => match name {
-                "rule" => self.words.rule_title(text),
-                "because" => self.reason(text),
-                "what" | "kind" | "verdict" | "status" => label(text),
-                _ => text.clone(),
-            },
-            Value::Array(items) => {
-                items.iter().map(|item| self.plain(name, item)).collect::<Vec<_>>().join(", ")
-            }
-            Value::Object(members) => figure(members).unwrap_or_default(),
-        }
-    }
-
-    fn reason<'s>(&'s self, because: &'s str) -> String {
-        let reasons = self.answer.get("reasons").and_then(Value::as_array);
-        let told = reasons.into_iter().flatten().find(|reason| reason["because"] == because);
-        told.and_then(|reason| reason["message"].as_str()).unwrap_or(because).to_owned()
+        Shown { answer: self.answer, words: self.words }.plain(name, value)
     }
 
     fn findings(&mut self) {
@@ -245,36 +220,6 @@ impl Report<'_> {
             self.wrapped(1, sentence, 2);
         }
     }
-}
-
-/// Whether a value fits on one line: no table and no group of members.
-fn is_plain(value: &Value) -> bool {
-    match value {
-        Value::Object(members) => figure(members).is_some(),
-        Value::Array(items) => items.iter().all(|item| !item.is_object() && !item.is_array()),
-        _ => true,
-    }
-}
-
-/// A figure: its value and its unit.
-fn figure(members: &Members) -> Option<String> {
-    let value = members.get("value")?;
-    let unit = match members.get("unit")?.as_str()? {
-        "1" => "",
-        "%" => "%",
-        "in2" => " in²",
-        "in3" => " in³",
-        "mm2" => " mm²",
-        "cm3" => " cm³",
-        "in" => " in",
-        other => return Some(format!("{} {other}", plain_number(value))),
-    };
-    Some(format!("{}{unit}", plain_number(value)))
-}
-
-fn plain_number(value: &Value) -> String {
-    let text = value.to_string();
-    text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
 }
 
 /// A member or a word as a label, in the language of the report.

@@ -63,7 +63,7 @@ fn found(text: &str, line: usize, column: usize) -> String {
 }
 
 /// Appends a member or an index to a JSON Pointer, and gives back the length to cut it off again.
-pub(super) fn append(place: &mut String, segment: &str) -> usize {
+pub fn append(place: &mut String, segment: &str) -> usize {
     let before = place.len();
     place.push('/');
     place.push_str(&segment.replace('~', "~0").replace('/', "~1"));

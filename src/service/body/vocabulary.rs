@@ -165,14 +165,6 @@ pub(super) fn closed_set(schema: &Members) -> Vec<&Value> {
     }
 }
 
-/// Equal as JSON Schema has it: 4 and 4.0 are the same number.
-pub(super) fn same(left: &Value, right: &Value) -> bool {
-    match (left, right) {
-        (Value::Number(_), Value::Number(_)) => left.as_f64() == right.as_f64(),
-        _ => left == right,
-    }
-}
-
 /// The member that every alternative requires and fixes to values of its own.
 pub(super) fn tag_of<'a>(several: &[(&'a Value, &'a Members)]) -> Option<&'a str> {
     let (_, first) = several.first()?;

@@ -8,10 +8,11 @@
 use super::json::append;
 use super::schema::Schema;
 use super::vocabulary::{
-    BOUNDS, Format, LENGTHS, Members, closed_set, in_words, list, plain, same, shortened, tag_of, tag_values,
+    BOUNDS, Format, LENGTHS, Members, closed_set, in_words, list, plain, shortened, tag_of, tag_values,
     type_fits, type_in_words, type_of, types,
 };
 use crate::checks::FaultCode;
+use crate::json::same;
 use crate::quantity::has_at_most_decimals;
 use crate::service::fault_list::{FaultList, FaultView};
 use serde_json::{Map, Value};

@@ -3,7 +3,7 @@
 use super::super::gate::Permit;
 use super::super::problem::Problem;
 use super::super::query;
-use super::super::register::{CHECKS, CheckEntry};
+use super::super::register::{CHECKS, CheckEntry, form_per_check};
 use super::super::state::Service;
 use crate::checks::{FaultCode, Faults};
 use crate::comparison::EditionComparison;
@@ -14,9 +14,7 @@ use axum::response::Response;
 use serde::Deserialize;
 use serde_json::{Map, Value};
 use std::sync::Arc;
-use utoipa::openapi::schema::{
-    AdditionalProperties, ArrayBuilder, ObjectBuilder, OneOfBuilder, Schema, Type,
-};
+use utoipa::openapi::schema::{ArrayBuilder, Schema};
 use utoipa::openapi::{Ref, RefOr};
 use utoipa::{PartialSchema, ToSchema};
 
@@ -43,26 +41,11 @@ impl PartialSchema for ComparisonRequest {
                     "The editions, each once. The first is the one that the others are compared with.",
                 ))
         };
-        let forms = CHECKS.iter().fold(OneOfBuilder::new(), |forms, check| {
-            let name = ObjectBuilder::new()
-                .schema_type(Type::String)
-                .enum_values(Some([check.name]))
-                .description(Some("The check to make."));
-            forms.item(
-                ObjectBuilder::new()
-                    .title(Some(format!("Compare {}", check.name)))
-                    .property("check", name)
-                    .property("editions", editions())
-                    .property("request", Ref::from_schema_name((check.schemas)().request))
-                    .required("check")
-                    .required("editions")
-                    .required("request")
-                    .additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false))),
-            )
-        });
         let description =
             "A request of some check, and the editions to answer it under. Its own `edition` is not used.";
-        RefOr::T(Schema::OneOf(forms.description(Some(description)).build()))
+        form_per_check("Compare", description, |form| {
+            form.property("editions", editions()).required("editions")
+        })
     }
 }
 

@@ -3,7 +3,7 @@
 //! | file | what it holds |
 //! |---|---|
 //! | `index.json` | for each example its `summary`; `target`, `sends`, `accept` and `language` where the path, the Content-Type, the Accept or the Accept-Language header are special |
-//! | `{name}.request.json` | the body, for an operation that takes one; `.txt` for one that is no JSON |
+//! | `{name}.request.json` | the body, for an operation that takes one; `.txt` for one that is no JSON; none where `takes` of the index names the answer of another example as `{operation}/{name}` |
 //! | `{name}.answer.json` or `{name}.problem.json` | what comes back; `.txt` for what is no JSON |
 
 use serde::Deserialize;
@@ -34,6 +34,8 @@ pub struct Example {
     pub language: Option<String>,
     /// The body that is sent; a text for one that is no JSON.
     pub request: Option<Value>,
+    /// Whether that body is the answer of another example.
+    pub takes_an_answer: bool,
     /// What comes back, once it was recorded.
     pub outcome: Option<Outcome>,
 }
@@ -55,7 +57,11 @@ struct Entry {
     sends: Option<String>,
     accept: Option<String>,
     language: Option<String>,
+    takes: Option<String>,
 }
+
+/// The files of each operation by name.
+type Files<'a> = BTreeMap<&'a str, BTreeMap<&'a str, &'a str>>;
 
 impl ExampleSet {
     /// The examples that are part of the binary.
@@ -65,11 +71,12 @@ impl ExampleSet {
 
     /// The examples in files: operation, name of the file, text. What does not read is left out, which a test finds.
     pub fn of_files<'a>(files: impl Iterator<Item = (&'a str, &'a str, &'a str)>) -> Self {
-        let mut by_operation: BTreeMap<&str, BTreeMap<&str, &str>> = BTreeMap::new();
+        let mut by_operation = Files::new();
         for (operation, name, text) in files {
             by_operation.entry(operation).or_default().insert(name, text);
         }
-        let set = by_operation.into_iter().map(|(operation, files)| (operation.to_owned(), read(&files)));
+        let operations = by_operation.iter();
+        let set = operations.map(|(operation, files)| ((*operation).to_owned(), read(files, &by_operation)));
         Self(set.collect())
     }
 
@@ -84,7 +91,7 @@ impl ExampleSet {
     }
 }
 
-fn read(files: &BTreeMap<&str, &str>) -> Vec<Example> {
+fn read(files: &BTreeMap<&str, &str>, all: &Files<'_>) -> Vec<Example> {
     let value = |name: &str| files.get(name).and_then(|text| serde_json::from_str::<Value>(text).ok());
     let text = |name: &str| files.get(name).map(|text| Value::String((*text).to_owned()));
     let index: Map<String, Value> = match value("index.json") {
@@ -92,13 +99,19 @@ fn read(files: &BTreeMap<&str, &str>) -> Vec<Example> {
         _ => return Vec::new(),
     };
     let example = |(name, entry): (String, Value)| {
-        let Entry { summary, target, sends, accept, language } = serde_json::from_value(entry).ok()?;
+        let Entry { summary, target, sends, accept, language, takes } = serde_json::from_value(entry).ok()?;
+        let taken = takes.and_then(|takes| {
+            let (operation, name) = takes.split_once('/')?;
+            serde_json::from_str(all.get(operation)?.get(format!("{name}.answer.json").as_str())?).ok()
+        });
         let outcome = value(&format!("{name}.answer.json"))
             .or_else(|| text(&format!("{name}.answer.txt")))
             .map(Outcome::Answer)
             .or_else(|| value(&format!("{name}.problem.json")).map(Outcome::Problem));
         let request = value(&format!("{name}.request.json")).or_else(|| text(&format!("{name}.request.txt")));
-        Some(Example { name, summary, target, sends, accept, language, request, outcome })
+        let request = request.or_else(|| taken.clone());
+        let takes_an_answer = taken.is_some();
+        Some(Example { name, summary, target, sends, accept, language, request, takes_an_answer, outcome })
     };
     index.into_iter().filter_map(example).collect()
 }

@@ -29,12 +29,23 @@ pub(super) fn add(paths: &mut Paths) {
                 insert(answered, member, link.description(words.fixed(key)).build());
             }
         }
+        if id == "certify" {
+            let link = LinkBuilder::new().operation_id("verify").request_body(Some(json!("$response.body")));
+            insert(answered, "verification", link.description(words.fixed("text-link-verification")).build());
+        }
         if let Some(check) = CheckEntry::named(&id) {
             let rule =
                 LinkBuilder::new().operation_id("rule").parameter("id", "$response.body#/findings/0/rule");
             insert(answered, "rule", rule.description(words.fixed("text-link-rule")).build());
             let comparison = json!({"check": check.name, "editions": editions, "request": "$request.body"});
             let link = LinkBuilder::new().operation_id("edition_comparison").request_body(Some(comparison));
+            let certified = json!({"check": check.name, "request": "$request.body"});
+            let certificate = LinkBuilder::new().operation_id("certify").request_body(Some(certified));
+            insert(
+                answered,
+                "certificate",
+                certificate.description(words.fixed("text-link-certificate")).build(),
+            );
             insert(
                 answered,
                 "other_editions",

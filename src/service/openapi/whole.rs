@@ -2,6 +2,7 @@
 
 use super::examples::{Example, ExampleSet, Outcome};
 use super::links;
+use crate::service::audit;
 use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
@@ -38,6 +39,7 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
     let tags = [
         ("Checks", "text-tag-checks"),
+        ("Certificates", "text-tag-certificates"),
         ("Teaching", "text-tag-teaching"),
         ("Rulebook", "text-tag-rulebook"),
         ("Service", "text-tag-service"),
@@ -103,7 +105,7 @@ fn complete(path: &str, operation: &mut Operation, need: Need, examples: &Exampl
         operation.responses.responses.insert(status, RefOr::T(problem_response(kind)));
     }
     let is_document = path.starts_with("/v1/") && operation.request_body.is_none();
-    if is_document {
+    if is_document && path != audit::PATH {
         say_cacheable(operation);
     }
     let id = operation.operation_id.clone().unwrap_or_default();
@@ -180,7 +182,8 @@ fn declare_language(components: &mut Components) {
 
 /// Every operation tells its problems in the language that is asked for, and all but these its answer too.
 fn say_language(operation: &mut Operation, id: &str) {
-    const WITHOUT_WORDS: [&str; 5] = ["tables", "table", "amendments", "live", "ready"];
+    const WITHOUT_WORDS: [&str; 7] =
+        ["tables", "table", "amendments", "self_audit", "signing_keys", "live", "ready"];
     let asked = Ref::new("#/components/parameters/AcceptLanguage");
     operation.parameters.get_or_insert_default().push(RefOr::Ref(asked));
     if let Some(RefOr::T(answered)) = operation.responses.responses.get_mut("200")

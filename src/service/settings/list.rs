@@ -74,6 +74,12 @@ pub static SETTINGS: &[Setting] = &[
     ),
     value("tls-certificate", "FILE", "", "Speak TLS with this certificate chain (PEM)"),
     value("tls-key", "FILE", "", "The private key of the certificate (PEM)"),
+    value(
+        "signing-key",
+        "FILE",
+        "",
+        "Sign certified results with the Ed25519 key of this file (PEM); public keys in it still verify",
+    ),
     with(
         Form::List,
         value("cors-origins", "ORIGINS", "", "Origins whose pages may call the service; none unless given"),

@@ -47,6 +47,8 @@ pub struct Settings {
     pub keys: Option<PathBuf>,
     /// The files of TLS.
     pub tls: Option<TlsFiles>,
+    /// The file of the key that signs certified results; without it they are not signed.
+    pub signing_key: Option<PathBuf>,
     /// Origins whose pages may call the service.
     pub cors_origins: Vec<String>,
     /// Proxies whose word on the address of a caller is taken.
@@ -138,6 +140,7 @@ impl Settings {
                 None
             }
         };
+        let signing_key = reader.read("signing-key", path);
         let address_rate = reader.read("address-rate", values::count_or_none);
         let limits = Some(())
             .and_then(|()| reader.read("largest-body", values::size))
@@ -172,6 +175,7 @@ impl Settings {
                 metrics_bind,
                 keys,
                 tls,
+                signing_key,
                 cors_origins: cors_origins.unwrap_or_default(),
                 trusted_proxies: trusted_proxies.unwrap_or_default(),
                 limits: limits?,

@@ -1,6 +1,6 @@
 //! `POST /v1/worksheets`.
 
-use super::super::language;
+use super::super::language::{self, ChosenLanguage};
 use super::super::media;
 use super::super::problem::{Problem, ProblemKind};
 use super::super::state::Service;
@@ -21,8 +21,6 @@ use std::sync::Arc;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
-
-const HTML: &str = "text/html";
 
 /// A sheet of exercises about one topic, from one seed.
 #[derive(Clone, Debug, Deserialize, ToSchema)]
@@ -59,26 +57,7 @@ pub struct WorksheetRequest {
     /// The language of the sheet; that of the Accept-Language header unless said otherwise.
     #[serde(default, deserialize_with = "present")]
     #[schema(nullable = false)]
-    pub language: Option<SheetLanguage>,
-}
-
-/// The language of a sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, ToSchema)]
-#[serde(rename_all = "lowercase")]
-pub enum SheetLanguage {
-    /// English.
-    En,
-    /// Spanish, in the words of the trade as used in the United States and Mexico.
-    Es,
-}
-
-impl From<SheetLanguage> for Language {
-    fn from(language: SheetLanguage) -> Self {
-        match language {
-            SheetLanguage::En => Self::English,
-            SheetLanguage::Es => Self::Spanish,
-        }
-    }
+    pub language: Option<ChosenLanguage>,
 }
 
 /// A sheet as HTML.
@@ -109,7 +88,7 @@ impl ToSchema for WorksheetText {
     responses((status = 200, description = "The sheet.", body = WorksheetText, content_type = "text/html")),
 )]
 pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
-    if media::best(request.headers(), &[HTML]).is_none() {
+    if media::best(request.headers(), &[media::HTML]).is_none() {
         return Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
     }
     let Asked { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;

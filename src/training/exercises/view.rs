@@ -194,7 +194,7 @@ impl Exercise {
             letter,
             value: right.value,
             unit: self.unit,
-            solution: summary::leading_to(&self.proof, self.step, words),
+            solution: summary::leading_to(&self.proof, &[self.step], words),
             wrong: wrong.collect(),
             editions: self.editions.iter().map(in_edition).collect(),
         })

@@ -121,7 +121,9 @@ impl KeyView {
         Self {
             value: figure.map(|figure| super::told(figure.value)),
             unit: figure.map(|figure| figure.unit),
-            solution: figure.map(|figure| summary::leading_to(proof, figure.step, words)).unwrap_or_default(),
+            solution: figure
+                .map(|figure| summary::leading_to(proof, &[figure.step], words))
+                .unwrap_or_default(),
         }
     }
 }
