@@ -36,6 +36,10 @@ fn of_check(check: &CheckEntry, body: &[u8]) {
         Ok(answered) => {
             is_json(&answered.json);
             assert!(answer().is_ok_and(|again| again.json == answered.json), "the same request is answered otherwise");
+            if let Some(draw) = check.draw {
+                let drawing = draw(body).expect("what is answered is drawn");
+                assert!(drawing.ends_with("</svg>\n") && !drawing.contains("NaN"), "a drawing that is not whole");
+            }
         }
         Err(problem) => is_of_the_caller(&problem),
     }

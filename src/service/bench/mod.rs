@@ -3,6 +3,7 @@
 
 mod template;
 
+use super::certificate;
 use super::language;
 use super::problem::Problem;
 use super::state::Service;
@@ -43,12 +44,14 @@ static VERSION: LazyLock<String> = LazyLock::new(|| {
     hash.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect()
 });
 
-/// What the page may load: files of this service, and the style that drawings carry. A browser refuses anything else.
+/// What the page may load: files of this service, and the styles that drawings and certificates carry, which it opens. A
+/// browser refuses anything else.
 static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
     let policy = format!(
-        "default-src 'none'; script-src 'self'; style-src 'self' {}; img-src 'self' data:; connect-src 'self'; \
+        "default-src 'none'; script-src 'self'; style-src 'self' {} {}; img-src 'self' data:; connect-src 'self'; \
          base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
-        digest_of(drawing::style())
+        digest_of(drawing::style()),
+        digest_of(certificate::PAGE_STYLE)
     );
     HeaderValue::try_from(policy).unwrap_or_else(|_| HeaderValue::from_static("default-src 'none'"))
 });

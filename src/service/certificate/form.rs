@@ -10,7 +10,7 @@ use crate::service::register::{Answered, CHECKS, CheckEntry, form_per_check};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 use utoipa::openapi::RefOr;
-use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
+use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
 
 /// A certificate: a request, the answer to it with its whole proof, what both are known by, and a signature where the
@@ -42,13 +42,25 @@ pub struct Certificate {
 #[serde(deny_unknown_fields)]
 pub struct Fingerprint {
     /// Of the request.
-    #[schema(min_length = 71, max_length = 71, example = "sha256:0f…")]
+    #[schema(
+        min_length = 71,
+        max_length = 71,
+        example = "sha256:e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
+    )]
     pub request: String,
     /// Of the answer.
-    #[schema(min_length = 71, max_length = 71, example = "sha256:0f…")]
+    #[schema(
+        min_length = 71,
+        max_length = 71,
+        example = "sha256:e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
+    )]
     pub answer: String,
     /// Of the certificate without its fingerprint and its signature.
-    #[schema(min_length = 71, max_length = 71, example = "sha256:0f…")]
+    #[schema(
+        min_length = 71,
+        max_length = 71,
+        example = "sha256:e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
+    )]
     pub whole: String,
 }
 
@@ -99,13 +111,15 @@ impl PartialSchema for CertifiedAnswer {
             .property("version", text("The version of the service that wrote it."))
             .property("digest", text("SHA-256 over every table and every rule with its figures."))
             .required("version")
-            .required("digest");
+            .required("digest")
+            .additional_properties(Some(AdditionalProperties::FreeForm(true)));
         ObjectBuilder::new()
             .description(Some(
                 "The answer of the check, with every step of its proof: what its own operation answers.",
             ))
             .property("ruleset", ruleset)
             .required("ruleset")
+            .additional_properties(Some(AdditionalProperties::FreeForm(true)))
             .build()
             .into()
     }

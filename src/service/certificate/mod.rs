@@ -11,6 +11,7 @@ mod verification;
 
 pub use canonical::{canonical, sha256};
 pub use form::{Certificate, CertifyRequest, Fingerprint};
+pub use page::STYLE as PAGE_STYLE;
 pub use signing::SigningKeys;
 pub use verification::Verification;
 

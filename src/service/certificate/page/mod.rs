@@ -23,7 +23,7 @@ use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
 
 /// How a page looks, on letter and A4 paper alike.
-const STYLE: &str = include_str!("page.css");
+pub const STYLE: &str = include_str!("page.css");
 
 /// The most sentences of a proof that stand on a page; the certificate has every step.
 const MOST_SENTENCES: usize = 30;
