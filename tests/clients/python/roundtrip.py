@@ -30,6 +30,10 @@ def same(sent, received):
 
 # takeoffs are streams; teaching has a sheet that is a page, and choices that its own tests follow (tests/http/training.rs)
 ELSEWHERE = {"takeoff", "exercises", "grade", "worksheet"}
+# whatever is no check
+TAGS = {"certify": "certificates", "verify": "certificates"}
+# how the forms of a body are named that there is one of for each check
+FORMS = {"edition_comparison": "Compare", "certify": "Certify"}
 
 requests = answers = problems = 0
 for folder in sorted(EXAMPLES.iterdir()):
@@ -37,10 +41,10 @@ for folder in sorted(EXAMPLES.iterdir()):
         asked = json.loads(path.read_text())
         if folder.name in ELSEWHERE or not path.with_name(path.name.replace(".request.", ".answer.")).exists():
             continue
-        module = operation(folder.name)
+        module = operation(folder.name, TAGS.get(folder.name, "checks"))
         body_type = typing.get_type_hints(module._get_kwargs)["body"]
         if forms := typing.get_args(body_type):
-            name = "Compare" + asked["check"].title().replace("_", "")
+            name = FORMS[folder.name] + asked["check"].title().replace("_", "")
             body_type = next(form for form in forms if form.__name__ == name)
         body = body_type.from_dict(asked)
         assert same(body.to_dict(), asked), f"{path}: the client sends something else"
