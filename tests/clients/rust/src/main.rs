@@ -4,7 +4,7 @@ mod client;
 
 use anyhow::{Context, Result, bail, ensure};
 use client::{
-    ApiResponse, Cable, CableKind, Contents, Elbowroom, Enclosure, OutletBoxFillRequest, OutletFillRequest, RuleRequest,
+    ApiResponse, Cable, CableKind, Contents, DrawingOrOutletFillAnswer, Elbowroom, Enclosure, OutletBoxFillRequest, OutletFillRequest, RuleRequest,
     RuleRequestPath, Verdict,
 };
 
@@ -26,7 +26,7 @@ async fn main() -> Result<()> {
     };
     let ask = |body| client.outlet_box_fill(OutletBoxFillRequest { body, ..OutletBoxFillRequest::default() });
     let ApiResponse::Ok(answer) = ask(request).await? else { bail!("the request was not answered") };
-    let answer = answer.body;
+    let DrawingOrOutletFillAnswer::OutletFillAnswer(answer) = answer.body else { bail!("a drawing that nobody asked for") };
     ensure!(answer.verdict == Some(Verdict::Complies) && answer.reference.as_deref() == Some("hall-3"), "{answer:?}");
 
     let id = answer.findings.first().context("a finding")?.rule.clone();
