@@ -43,7 +43,7 @@ def garbage():
         "a body that is promised large": HEAD + b"content-length: 9999999999\r\n\r\n", "no host": b"CONNECT / HTTP/1.1\r\n\r\n",
         "a tunnel": b"CONNECT example.com:443 HTTP/1.1\r\nhost: x\r\nconnection: close\r\n\r\n",
         "another method": b"TRACE / HTTP/1.1\r\nhost: x\r\nconnection: close\r\n\r\n",
-        "another protocol": b"GET / HTTP/1.1\r\nhost: x\r\nconnection: upgrade\r\nupgrade: h2c\r\n\r\n",
+        "another protocol": b"GET /docs HTTP/1.1\r\nhost: x\r\nconnection: upgrade\r\nupgrade: h2c\r\n\r\n",
         "an expectation": HEAD + b"expect: 100-continue\r\ncontent-length: 5\r\n\r\n",
     }.items():
         yield name, head, {307, 400, 404, 405, 408, 413, 414, 431, 501, 505, 100}

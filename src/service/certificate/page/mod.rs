@@ -26,7 +26,7 @@ use utoipa::{PartialSchema, ToSchema};
 pub const STYLE: &str = include_str!("page.css");
 
 /// The most sentences of a proof that stand on a page; the certificate has every step.
-const MOST_SENTENCES: usize = 30;
+const MOST_SENTENCES: usize = 16;
 
 /// A certificate as a page.
 #[derive(Clone, Copy, Debug)]
