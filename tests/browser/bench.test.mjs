@@ -249,6 +249,28 @@ for (const [name, options] of Object.entries({
   });
 }
 
+test("where a key is asked for the page begins once one is entered, and does not put it into what is copied", { timeout: 60_000 }, async () => {
+  const context = await browser.newContext({ permissions: ["clipboard-read", "clipboard-write"] });
+  const refused = { type: "/v1/problems/unauthorized", title: "No key", status: 401, detail: "This service asks for a key." };
+  await context.route("**/v1/**", (route) => {
+    if (route.request().headers().authorization === "Bearer a-key-of-mine") return route.continue();
+    return route.fulfill({ status: 401, contentType: "application/problem+json", body: JSON.stringify(refused) });
+  });
+  const page = await context.newPage();
+  await page.goto(base);
+  await page.waitForSelector("#problem:not([hidden])");
+  assert.match(await page.locator("#problem").innerText(), /asks for a key/);
+  assert.ok(await page.locator("#token").isVisible(), "the field for the key is open");
+  await page.getByRole("button", { name: "Evaluate" }).click();
+  await page.fill("#token", "a-key-of-mine");
+  await page.keyboard.press("Tab");
+  await answered(page);
+  assert.ok(await page.locator("#problem").isHidden());
+  await page.click("#copy-curl");
+  assert.doesNotMatch(await page.evaluate(() => navigator.clipboard.readText()), /a-key-of-mine|Authorization/);
+  await context.close();
+});
+
 test("the page says that it cannot reach the service, and keeps what was filled in", { timeout: 60_000 }, async () => {
   const { context, page } = await open(browser, base);
   await answered(page);

@@ -67,7 +67,7 @@ function drawEditions() {
     const input = element("input", { type: "radio", name: "edition", value: edition, onchange: () => switchEdition(edition) });
     return element("label", {}, input, unverified ? word("bench-unverified", { edition }) : edition);
   };
-  byId("editions").append(...state.editions.map(radio));
+  byId("editions").replaceChildren(byId("editions").querySelector("legend"), ...state.editions.map(radio));
 }
 
 function showEdition() {
@@ -144,6 +144,7 @@ function tellProblem(problem) {
 let asked = 0;
 
 async function evaluate() {
+  if (state.check === null) return load();
   const body = requestText();
   const number = ++asked;
   byId("status").textContent = word("bench-waiting");
@@ -236,11 +237,14 @@ function listen() {
   byId("request").addEventListener("keydown", (event) => {
     if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) evaluate();
   });
-  byId("copy-curl").addEventListener("click", (event) => copy(curl(), event.target));
-  byId("copy-json").addEventListener("click", (event) => copy(requestText(), event.target));
+  byId("copy-curl").addEventListener("click", (event) => state.check && copy(curl(), event.target));
+  byId("copy-json").addEventListener("click", (event) => state.check && copy(requestText(), event.target));
   byId("verify").addEventListener("submit", (event) => {
     event.preventDefault();
     verify();
+  });
+  byId("token").addEventListener("change", () => {
+    if (state.check === null) load();
   });
   byId("audit").addEventListener("submit", (event) => {
     event.preventDefault();
@@ -248,8 +252,8 @@ function listen() {
   });
 }
 
-async function begin() {
-  listen();
+/** Loads what the page is made of. Where the service asks for a key, this is done again when one has been entered. */
+async function load() {
   const [checks, editions] = await Promise.all([catalogue("/v1/checks"), catalogue("/v1/editions")]);
   if (!checks.ok || !editions.ok) return tellProblem((checks.ok ? editions : checks).body);
   state.checks = checks.body.checks;
@@ -260,4 +264,5 @@ async function begin() {
   await choose(state.checks[0].name);
 }
 
-begin();
+listen();
+load();
