@@ -64,7 +64,7 @@ pub struct AuditedRuleset {
 #[utoipa::path(
     get, path = "/v1/self-audit", tag = "Service", operation_id = "self_audit",
     params(
-        ("check" = inline(Option<String>), Query, description = "Only cases of this check.", example = "conduit_body_size"),
+        ("check" = inline(Option<String>), Query, description = "Only cases of this check.", example = "conduit_body_check"),
         ("basis" = inline(Option<CaseBasis>), Query, description = "Only cases that rest on this."),
         ("edition" = inline(Option<Edition>), Query, description = "Only under this edition."),
         ("differing" = inline(Option<bool>), Query, description = "Whether only cases are listed in which something differs; all are run and counted."),

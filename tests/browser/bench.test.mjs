@@ -45,7 +45,7 @@ async function choose(page, check, example) {
     const reply = page.waitForResponse((response) => response.request().method() === "POST" && response.headers()["content-type"].includes("json"));
     await act();
     await reply;
-    await page.waitForFunction(() => document.querySelector("#answer-body .verdict"));
+    await answered(page);
   };
   if ((await page.locator("#check").inputValue()) !== check) await settled(() => page.selectOption("#check", check));
   if (example && (await page.locator("#example").inputValue()) !== example) await settled(() => page.selectOption("#example", example));
@@ -68,7 +68,7 @@ onPage("every example of every check is answered, drawn and put in the form with
       request.edition ??= "2023";
       const answer = await json(check.path, { method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify(request) });
       const text = { complies: "Complies", violates: "Violates", not_determined: "Not determined" }[answer.verdict] ?? "Sizing question, no verdict";
-      await page.waitForFunction((wanted) => document.querySelector("#answer-body .verdict")?.innerText.trim() === wanted, text);
+      assert.equal((await verdict(page)).trim(), text, `${check.name}/${example.name}`);
       assert.equal(await page.locator("#answer-body .picture svg title").count() > 0, check.drawn, `${check.name}/${example.name}`);
       assert.equal(await page.locator("#proof .steps > li").count(), answer.derivation.steps.length);
       // the form holds the request: nothing is lost on the way through it
@@ -229,6 +229,24 @@ onPage("the self-audit runs the published cases and shows the source of each", {
   assert.match(await page.locator("#audit-cases details").first().innerText(), /Published/);
   assert.deepEqual(await inaccessible(page, axe), []);
   await page.screenshot({ path: `${screenshots}/audit.png` });
+});
+
+onPage("an audit that finds something shows what differs and what was refused", {}, async (page) => {
+  const audit = await json("/v1/self-audit?check=raceway_fill&basis=published&edition=2023");
+  const [differs, refused] = audit.cases;
+  Object.assign(differs.evaluations[0], { agrees: false });
+  Object.assign(differs.evaluations[0].values[0], { agrees: false, expected: null });
+  refused.evaluations = [{ edition: "2023", agrees: false, refused: "/units: cubits", values: [] }];
+  Object.assign(audit, { cases: [differs, refused] });
+  Object.assign(audit.summary, { differing: 2 });
+  await page.route("**/v1/self-audit*", (route) => route.fulfill({ contentType: "application/json", body: JSON.stringify(audit) }));
+  await page.click(".plate a[href='#audit']");
+  await page.getByRole("button", { name: "Run" }).click();
+  await page.waitForSelector("#audited .verdict");
+  assert.equal((await page.locator("#audited .verdict").innerText()).trim(), "Evaluations that differ: 2");
+  for (const place of [0, 1]) await page.locator("#audit-cases summary").nth(place).click();
+  assert.match(await page.locator("#audit-cases tr.changed").innerText(), /null/);
+  assert.match(await page.locator("#audit-cases").innerText(), /cubits/);
 });
 
 for (const [name, options] of Object.entries({

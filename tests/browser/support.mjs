@@ -40,7 +40,7 @@ export async function open(browser, base, { path = "/", ...options } = {}) {
 
 /** Waits until an answer to the newest question stands there. */
 export async function answered(page) {
-  await page.waitForSelector("#answer-body .verdict");
+  await page.waitForSelector("#answer[aria-busy=false] #answer-body .verdict");
 }
 
 /** What the rules of accessibility (WCAG 2.2 A and AA, and best practices) find wrong with what is shown now. */

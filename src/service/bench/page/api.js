@@ -47,6 +47,9 @@ export async function ask(method, path, { body, accept = "application/json" } = 
   }
 }
 
+/** A problem in one line. */
+export const problemText = ({ title, detail }) => [title, detail].filter(Boolean).join(": ");
+
 const known = new Map();
 
 /** A document that stays the same while the page is open, asked for once. */

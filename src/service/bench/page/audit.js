@@ -1,7 +1,8 @@
 // The service examined: every case that it carries, run while one waits.
 
-import { ask, word } from "./api.js";
-import { byId, element, fillOptions, scrolled } from "./dom.js";
+import { ask, problemText, word } from "./api.js";
+import { byId, element, fillOptions, row, table } from "./dom.js";
+import { told } from "./figures.js";
 
 const BASES = { published: "bench-basis-published", derived: "bench-basis-derived", common_practice: "bench-basis-common-practice" };
 
@@ -22,7 +23,7 @@ export async function audit() {
   byId("audited").replaceChildren(word("bench-waiting"));
   byId("audit-cases").replaceChildren();
   const reply = await ask("GET", `/v1/self-audit?${query}`);
-  if (!reply.ok) return byId("audited").replaceChildren(element("p", { class: "fault" }, [reply.body.title, reply.body.detail].filter(Boolean).join(": ")));
+  if (!reply.ok) return byId("audited").replaceChildren(element("p", { class: "fault" }, problemText(reply.body)));
   const { summary, ruleset, cases } = reply.body;
   byId("audited").replaceChildren(
     element("p", { class: `verdict ${summary.differing === 0 ? "complies" : "violates"}` }, word(summary.differing === 0 ? "bench-audit-agrees" : "bench-audit-differs", { differing: summary.differing })),
@@ -56,10 +57,14 @@ function details(one) {
   return [...notes.filter(Boolean), ...one.evaluations.map((evaluation) => values(evaluation))];
 }
 
-function values({ edition, values, proof }) {
+function values({ edition, values, proof, refused }) {
+  if (refused) return element("p", { class: "fault" }, `NFPA 70 ${edition}: ${refused}`);
   const caption = `NFPA 70 ${edition} · ${word(proof.replays ? "bench-proof-replays" : "bench-proof-fails", { count: proof.steps })}`;
-  const head = ["bench-place", "bench-expected", "bench-computed"].map((key) => element("th", { scope: "col" }, word(key)));
-  const told = (value) => (value === undefined ? "–" : typeof value === "string" ? value : JSON.stringify(value));
-  const rows = values.map((value) => element("tr", { class: value.agrees ? null : "changed" }, element("td", { class: "mono" }, value.pointer), element("td", {}, told(value.expected)), element("td", {}, `${told(value.computed)} ${value.agrees ? "✓" : "✕"}`)));
-  return scrolled("table", caption, element("table", {}, element("caption", {}, caption), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...rows)));
+  const rows = values.map((value) => {
+    const cells = [element("td", { class: "mono" }, value.pointer), told(value.expected), `${told(value.computed)} ${value.agrees ? "✓" : "✕"}`];
+    const made = row(...cells);
+    made.classList.toggle("changed", !value.agrees);
+    return made;
+  });
+  return table(caption, [word("bench-place"), word("bench-expected"), word("bench-computed")], rows);
 }

@@ -1,18 +1,19 @@
 // Certificates: made from a request, and held against what the service computes.
 
-import { ask, word } from "./api.js";
+import { ask, problemText, word } from "./api.js";
 import { verdictText } from "./answer.js";
-import { byId, element, scrolled } from "./dom.js";
+import { byId, element, row, table } from "./dom.js";
+import { told } from "./figures.js";
 
 const FINDINGS = { reproduced: "bench-finding-reproduced", altered: "bench-finding-altered", other_ruleset: "bench-finding-other-ruleset" };
 
 /** What can be done with an answer that is to be kept: a page to print, and a file to verify later. */
 export function certificateActions(check, request) {
-  const told = element("span", { role: "status", "aria-live": "polite" });
+  const outcome = element("span", { role: "status", "aria-live": "polite" });
   const certify = async (accept, use) => {
     const reply = await ask("POST", "/v1/results/certify", { body: { check, request }, accept });
-    if (!reply.ok) return told.replaceChildren(element("span", { class: "fault" }, [reply.body.title, reply.body.detail].filter(Boolean).join(": ")));
-    told.replaceChildren();
+    if (!reply.ok) return outcome.replaceChildren(element("span", { class: "fault" }, problemText(reply.body)));
+    outcome.replaceChildren();
     use(reply.body);
   };
   const open = (html) => {
@@ -30,7 +31,7 @@ export function certificateActions(check, request) {
     { class: "actions" },
     element("button", { type: "button", id: "certificate-page", onclick: () => certify("text/html", open) }, word("bench-certificate-page")),
     element("button", { type: "button", id: "certificate-save", onclick: () => certify("application/json", save) }, word("bench-certificate-save")),
-    told,
+    outcome,
   );
 }
 
@@ -52,7 +53,7 @@ export async function verify() {
 
 function refusal(problem) {
   const errors = (problem.errors ?? []).map((error) => element("li", {}, `${error.pointer ?? ""} ${error.detail}`));
-  return [element("p", { class: "fault" }, [problem.title, problem.detail].filter(Boolean).join(": ")), element("ul", {}, ...errors)];
+  return [element("p", { class: "fault" }, problemText(problem)), element("ul", {}, ...errors)];
 }
 
 function verification(found) {
@@ -73,11 +74,8 @@ function verification(found) {
   return parts.filter(Boolean);
 }
 
-const told = (value) => (value === undefined ? "–" : typeof value === "string" ? value : JSON.stringify(value));
-
-function differences(caption, rows, more = 0) {
-  const head = ["bench-place", "bench-in-certificate", "bench-computed"].map((key) => element("th", { scope: "col" }, word(key)));
-  const body = rows.map(({ at, certificate, computed }) => element("tr", {}, element("td", { class: "mono" }, at), element("td", {}, told(certificate)), element("td", {}, told(computed))));
-  if (more > 0) body.push(element("tr", {}, element("td", { colspan: "3" }, word("bench-more", { count: more }))));
-  return scrolled("table", caption, element("table", {}, element("caption", {}, caption), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...body)));
+function differences(caption, found, more = 0) {
+  const rows = found.map(({ at, certificate, computed }) => row(element("td", { class: "mono" }, at), told(certificate), told(computed)));
+  if (more > 0) rows.push(row(element("td", { colspan: "3" }, word("bench-more", { count: more }))));
+  return table(caption, [word("bench-place"), word("bench-in-certificate"), word("bench-computed")], rows);
 }

@@ -30,3 +30,14 @@ export function fillOptions(select, options, chosen) {
     ...options.map(([value, text]) => element("option", { value, selected: value === chosen }, text)),
   );
 }
+
+/** A table that can be scrolled sideways: its caption, the heads of its columns, and its rows. */
+export function table(caption, heads, rows) {
+  const head = heads.map((text) => element("th", { scope: "col" }, text));
+  return scrolled("table", caption, element("table", {}, element("caption", {}, caption), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...rows)));
+}
+
+/** A row of a table. */
+export function row(...cells) {
+  return element("tr", {}, ...cells.map((cell) => (cell instanceof HTMLTableCellElement ? cell : element("td", {}, cell))));
+}

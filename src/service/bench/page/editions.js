@@ -1,11 +1,9 @@
 // The same request under other editions, and what changes.
 
-import { ask, label, word } from "./api.js";
-import { element, scrolled } from "./dom.js";
-import { isFigure, written } from "./figures.js";
+import { ask, label, problemText, word } from "./api.js";
+import { element, row, table } from "./dom.js";
+import { told } from "./figures.js";
 import { verdictText } from "./answer.js";
-
-const told = (value) => (value === undefined || value === null ? "–" : isFigure(value) ? written(value.value, value.unit) : typeof value === "object" ? JSON.stringify(value) : String(value));
 
 /** A pointer into an outcome in words: `Spaces 1 · Tally 2 · Volume`. */
 function placeOf(pointer) {
@@ -18,7 +16,7 @@ export async function compare(check, request, editions, titles) {
   const plain = { ...request };
   delete plain.edition;
   const reply = await ask("POST", "/v1/editions/compare", { body: { check, editions, request: plain } });
-  if (!reply.ok) return element("p", { class: "fault" }, [reply.body.title, reply.body.detail].filter(Boolean).join(": "));
+  if (!reply.ok) return element("p", { class: "fault" }, problemText(reply.body));
   const [base, ...others] = reply.body.editions;
   return element(
     "div",
@@ -32,8 +30,8 @@ function difference(edition, base, titles) {
   const verdict = element("p", {}, `${edition.edition}: `, element("b", { class: edition.verdict === base.verdict ? null : "changed" }, verdictText(edition.verdict)));
   if (edition.changes.length === 0 && edition.rules.length === 0) return element("div", {}, verdict, element("p", {}, word("bench-nothing-changes", { edition: base.edition })));
   const causes = edition.rules.filter((rule) => rule.cause).map((rule) => element("li", {}, [titles.get(rule.rule) ?? rule.rule, rule.citation_to ?? rule.citation_from].filter(Boolean).join(", ")));
-  const rows = edition.changes.map((change) => element("tr", {}, element("td", {}, placeOf(change.at)), element("td", { class: "figure" }, told(change.from)), element("td", { class: "figure changed" }, told(change.to))));
-  const head = [word("bench-figure"), base.edition, edition.edition].map((text) => element("th", { scope: "col" }, text));
+  const rows = edition.changes.map((change) => row(placeOf(change.at), element("td", { class: "figure" }, told(change.from)), element("td", { class: "figure changed" }, told(change.to))));
+  const heads = [word("bench-figure"), base.edition, edition.edition];
   const caption = word("bench-what-changes", { from: base.edition, to: edition.edition });
   return element(
     "div",
@@ -41,6 +39,6 @@ function difference(edition, base, titles) {
     verdict,
     causes.length > 0 && element("p", {}, word("bench-because-of")),
     causes.length > 0 && element("ul", {}, ...causes),
-    rows.length > 0 && scrolled("table", caption, element("table", {}, element("caption", {}, caption), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...rows))),
+    rows.length > 0 && table(caption, heads, rows),
   );
 }

@@ -1,7 +1,7 @@
 // Figures and members of an answer, whatever the check.
 
 import { label, word } from "./api.js";
-import { element, scrolled } from "./dom.js";
+import { element, row, table } from "./dom.js";
 
 const SYMBOLS = { in: "in", in2: "in²", in3: "in³", mm: "mm", mm2: "mm²", cm3: "cm³", "%": "%", 1: "", lb: "lb", kg: "kg" };
 
@@ -50,16 +50,22 @@ export function members(value, context) {
   }
   for (const [name, member] of entries.filter(([, member]) => !isPlain(member))) {
     if (!Array.isArray(member)) parts.push(element("h4", {}, label(name)), ...members(member, context));
-    else if (member.every((item) => Object.values(item).every(isPlain))) parts.push(table(label(name), member, context));
+    else if (member.every((item) => Object.values(item).every(isPlain))) parts.push(likeThings(label(name), member, context));
     else member.forEach((item, index) => parts.push(element("h4", {}, `${label(name)} ${item.id ?? (member.length > 1 ? index + 1 : "")}`), ...members(item, context)));
   }
   return parts;
 }
 
 /** Like things as a table, one column for each member that one of them has. */
-export function table(caption, rows, context) {
+function likeThings(caption, rows, context) {
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
-  const head = columns.map((name) => element("th", { scope: "col" }, label(name)));
-  const cells = (row) => columns.map((name) => element("td", {}, name in row ? plain(name, row[name], context) : ""));
-  return scrolled("table", caption, element("table", {}, element("caption", {}, caption), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...rows.map((row) => element("tr", {}, ...cells(row))))));
+  const cells = (one) => columns.map((name) => (name in one ? plain(name, one[name], context) : ""));
+  return table(caption, columns.map(label), rows.map((one) => row(...cells(one))));
+}
+
+/** What stands for any value in a list of values: texts as they are, the rest as JSON. */
+export function told(value) {
+  if (value === undefined) return "–";
+  if (isFigure(value)) return written(value.value, value.unit);
+  return typeof value === "object" ? JSON.stringify(value) : String(value);
 }

@@ -148,6 +148,7 @@ async function evaluate() {
   const body = requestText();
   const number = ++asked;
   byId("status").textContent = word("bench-waiting");
+  byId("answer").setAttribute("aria-busy", "true");
   const { path, drawn, name } = state.check;
   const [reply, drawing, titles] = await Promise.all([
     ask("POST", path, { body }),
@@ -156,6 +157,7 @@ async function evaluate() {
   ]);
   // an answer that was overtaken by a later question is not shown
   if (number !== asked) return;
+  byId("answer").setAttribute("aria-busy", "false");
   if (!reply.ok) {
     form.tell(reply.body.errors ?? []);
     return tellProblem(reply.body);
