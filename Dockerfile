@@ -9,10 +9,10 @@ COPY Cargo.toml Cargo.lock build.rs ./
 COPY src ./src
 COPY openapi ./openapi
 COPY tests/conformance ./tests/conformance
-RUN cargo build --release --locked && strip target/release/elbowroom
+RUN cargo build --profile dist --locked && strip target/dist/elbowroom
 
 FROM ${BASE_IMAGE}
-COPY --from=build /build/target/release/elbowroom /usr/local/bin/elbowroom
+COPY --from=build /build/target/dist/elbowroom /usr/local/bin/elbowroom
 USER 65532:65532
 # Others can reach a container: it does not start before ELBOWROOM_KEYS names a file, or ELBOWROOM_WITHOUT_KEYS is true.
 ENV ELBOWROOM_BIND=0.0.0.0:8314 \
