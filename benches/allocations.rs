@@ -6,7 +6,7 @@ use divan::{AllocProfiler, Bencher, black_box};
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::evaluate;
 use elbowroom::checks::outlet_fill::{OutletFill, OutletFillRequest};
-use elbowroom::words::Catalogue;
+use elbowroom::i18n::Catalogue;
 
 #[global_allocator]
 static COUNTED: AllocProfiler = AllocProfiler::system();

@@ -7,7 +7,7 @@ use elbowroom::answers::{Answer, Explain, answer};
 use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::{Check, Evaluation, evaluate};
-use elbowroom::words::Catalogue;
+use elbowroom::i18n::Catalogue;
 
 fn main() {
     divan::main();

@@ -1,7 +1,7 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`words`] ← [`markup`] ← [`answers`] ←
+//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`i18n`] ← [`markup`] ← [`answers`] ←
 //! [`takeoff`], [`training`], [`drawing`], [`audit`] ← [`service`] ← [`command`].
 //!
 //! | module | what it is for |
@@ -13,7 +13,7 @@
 //! | [`rulebook`] | what each edition says, as data |
 //! | [`derivation`] | proofs: built step by step, replayed, written out |
 //! | [`checks`] | one module a check, behind one trait |
-//! | [`words`] | every sentence that a person reads, from message catalogues |
+//! | [`i18n`] | every sentence that a person reads, from message catalogues |
 //! | [`markup`] | HTML and SVG text, escaped |
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
@@ -35,6 +35,7 @@ pub mod command;
 pub mod comparison;
 pub mod derivation;
 pub mod drawing;
+pub mod i18n;
 pub mod json;
 pub mod markup;
 pub mod quantity;
@@ -45,4 +46,3 @@ pub mod tables;
 pub mod takeoff;
 pub mod trade;
 pub mod training;
-pub mod words;

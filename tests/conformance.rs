@@ -20,8 +20,8 @@ use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, evaluate};
+use elbowroom::i18n::{Catalogue, Language};
 use elbowroom::rulebook::Edition;
-use elbowroom::words::{Catalogue, Language};
 use serde_json::Value;
 use std::path::Path;
 

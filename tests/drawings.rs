@@ -8,7 +8,7 @@ use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, faults_of};
 use elbowroom::drawing::{Drawn, draw};
-use elbowroom::words::{Catalogue, Language};
+use elbowroom::i18n::{Catalogue, Language};
 use proptest::prelude::*;
 use roxmltree::{Document, Node};
 use serde_json::{Map, Value, json};

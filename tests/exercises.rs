@@ -10,12 +10,12 @@ use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, evaluate, faults_of};
+use elbowroom::i18n::{Catalogue, Language};
 use elbowroom::quantity::{Decimal, Units};
 use elbowroom::rulebook::Edition;
 use elbowroom::training::Taught;
 use elbowroom::training::exercises::{Difficulty, Exercise, Spec, Topic, VERSION, exercise_set, make};
 use elbowroom::training::grading::{Given, Reason, grade, told};
-use elbowroom::words::{Catalogue, Language};
 use serde_json::json;
 use std::collections::BTreeSet;
 

@@ -2,7 +2,7 @@
 
 #![expect(clippy::panic, reason = "a catalogue that does not read fails where it stands")]
 
-use elbowroom::words::Language;
+use elbowroom::i18n::Language;
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, VariantKey};
 use fluent_syntax::parser;
 use std::collections::{BTreeMap, BTreeSet};
@@ -71,7 +71,7 @@ impl Content {
 
 /// Every message and attribute of a language, with the file that it is in.
 fn messages(language: Language) -> BTreeMap<String, (String, Content)> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words").join(language.tag());
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/i18n").join(language.tag());
     let mut messages = BTreeMap::new();
     for entry in fs::read_dir(folder).expect("a folder for each language") {
         let path = entry.expect("an entry").path();

@@ -3,9 +3,9 @@
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::outlet_fill::{OutletFill, OutletFillRequest};
 use elbowroom::checks::{Evaluation, Verdict, evaluate, faults_of};
+use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::Decimal;
 use elbowroom::trade::ConductorSize;
-use elbowroom::words::Catalogue;
 use proptest::prelude::*;
 use proptest::sample::select;
 use serde_json::{Value, json};

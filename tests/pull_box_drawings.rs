@@ -3,7 +3,7 @@
 use elbowroom::checks::faults_of;
 use elbowroom::checks::pull_box::{PullBox, PullBoxRequest};
 use elbowroom::drawing::draw;
-use elbowroom::words::{Catalogue, Language};
+use elbowroom::i18n::{Catalogue, Language};
 use proptest::prelude::*;
 use proptest::sample::select;
 use roxmltree::{Document, Node};

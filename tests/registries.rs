@@ -1,10 +1,10 @@
 //! Tests over the registries: rules, figures, tables, messages, interpretation points, and what the engine may not name.
 
+use elbowroom::i18n::{Catalogue, Language, rule_key};
 use elbowroom::rulebook::reading::Point;
 use elbowroom::rulebook::{Edition, Rulebook, figures_table, rules};
 use elbowroom::tables::{Tables, Value};
 use elbowroom::training::misconceptions;
-use elbowroom::words::{Catalogue, Language, rule_key};
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};

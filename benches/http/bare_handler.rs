@@ -11,7 +11,7 @@ use axum::routing::post;
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::outlet_fill::{OutletFill, OutletFillRequest};
 use elbowroom::checks::{Check, evaluate};
-use elbowroom::words::Catalogue;
+use elbowroom::i18n::Catalogue;
 use std::error::Error;
 
 fn main() -> Result<(), Box<dyn Error>> {

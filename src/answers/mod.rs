@@ -9,10 +9,10 @@ pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Taking, Verdict};
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
+use crate::i18n::{Catalogue, FigureText, summary};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Citation, Edition, figures_table, rules};
 use crate::tables::{self, Table, Value};
-use crate::words::{Catalogue, FigureText, summary};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use std::fmt;

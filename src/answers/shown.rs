@@ -1,6 +1,6 @@
 //! Values of an answer as a person reads them: a figure with its unit, a rule by its title, a name as a label.
 
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 use serde_json::{Map, Value};
 
 type Members = Map<String, Value>;
@@ -23,7 +23,7 @@ impl Shown<'_> {
     /// A value on one line, by the member that it is.
     ///
     /// ```
-    /// use elbowroom::{answers::Shown, words::Catalogue};
+    /// use elbowroom::{answers::Shown, i18n::Catalogue};
     /// let answer = serde_json::json!({"required": {"value": 23.0, "unit": "in3", "step": "s4"}});
     /// let shown = Shown { answer: &answer, words: Catalogue::english() };
     /// assert_eq!(shown.plain("required", &answer["required"]), "23 in³");

@@ -3,9 +3,9 @@
 use super::{Case, CaseSource};
 use crate::answers::{Explain, answer};
 use crate::checks::{Check, evaluate, faults_of};
+use crate::i18n::Catalogue;
 use crate::json::same;
 use crate::rulebook::Edition;
-use crate::words::Catalogue;
 use serde::Serialize;
 use serde_json::Value;
 use utoipa::ToSchema;

@@ -1,7 +1,7 @@
 //! In which language a person at a terminal is told.
 
+use crate::i18n::Language;
 use crate::service::language;
-use crate::words::Language;
 use clap::Args;
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use std::env;

@@ -3,9 +3,9 @@
 use super::head::MARGIN;
 use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, letters_in};
 use crate::derivation::Figure;
+use crate::i18n::{Catalogue, figure, wrap};
 use crate::quantity::Decimal;
 use crate::rulebook::{Edition, Rule, rules};
-use crate::words::{Catalogue, figure, wrap};
 
 /// How high a bar is.
 pub(super) const BAR: f64 = 46.0;

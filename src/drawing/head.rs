@@ -3,7 +3,7 @@
 use super::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::answers::told;
 use crate::checks::{Finding, Status, Terms, Verdict};
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 use serde::Serialize;
 
 /// Where the drawing itself begins, below the head.

@@ -20,7 +20,7 @@ mod traced;
 pub use sheet::style;
 
 use crate::checks::{Check, Evaluation};
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 
 /// A check whose answers can be drawn.
 pub trait Drawn: Check {
@@ -31,7 +31,7 @@ pub trait Drawn: Check {
 /// Draws a request under the rulebook that it asks for.
 ///
 /// ```
-/// use elbowroom::{checks::outlet_fill::OutletFill, drawing, words::Catalogue};
+/// use elbowroom::{checks::outlet_fill::OutletFill, drawing, i18n::Catalogue};
 /// let request = serde_json::from_str(r#"{
 ///     "contents": {"conductors": [{"size": "12 AWG", "role": "spliced", "count": 4}]}
 /// }"#).unwrap();

@@ -10,9 +10,9 @@ use crate::checks::outlet_fill::{
 };
 use crate::checks::{Check, Evaluation};
 use crate::derivation::{Derivation, Figure, Operation};
+use crate::i18n::{Catalogue, figure, wrap};
 use crate::rulebook::Edition;
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER};
-use crate::words::{Catalogue, figure, wrap};
 
 const WIDTH: f64 = 720.0;
 

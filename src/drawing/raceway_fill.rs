@@ -11,11 +11,11 @@ use crate::checks::raceway_fill::{
 };
 use crate::checks::{Check, Evaluation, Status, Verdict};
 use crate::derivation::{Derivation, Figure};
+use crate::i18n::{Catalogue, figure, wrap};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::Rule;
 use crate::rulebook::raceway_fill::{JAMMING, SAME_SIZE, SINGLE};
 use crate::tables::raceway_dimensions::{self, Dimension};
-use crate::words::{Catalogue, figure, wrap};
 use std::f64::consts::PI;
 
 const WIDTH: f64 = 720.0;

@@ -1,8 +1,8 @@
 //! The paper that is drawn on: shapes, words, and dimensions, in a style of its own.
 
+use crate::i18n::Catalogue;
 use crate::markup::Markup;
 use crate::quantity::Decimal;
-use crate::words::Catalogue;
 use std::fmt::Write as _;
 
 /// How drawings look: black on white, the other way round in the dark, and hatched where it matters.

@@ -4,12 +4,12 @@ mod policy;
 
 pub use policy::{digest_of, policy_of};
 
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 
 /// HTML or SVG under construction.
 ///
 /// ```
-/// use elbowroom::{markup::Markup, words::Catalogue};
+/// use elbowroom::{markup::Markup, i18n::Catalogue};
 /// let mut markup = Markup::new(Catalogue::english());
 /// markup.raw("<p>").text("4 < 6").raw("</p>");
 /// assert_eq!(markup.done(), "<p>4 &lt; 6</p>");

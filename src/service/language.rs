@@ -1,11 +1,11 @@
 //! In which language a caller is told: chosen from the Accept-Language header, once for each request.
 //!
-//! Everything that is put in words while a request is answered, down to the last fault, asks [`words`]. Outside of any
+//! Everything that is put in words while a request is answered, down to the last fault, asks [`i18n`]. Outside of any
 //! request the language is English. Work that is handed to another task or thread is done [`within`] the language, or
 //! [`speaking`] it.
 
 use super::media;
-use crate::words::{Catalogue, Language};
+use crate::i18n::{Catalogue, Language};
 use axum::http::{HeaderMap, HeaderName, HeaderValue, header};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
 use serde::{Deserialize, Serialize};

@@ -2,7 +2,7 @@
 
 use super::language;
 use crate::checks::FaultCode;
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use serde::Serialize;

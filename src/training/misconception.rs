@@ -2,8 +2,8 @@
 
 use crate::checks::{Check, Evaluation, rulebook_of};
 use crate::derivation::Derivation;
+use crate::i18n::Catalogue;
 use crate::rulebook::{Edition, Rule, Rulebook, Rules};
-use crate::words::Catalogue;
 use serde::Serialize;
 use utoipa::ToSchema;
 

@@ -8,10 +8,10 @@ use elbowroom::checks::box_mounting::BoxMounting;
 use elbowroom::checks::box_supports::BoxSupports;
 use elbowroom::checks::free_conductors::FreeConductors;
 use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
 use elbowroom::rulebook::{Edition, RuleFigure, Rulebook};
-use elbowroom::words::Catalogue;
 use serde_json::Value;
 use std::path::Path;
 

@@ -7,7 +7,7 @@ use elbowroom::checks::box_depths::BoxDepths;
 use elbowroom::checks::box_mounting::BoxMounting;
 use elbowroom::checks::free_conductors::FreeConductors;
 use elbowroom::checks::{Check, Evaluation, Status, Verdict, faults_of};
-use elbowroom::words::Catalogue;
+use elbowroom::i18n::Catalogue;
 use proptest::prelude::*;
 use serde_json::json;
 

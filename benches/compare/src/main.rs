@@ -8,7 +8,7 @@ mod general;
 use elbowroom::answers::{Answer, Explain, answer};
 use elbowroom::checks::evaluate;
 use elbowroom::checks::outlet_fill::{OutletFill, OutletFillOutcome, OutletFillRequest};
-use elbowroom::words::Catalogue;
+use elbowroom::i18n::Catalogue;
 use std::hint::black_box;
 use std::time::Instant;
 

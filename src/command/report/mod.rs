@@ -6,10 +6,10 @@
 mod grid;
 
 use crate::answers::{Shown, columns, is_empty, is_plain};
+use crate::i18n::{Catalogue, wrap};
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
-use crate::words::{Catalogue, wrap};
 use grid::Grid;
 use serde_json::{Map, Value};
 use std::fmt::Write as _;

@@ -9,9 +9,9 @@ use crate::checks::Status;
 use crate::checks::conduit_body::{BodyPull, HubFill};
 use crate::checks::pull_box::{AxisSize, ConductorGroup, EntryDistanceOf};
 use crate::derivation::Pointer;
+use crate::i18n::{Catalogue, figure};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS};
-use crate::words::{Catalogue, figure};
 
 /// The most conductors of a pull that are listed one by one.
 const MOST_GROUPS: usize = 8;

@@ -4,10 +4,10 @@ use super::super::sheet::approximate;
 use crate::checks::conduit_body::{ConduitBodyOutcome, ConduitBodyRequest, Hub, HubPlace};
 use crate::checks::pull_box::AxisSize;
 use crate::derivation::Figure;
+use crate::i18n::figure;
 use crate::quantity::{Length, Measure, Units};
 use crate::rulebook::Rule;
 use crate::tables::raceway_dimensions::{self, Dimension};
-use crate::words::figure;
 
 /// Where the size of one direction comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

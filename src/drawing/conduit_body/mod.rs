@@ -12,8 +12,8 @@ use super::sheet::{Anchor, Letters, Sheet, at};
 use crate::checks::conduit_body::{ConduitBodyCheck, ConduitBodyOutcome, ConduitBodyRequest, Hub, HubPlace};
 use crate::checks::{Check, Evaluation, Finding, Status};
 use crate::derivation::Figure;
+use crate::i18n::{Catalogue, figure};
 use crate::rulebook::Rule;
-use crate::words::{Catalogue, figure};
 use measures::Measures;
 
 const WIDTH: f64 = 720.0;

@@ -6,7 +6,7 @@ use super::super::sheet::{Anchor, Letters, Look, Point, Sheet, approximate, at, 
 use super::measures::{Extent, Known, Measures, Opening};
 use super::{Page, WIDTH, raceway_of};
 use crate::checks::conduit_body::HubPlace::{self, Back, End, OppositeEnd, OppositeSide, Side};
-use crate::words::{figure, wrap};
+use crate::i18n::{figure, wrap};
 
 /// Where the body begins, with room for the name of its end.
 const LEFT: f64 = MARGIN + 104.0;

@@ -8,7 +8,7 @@ use super::stage::{Apart, Side, Stage, Standing, asked};
 use super::taken::{Area, Taken};
 use crate::checks::pull_box::{Axis, Wall};
 use crate::drawing::sheet::{Anchor, Letters, Look, Point, Sheet, approximate, at, text_width};
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 
 /// From one line of a dimension to the next.
 const LINE: f64 = 15.0;

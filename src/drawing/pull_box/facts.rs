@@ -4,10 +4,10 @@ use crate::checks::pull_box::{Entry, PullBoxRequest};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Operation, Outcome, Pointer};
 use crate::drawing::sheet::approximate;
+use crate::i18n::figure;
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::over_1000_volts::SCOPE;
 use crate::rulebook::pull::{CABLES, MARKED, PLACEMENT, TRADE_SIZE};
-use crate::words::figure;
 use rustc_hash::FxHashMap;
 
 /// A figure without its step.

@@ -7,9 +7,9 @@ use super::stage::{Joined, Stage, Standing, Which, asked as asked_of};
 use crate::checks::pull_box::{Axis, Cover, LengthRequirement, Pull, PullKind, Wall};
 use crate::drawing::head::name_of;
 use crate::drawing::sheet::{Anchor, Letters, Sheet, at, short_text};
+use crate::i18n::{Catalogue, figure, summary, wrap};
 use crate::rulebook::{Rule, rules};
 use crate::trade::ConductorSize;
-use crate::words::{Catalogue, figure, summary, wrap};
 
 const MARGIN: f64 = super::MARGIN;
 /// From one line of small letters to the next.

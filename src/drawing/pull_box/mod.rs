@@ -16,7 +16,7 @@ use super::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::checks::pull_box::{PullBox, PullBoxOutcome, PullBoxRequest, SectionSize, Wall};
 use crate::checks::{Check, Evaluation};
 use crate::derivation::Pointer;
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 use facts::{Amount, Facts};
 use ids::Ids;
 use lists::Below;

@@ -8,7 +8,7 @@ use super::stage::{Joined, Stage, Standing};
 use super::taken::{Area, Taken, along_curve, on_curve};
 use crate::checks::pull_box::{PullKind, Wall};
 use crate::drawing::sheet::{Anchor, Letters, Look, Point, Sheet, at};
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 
 /// The radius of the mark of a splice.
 const SPLICE: f64 = 4.5;

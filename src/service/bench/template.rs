@@ -1,7 +1,7 @@
 //! The page as HTML: its template with the words of a language in it.
 
+use crate::i18n::Catalogue;
 use crate::markup::Markup;
-use crate::words::Catalogue;
 use serde_json::{Map, Value, json};
 
 const TEMPLATE: &str = include_str!("page/index.html");
@@ -42,7 +42,7 @@ fn shared(words: &Catalogue) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::words::Language;
+    use crate::i18n::Language;
 
     #[test]
     fn every_page_is_whole_and_its_words_can_be_read() {

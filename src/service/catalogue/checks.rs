@@ -1,12 +1,12 @@
 //! The checks: what each is for, what it takes, and requests to begin with.
 
 use super::Shelf;
+use crate::i18n::{Catalogue, Language};
 use crate::service::document::Document;
 use crate::service::language;
 use crate::service::openapi::examples::{Example, ExampleSet, Outcome};
 use crate::service::problem::Problem;
 use crate::service::register::{CHECKS, CheckEntry, CheckSchemas};
-use crate::words::{Catalogue, Language};
 use serde::Serialize;
 use serde_json::{Map, Value};
 use std::collections::BTreeMap;

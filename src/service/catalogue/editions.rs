@@ -1,8 +1,8 @@
 //! The editions of the code that can be asked for.
 
 use crate::answers::Ruleset;
+use crate::i18n::Catalogue;
 use crate::rulebook::Edition;
-use crate::words::Catalogue;
 use serde::Serialize;
 use utoipa::ToSchema;
 

@@ -1,7 +1,7 @@
 //! The disputed points: where a rule is read in more than one way.
 
+use crate::i18n::Catalogue;
 use crate::rulebook::reading::Point;
-use crate::words::Catalogue;
 use serde::Serialize;
 use utoipa::ToSchema;
 

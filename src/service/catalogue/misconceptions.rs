@@ -1,9 +1,9 @@
 //! The misconceptions: what learners get wrong, by which a wrong answer is explained.
 
+use crate::i18n::Catalogue;
 use crate::rulebook::Edition;
 use crate::training::misconceptions::{self, Listed};
 use crate::training::{MisconceptionView, view_of};
-use crate::words::Catalogue;
 use serde::Serialize;
 use utoipa::ToSchema;
 

@@ -19,9 +19,9 @@ use super::fault_list::nearest;
 use super::language;
 use super::openapi;
 use super::problem::{Problem, ProblemKind};
+use crate::i18n::{Catalogue, Language};
 use crate::rulebook::{Rule, figures_table, rules as all_rules};
 use crate::tables as published;
-use crate::words::{Catalogue, Language};
 use std::collections::BTreeMap;
 
 /// Documents of one kind: the list, and each by its name.

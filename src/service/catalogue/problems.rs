@@ -1,8 +1,8 @@
 //! What the `type` link of a problem answers.
 
 use crate::checks::FaultCode;
+use crate::i18n::Catalogue;
 use crate::service::problem::{ProblemKind, meaning_of};
-use crate::words::Catalogue;
 use serde::Serialize;
 use utoipa::ToSchema;
 

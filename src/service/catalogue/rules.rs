@@ -1,8 +1,8 @@
 //! The rules: what each asks, where each edition has it, what it states, and where our knowledge of it comes from.
 
+use crate::i18n::Catalogue;
 use crate::quantity::{Decimal, Measure, Unit, Units};
 use crate::rulebook::{Basis, Edition, Rule, RuleFigure, Rulebook, rules};
-use crate::words::Catalogue;
 use serde::Serialize;
 use std::collections::BTreeMap;
 use utoipa::ToSchema;

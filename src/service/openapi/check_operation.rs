@@ -4,7 +4,7 @@ use super::super::media;
 use super::super::query::EXPLAIN;
 use super::super::register::{CheckEntry, CheckSchemas, with_schema};
 use crate::answers::Explain;
-use crate::words::Catalogue;
+use crate::i18n::Catalogue;
 use std::borrow::Cow;
 use utoipa::openapi::header::HeaderBuilder;
 use utoipa::openapi::path::{OperationBuilder, Parameter, ParameterBuilder, ParameterIn, Paths};

@@ -1,8 +1,8 @@
 //! Where an answer leads: from a list to what it names, from an answer to the words of a rule and to other editions.
 
+use crate::i18n::Catalogue;
 use crate::rulebook::Edition;
 use crate::service::register::CheckEntry;
-use crate::words::Catalogue;
 use serde_json::json;
 use utoipa::openapi::link::{Link, LinkBuilder};
 use utoipa::openapi::path::{Operation, Paths};

@@ -2,11 +2,11 @@
 
 use super::examples::{Example, ExampleSet, Outcome};
 use super::links;
+use crate::i18n::{Catalogue, Language};
 use crate::service::audit;
 use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
-use crate::words::{Catalogue, Language};
 use serde_json::Value;
 use utoipa::openapi::example::ExampleBuilder;
 use utoipa::openapi::header::HeaderBuilder;

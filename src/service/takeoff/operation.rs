@@ -5,10 +5,10 @@ use super::form::Form;
 use super::list::MOST_ITEMS;
 use super::scribe::TakeoffProblem;
 use crate::answers::Explain;
+use crate::i18n::Catalogue;
 use crate::service::openapi::check_operation::explain;
 use crate::service::register::{CHECKS, CheckSchemas, with_schema};
 use crate::takeoff::summary::Summary;
-use crate::words::Catalogue;
 use utoipa::openapi::path::{OperationBuilder, Paths};
 use utoipa::openapi::request_body::RequestBodyBuilder;
 use utoipa::openapi::schema::{

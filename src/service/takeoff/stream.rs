@@ -7,11 +7,11 @@
 use super::batch::{self, Done, Job};
 use super::scribe::{SpokenProblem, problem_text};
 use super::source::{End, Next, Source};
+use crate::i18n::Language;
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::state::Crew;
 use crate::takeoff::summary::{Entry, Summary};
-use crate::words::Language;
 use axum::body::Bytes;
 use futures_util::{Stream, stream};
 use std::sync::Arc;

@@ -3,11 +3,11 @@
 use super::{Difficulty, Exercise, Spec, Topic, VERSION, make};
 use crate::answers::Ruleset;
 use crate::checks::Caution;
+use crate::i18n::{Catalogue, summary};
 use crate::quantity::{Decimal, Unit, Units};
 use crate::rulebook::Edition;
 use crate::training::misconception::{MisconceptionView, view_of};
 use crate::training::situation::Sentence;
-use crate::words::{Catalogue, summary};
 use serde::Serialize;
 use serde_json::Value;
 use utoipa::ToSchema;

@@ -5,11 +5,11 @@ use crate::answers::Ruleset;
 use crate::checks::outlet_fill::Item;
 use crate::checks::{Caution, Terms};
 use crate::derivation::Figure;
+use crate::i18n::{Catalogue, summary};
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::Edition;
 use crate::training::misconception::{MisconceptionView, view_of};
 use crate::training::{Quantity, Taught};
-use crate::words::{Catalogue, summary};
 use serde::Serialize;
 use utoipa::ToSchema;
 

@@ -12,9 +12,9 @@ pub use pull_boxes::of_pull_box;
 pub use raceways::{of_conduit_body, of_raceway};
 
 use crate::checks::Reference;
+use crate::i18n::{Catalogue, Said, figure};
 use crate::quantity::{Decimal, Measure, Units};
 use crate::trade::ConductorSize;
-use crate::words::{Catalogue, Said, figure};
 
 /// One sentence, before it is put in a language.
 #[derive(Clone, Debug, PartialEq, Eq)]

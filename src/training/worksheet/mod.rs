@@ -3,9 +3,9 @@
 
 use super::exercises::{Exercise, ExerciseView, Spec, make};
 use crate::checks::Caution;
+use crate::i18n::{Catalogue, FigureText, Said};
 use crate::markup::{Markup, policy_of};
 use crate::quantity::{Unit, Units};
-use crate::words::{Catalogue, FigureText, Said};
 use std::sync::LazyLock;
 
 /// How a sheet looks, on letter and A4 paper alike.

@@ -231,7 +231,7 @@ pub fn rule_key(id: &str) -> String {
 ///
 /// ```
 /// use elbowroom::quantity::{Decimal, Unit};
-/// assert_eq!(elbowroom::words::figure(Decimal::whole(18), Unit::CubicInch), "18 in³");
+/// assert_eq!(elbowroom::i18n::figure(Decimal::whole(18), Unit::CubicInch), "18 in³");
 /// ```
 pub fn figure(value: Decimal, unit: Unit) -> String {
     FigureText(value, unit).to_string()

@@ -19,7 +19,7 @@ impl Catalogue {
     /// A citation as a sentence says it.
     ///
     /// ```
-    /// use elbowroom::words::{Catalogue, Language};
+    /// use elbowroom::i18n::{Catalogue, Language};
     /// let spanish = Catalogue::of(Language::Spanish);
     /// assert_eq!(spanish.citation("Chapter 9, Tables 1 and 4"), "Capítulo 9, Tablas 1 y 4");
     /// ```

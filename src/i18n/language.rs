@@ -5,7 +5,7 @@ use unic_langid::LanguageIdentifier;
 /// A language that people are told things in. What programs read (member names, identifiers, codes) has none.
 ///
 /// ```
-/// use elbowroom::words::Language;
+/// use elbowroom::i18n::Language;
 /// assert_eq!(Language::default(), Language::English);
 /// assert_eq!(Language::Spanish.tag(), "es");
 /// ```
@@ -33,7 +33,7 @@ impl Language {
     /// The language that a BCP 47 tag or the name of a POSIX locale names, whatever its region; `None` for any other.
     ///
     /// ```
-    /// use elbowroom::words::Language;
+    /// use elbowroom::i18n::Language;
     /// assert_eq!(Language::named("es-US"), Some(Language::Spanish));
     /// assert_eq!(Language::named("es_MX.UTF-8"), Some(Language::Spanish));
     /// assert_eq!(Language::named("C.UTF-8"), None);

@@ -4,7 +4,7 @@
 /// longer than a line stands on its own.
 ///
 /// ```
-/// assert_eq!(elbowroom::words::wrap("one two three four", 9, 2), "one two\n  three\n  four");
+/// assert_eq!(elbowroom::i18n::wrap("one two three four", 9, 2), "one two\n  three\n  four");
 /// ```
 pub fn wrap(text: &str, width: usize, hanging: usize) -> String {
     let mut wrapped = String::with_capacity(text.len() + 16);
