@@ -21,6 +21,7 @@
 //! | [`settings`] | what an operator may set |
 //! | [`telemetry`] | metrics, log, traces |
 //! | [`listen`] | connections: their limits and TLS |
+//! | [`worker_pool`] | how many evaluations of takeoffs, audits and certificates run at a time |
 //! | [`run`] | starting, and shutting down without dropping anyone |
 
 pub mod admission;
@@ -57,6 +58,7 @@ pub mod takeoff;
 pub mod telemetry;
 pub mod training;
 pub mod unknown;
+pub mod worker_pool;
 
 pub use front::Front;
 pub use state::{Limits, Service, StartFault};

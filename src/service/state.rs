@@ -6,12 +6,12 @@ use super::certificate::SigningKeys;
 use super::front::Front;
 use super::operations::Operations;
 use super::telemetry::metrics::Metrics;
+use super::worker_pool::WorkerPool;
 use crate::i18n::{Catalogue, CatalogueFault};
 use crate::tables::{LoadFault, Tables};
 use std::fmt;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::thread;
 use std::time::Duration;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
@@ -44,31 +44,10 @@ pub struct Service {
     limits: Limits,
     library: Library,
     front: Front,
-    crew: Crew,
+    worker_pool: WorkerPool,
     audits: Arc<Semaphore>,
     signing_keys: SigningKeys,
     leaving: AtomicBool,
-}
-
-/// Who evaluates takeoffs: two batches for each processor, whoever sent them, so that none is idle while the next is read.
-#[derive(Clone, Debug)]
-pub struct Crew {
-    permits: Arc<Semaphore>,
-    /// How many there are.
-    pub size: usize,
-}
-
-impl Crew {
-    /// As many as there are processors.
-    pub fn of_this_machine() -> Self {
-        let size = thread::available_parallelism().map_or(1, usize::from);
-        Self { permits: Arc::new(Semaphore::new(2 * size)), size }
-    }
-
-    /// Waits for one that is free. It is free again when what is given back is dropped.
-    pub async fn one(&self) -> Option<OwnedSemaphorePermit> {
-        Arc::clone(&self.permits).acquire_owned().await.ok()
-    }
 }
 
 /// Why the service cannot start.
@@ -105,10 +84,10 @@ impl Service {
         Tables::load().map_err(StartFault::Table)?;
         Catalogue::check().map_err(StartFault::Words)?;
         let library = Library::write().map_err(StartFault::Document)?;
-        let crew = Crew::of_this_machine();
+        let worker_pool = WorkerPool::of_this_machine();
         let audits = Arc::new(Semaphore::new(1));
         let (signing_keys, leaving) = (SigningKeys::default(), AtomicBool::new(false));
-        Ok(Self { limits, library, front, crew, audits, signing_keys, leaving })
+        Ok(Self { limits, library, front, worker_pool, audits, signing_keys, leaving })
     }
 
     /// The same, with keys that certificates are signed and verified with.
@@ -132,16 +111,16 @@ impl Service {
         &self.library
     }
 
-    /// Who evaluates takeoffs.
-    pub const fn crew(&self) -> &Crew {
-        &self.crew
+    /// The workers that evaluate takeoffs, audits and certificates.
+    pub const fn worker_pool(&self) -> &WorkerPool {
+        &self.worker_pool
     }
 
-    /// Waits for the turn of one self-audit, and for one of the crew: however many are asked for, one evaluates at a time. The
+    /// Waits for the turn of one self-audit, and for a free worker: however many are asked for, one evaluates at a time. The
     /// turn is over when what is given back is dropped.
     pub async fn audit_turn(&self) -> Option<[OwnedSemaphorePermit; 2]> {
         let turn = Arc::clone(&self.audits).acquire_owned().await.ok()?;
-        Some([turn, self.crew.one().await?])
+        Some([turn, self.worker_pool.acquire().await?])
     }
 
     /// What stands between callers and the routes.

@@ -14,12 +14,12 @@ use crate::service::Limits;
 use crate::service::gate::Permit;
 use crate::service::language;
 use crate::service::problem::Problem;
-use crate::service::state::Crew;
 use crate::service::takeoff::batch::Job;
 use crate::service::takeoff::form::Form;
 use crate::service::takeoff::scribe::{self, Scribe};
 use crate::service::takeoff::source::Source;
 use crate::service::takeoff::stream::Answers;
+use crate::service::worker_pool::WorkerPool;
 use crate::takeoff::summary::Summary;
 use clap::{Args, ValueEnum};
 use input::Input;
@@ -206,7 +206,7 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
         permit: Permit::default(),
         service: None,
     };
-    let mut answers = Answers::to(source, job, &Crew::of_this_machine());
+    let mut answers = Answers::to(source, job, &WorkerPool::of_this_machine());
     while let Some(piece) = answers.next().await {
         progress.write(&piece).map_err(Fault::Output)?;
     }

@@ -20,7 +20,6 @@ use super::check_route::{answered, receive};
 use super::document::Document;
 use super::fault_list::{FaultList, FaultView};
 use super::gate::Permit;
-use super::language;
 use super::media;
 use super::problem::{Problem, ProblemKind};
 use super::query;
@@ -70,19 +69,14 @@ fn read<T: DeserializeOwned + ToSchema>(
     Ok((read, check))
 }
 
-/// Has one of the crew do some work, in the language that is spoken: a body of the largest size takes its time and room, and
-/// there are only so many of them.
-async fn by_the_crew<T: Send + 'static>(
+/// Runs some work in the worker pool: a body of the largest size takes time and memory, so only a few run at a time.
+async fn in_worker_pool<T: Send + 'static>(
     service: Arc<Service>,
     work: impl FnOnce(&Service) -> Result<T, Problem> + Send + 'static,
 ) -> Result<T, Problem> {
-    let spoken = language::spoken();
-    let one = service.crew().one().await;
-    let done = tokio::task::spawn_blocking(move || {
-        let _one = one;
-        language::speaking(spoken, || work(&service))
-    });
-    done.await.map_err(|_| Problem::internal())?
+    let pool = service.worker_pool().clone();
+    let running = pool.spawn(move || work(&service)).await.ok_or_else(Problem::internal)?;
+    running.await.map_err(|_| Problem::internal())?
 }
 
 /// A result with its certificate
@@ -105,7 +99,7 @@ async fn certify(State(service): State<Arc<Service>>, request: Request) -> Resul
         return Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-page", []));
     };
     let (permit, bytes) = received(&service, request).await?;
-    let issued = by_the_crew(service, move |service| {
+    let issued = in_worker_pool(service, move |service| {
         let (CertifyRequest { request, .. }, check) =
             read(&bytes, &permit, |asked: &CertifyRequest| &asked.check)?;
         let (certificate, answered) = Certificate::issue(check, request, service.signing_keys())?;
@@ -143,7 +137,7 @@ async fn certify(State(service): State<Arc<Service>>, request: Request) -> Resul
 async fn verify(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
     let (permit, bytes) = received(&service, request).await?;
-    let text = by_the_crew(service, move |service| {
+    let text = in_worker_pool(service, move |service| {
         let (certificate, check) = read(&bytes, &permit, |certificate: &Certificate| &certificate.check)?;
         let found = Verification::of(check, &certificate, service.signing_keys())?;
         serde_json::to_vec(&found).map_err(|_| Problem::internal())

@@ -64,7 +64,7 @@ async fn handle(
         permit,
         service: Some(Arc::clone(service)),
     };
-    let answers = Answers::to(source, job, service.crew());
+    let answers = Answers::to(source, job, service.worker_pool());
     let media_type = HeaderValue::from_static(wanted.media_type());
     let answers = Body::from_stream(answers.into_stream());
     Ok(([(header::CONTENT_TYPE, media_type)], language::headers(), answers).into_response())

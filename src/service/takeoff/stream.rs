@@ -10,14 +10,14 @@ use super::source::{End, Next, Source};
 use crate::i18n::Language;
 use crate::service::language;
 use crate::service::problem::Problem;
-use crate::service::state::Crew;
+use crate::service::worker_pool::WorkerPool;
 use crate::takeoff::summary::{Entry, Summary};
 use axum::body::Bytes;
 use futures_util::{Stream, stream};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use tokio::sync::mpsc;
-use tokio::task::{AbortHandle, JoinHandle, spawn_blocking};
+use tokio::task::{AbortHandle, JoinHandle};
 
 /// The answers to a takeoff, piece by piece, and what it comes to.
 pub struct Answers {
@@ -59,18 +59,18 @@ impl Drop for Guard {
 
 impl Answers {
     /// Begins to answer a takeoff.
-    pub fn to<S, E>(source: Source<S>, job: Job, crew: &Crew) -> Self
+    pub fn to<S, E>(source: Source<S>, job: Job, workers: &WorkerPool) -> Self
     where
         S: Stream<Item = Result<Bytes, E>> + Unpin + Send + 'static,
         E: Send + 'static,
     {
         let job = Arc::new(job);
-        let (sender, messages) = mpsc::channel(2 * crew.size);
+        let (sender, messages) = mpsc::channel(2 * workers.processors);
         let over = Arc::new(AtomicBool::new(false));
         let mut summary = Summary::default();
         source.before.iter().for_each(|entry| summary.add(entry));
         let language = language::spoken();
-        let read = read(source, Arc::clone(&job), crew.clone(), Arc::clone(&over), sender);
+        let read = read(source, Arc::clone(&job), workers.clone(), Arc::clone(&over), sender);
         let reader = tokio::spawn(language::within(language, read));
         let guard = Guard { reader: reader.abort_handle(), over };
         Self { messages, job, summary, phase: Phase::Opening, written: false, language, guard }
@@ -158,7 +158,7 @@ impl Answers {
 async fn read<S, E>(
     mut source: Source<S>,
     job: Arc<Job>,
-    crew: Crew,
+    workers: WorkerPool,
     over: Arc<AtomicBool>,
     sender: mpsc::Sender<Message>,
 ) where
@@ -168,14 +168,10 @@ async fn read<S, E>(
         let Ok(room) = sender.reserve().await else { return };
         match source.next().await {
             Next::Batch(batch) => {
-                let Some(permit) = crew.one().await else { return };
-                let (job, over, language) = (Arc::clone(&job), Arc::clone(&over), language::spoken());
-                room.send(Message::Work(spawn_blocking(move || {
-                    let is_over = || over.load(Ordering::Relaxed);
-                    let done = language::speaking(language, || batch::evaluate(&batch, &job, is_over));
-                    drop(permit);
-                    done
-                })));
+                let (job, over) = (Arc::clone(&job), Arc::clone(&over));
+                let evaluate = move || batch::evaluate(&batch, &job, || over.load(Ordering::Relaxed));
+                let Some(work) = workers.spawn(evaluate).await else { return };
+                room.send(Message::Work(work));
             }
             Next::End(end) => {
                 room.send(Message::End(end));
