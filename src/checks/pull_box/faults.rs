@@ -1,8 +1,7 @@
 //! What can be wrong with a request that decoded.
 
-use super::request::{
-    Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, PullBoxRequest, Wall,
-};
+use super::request::{Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, PullBoxRequest};
+use crate::checks::pulls::Wall;
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Length};

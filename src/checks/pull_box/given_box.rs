@@ -1,10 +1,10 @@
 //! Whether a given box is as large as is asked, and whether its entries are where they must be.
 
-use super::chamber::{Axis, Chamber};
-use super::distances::Apart;
-use super::entered::Entered;
-use super::outcome::{AxisSize, EntryDistanceOf};
-use super::places::{Centre, End, Sides, distance};
+use super::geometry::{Centre, End, Sides, distance};
+use super::section::Chamber;
+use crate::checks::pulls::distances::Apart;
+use crate::checks::pulls::entry::Entered;
+use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Relation};
 use crate::rulebook::pull::{ENTRY_DISTANCE, GOVERNS, PLACEMENT};

@@ -1,7 +1,7 @@
 //! Pull and junction boxes: the lengths that conductors of 4 AWG and larger ask for, and whether a box has them.
 //!
-//! [`joined`](self) says what each pull is by the walls of its entries, [`lengths`](self) what the rules ask of each
-//! direction, [`distances`](self) how far entries must stand apart, [`given_box`](self) whether a box complies, and
+//! `pulls::pull` says what each pull is by the walls of its entries, `pulls::lengths` what the rules ask of each
+//! direction, `pulls::distances` how far entries must stand apart, [`given_box`](self) whether a box complies, and
 //! [`layout`](self) the smallest box in which every entry has a place. Each section between barriers is a box of its own.
 //!
 //! ```
@@ -24,45 +24,38 @@
 //! assert_eq!(size.height.minimum.unwrap().value.to_string(), "18");
 //! ```
 
-mod chamber;
-mod conductor_group;
-pub mod conduit_body;
-mod distances;
-mod entered;
+pub(super) mod cable_size;
 mod faults;
+mod geometry;
 mod given_box;
 mod interpretations;
-mod joined;
 mod layout;
-mod lengths;
-mod marked;
 mod other_rules;
 mod outcome;
 mod over_1000_volts;
-mod places;
-mod request;
-mod rows;
-mod transposed;
+pub(super) mod request;
+pub(super) mod section;
 
-pub(crate) use chamber::Axis;
-pub use conductor_group::ConductorGroup;
+pub(crate) use super::pulls::Axis;
+pub use super::pulls::{
+    AxisSize, ConductorGroup, Cover, EntryDistanceOf, EntryPosition, LengthRequirement, Marking, PullKind,
+    PullKindOf, Wall,
+};
 pub use interpretations::PullBoxInterpretations;
 pub use layout::{EntryPlace, PlacedDistance, PullBoxLayout};
-pub use marked::Marking;
-pub use outcome::{
-    AxisSize, EntryDistanceOf, LengthRequirement, PullBoxOutcome, PullKind, PullKindOf, SectionSize,
-};
+pub use outcome::{PullBoxOutcome, SectionSize};
 pub use request::*;
 
+use super::pulls::entry::Entered;
+use super::pulls::{distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
 use super::{Check, Evaluation, Faults, Finding, Terms, Verdict};
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
 use crate::rulebook::pull::{GOVERNS, Together};
 use crate::rulebook::reading::Readings;
-use chamber::Chamber;
-use entered::Entered;
 use given_box::Placed;
+use section::Chamber;
 
 /// The check of one pull or junction box.
 #[derive(Clone, Copy, Debug)]
@@ -99,7 +92,7 @@ impl Check for PullBox {
         let mut general = Vec::new();
         other_rules::of_request(request, &mut general);
         let mut sections = Vec::new();
-        for chamber in chamber::all(request) {
+        for chamber in section::all(request) {
             let mut own = Vec::new();
             let mut section = evaluate_chamber(&mut proof, &mut sizer, request, &chamber, &mut own);
             section.verdict = chamber.inside.map(|_| Verdict::of(&own));
@@ -130,8 +123,8 @@ fn evaluate_chamber(
         let read = |(index, entry)| Entered::by_trade_size(proof, sizer, entry, index);
         (entries.map(read).collect::<Vec<_>>(), None)
     };
-    let (joined, small) = joined::all(proof, request, chamber, &entered);
-    findings.extend(joined::by_volume(&joined, small));
+    let (joined, small) = pull::all(proof, request, chamber, &entered);
+    findings.extend(pull::by_volume(&joined, small));
     let (asked, apart) = match &cables {
         Some(cables) => (
             over_1000_volts::asked(proof, &entered, cables, &joined, request.cover, findings),
@@ -200,7 +193,7 @@ fn evaluate_chamber(
 }
 
 /// The requirements of one direction, and the largest of them.
-fn axis_size(proof: &mut Derivation, axis: Axis, asked: &[lengths::Asked]) -> AxisSize {
+pub(super) fn axis_size(proof: &mut Derivation, axis: Axis, asked: &[lengths::Asked]) -> AxisSize {
     let mut requirements: Vec<LengthRequirement> = asked
         .iter()
         .filter(|(along, _)| *along == axis)

@@ -1,9 +1,10 @@
 //! What a pull box must have besides its size: racking, a cover, barriers, room for power distribution blocks.
 
-use super::chamber::{Axis, Chamber};
+use super::geometry::Sides;
 use super::outcome::SectionSize;
-use super::places::Sides;
 use super::request::{DistributionBlock, PullBoxRequest};
+use super::section::Chamber;
+use crate::checks::pulls::Axis;
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;

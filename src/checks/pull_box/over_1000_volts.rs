@@ -1,12 +1,12 @@
 //! Systems over 1000 V: what Part IV of Article 314 asks, counted in diameters of cables.
 
-use super::chamber::Axis;
-use super::distances::{Apart, in_order};
-use super::entered::Entered;
-use super::joined::Joined;
-use super::lengths::{Asked, is_removable, requirement};
-use super::outcome::LengthRequirement;
-use super::request::{CableCovering, CableOver1000Volts, Cover, Entry, Wall};
+use super::request::{CableCovering, CableOver1000Volts, Entry};
+use crate::checks::pulls::Axis;
+use crate::checks::pulls::distances::{Apart, in_order};
+use crate::checks::pulls::entry::Entered;
+use crate::checks::pulls::lengths::{Asked, is_removable, requirement};
+use crate::checks::pulls::pull::Joined;
+use crate::checks::pulls::{Cover, LengthRequirement, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;

@@ -1,8 +1,7 @@
 //! What is asked: where conductors enter, which entries they join, and the box if there is one.
 
-use super::conductor_group::ConductorGroup;
 use super::interpretations::PullBoxInterpretations;
-use super::marked::Marking;
+use crate::checks::pulls::{ConductorGroup, Cover, EntryPosition, Marking, Wall, is_false};
 use crate::checks::{Amendment, Name, Reference, present};
 use crate::quantity::{Count, Length, Units};
 use crate::rulebook::Edition;
@@ -92,40 +91,6 @@ pub struct PullBoxRequest {
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub layout: Option<LayoutQuestion>,
-}
-
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde calls")]
-pub(super) fn is_false(flag: &bool) -> bool {
-    !flag
-}
-
-/// A wall of the box, looking at the open cover.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Wall {
-    /// The left wall.
-    Left,
-    /// The right wall.
-    Right,
-    /// The top wall.
-    Top,
-    /// The bottom wall.
-    Bottom,
-    /// The back, opposite the cover.
-    Back,
-}
-
-/// The cover of the box.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Cover {
-    /// A cover that comes off.
-    #[default]
-    Removable,
-    /// A hinged door or cover. Whether it is a removable one is disputed.
-    Hinged,
-    /// A side that cannot be removed.
-    Fixed,
 }
 
 /// One place where a raceway or a cable enters the box: either `raceway` or `cable`, and over 1000 V the cables in it.
@@ -220,24 +185,6 @@ pub struct CableOver1000Volts {
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
     pub count: Option<Many>,
-}
-
-/// The centre of an entry: the two of the three measures that lie in its wall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct EntryPosition {
-    /// From the left wall, for an entry in the top, the bottom or the back.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub from_left: Option<Length>,
-    /// From the bottom wall, for an entry in the left, the right or the back.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub from_bottom: Option<Length>,
-    /// From the back, for an entry in a side wall.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub from_back: Option<Length>,
 }
 
 /// Conductors that join entries.

@@ -1,11 +1,11 @@
 //! Below which width, height and depth no places can be: simple sums, each a step of the proof.
 
 use super::Asked;
-use crate::checks::pull_box::chamber::Axis;
-use crate::checks::pull_box::distances::Apart;
-use crate::checks::pull_box::entered::Entered;
 use crate::checks::pull_box::outcome::SectionSize;
-use crate::checks::pull_box::request::Wall;
+use crate::checks::pulls::Axis;
+use crate::checks::pulls::Wall;
+use crate::checks::pulls::distances::Apart;
+use crate::checks::pulls::entry::Entered;
 use crate::derivation::{Derivation, Figure};
 use crate::rulebook::pull::PLACEMENT;
 use std::collections::BTreeMap;

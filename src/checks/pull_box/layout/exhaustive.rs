@@ -6,8 +6,8 @@
 use super::narrowing::Box3;
 use super::problem::{Pair, Placeable, Problem, Room};
 use super::smallest::{Smallest, smallest};
-use crate::checks::pull_box::chamber::Axis;
-use crate::checks::pull_box::request::Wall;
+use crate::checks::pulls::Axis;
+use crate::checks::pulls::Wall;
 use proptest::prelude::*;
 
 /// A centre as width, height and depth, whatever the wall.

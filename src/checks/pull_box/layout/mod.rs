@@ -25,11 +25,11 @@ mod smallest;
 mod solver;
 mod verified;
 
-use super::chamber::Axis;
-use super::distances::Apart;
-use super::entered::Entered;
 use super::outcome::SectionSize;
-use super::request::{LayoutQuestion, Wall};
+use super::request::LayoutQuestion;
+use crate::checks::pulls::distances::Apart;
+use crate::checks::pulls::entry::Entered;
+use crate::checks::pulls::{Axis, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure, Units};

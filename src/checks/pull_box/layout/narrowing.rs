@@ -1,7 +1,7 @@
 //! Narrowing: what the conditions of a [`Problem`] leave of the range of each variable.
 
 use super::problem::{Distance, Gap, Problem, Separation};
-use crate::checks::pull_box::chamber::Axis;
+use crate::checks::pulls::Axis;
 
 /// The sides of a box in billionths of the unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,9 +3,9 @@
 //! Lengths are whole numbers of billionths of the unit, so that nothing is rounded. Each entry has two of them, its
 //! centre along the two directions of its wall; entries of one row share the length that places the row.
 
-use crate::checks::pull_box::chamber::Axis;
-use crate::checks::pull_box::distances::Apart;
-use crate::checks::pull_box::request::Wall;
+use crate::checks::pulls::Axis;
+use crate::checks::pulls::Wall;
+use crate::checks::pulls::distances::Apart;
 
 /// One entry to be placed.
 #[derive(Clone, Copy, Debug)]

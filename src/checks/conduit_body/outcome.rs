@@ -2,7 +2,7 @@
 
 use super::request::HubPlace;
 use crate::checks::outlet_fill::{NotCounted, TallyLine};
-use crate::checks::pull_box::{AxisSize, EntryDistanceOf, PullKindOf};
+use crate::checks::pulls::{AxisSize, EntryDistanceOf, PullKindOf};
 use crate::derivation::Figure;
 use serde::Serialize;
 use utoipa::ToSchema;

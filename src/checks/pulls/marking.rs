@@ -30,26 +30,25 @@ pub struct Marking {
     pub conductors: Vec<ConductorGroup>,
 }
 
+/// The most groups of conductors.
+const MOST_GROUPS: usize = 50;
+
 const CONDUCTORS: Pattern = &"/marked/conductors/#";
 const COVERS: &str = "finding-mark-covers";
 const EXCEEDED: &str = "finding-mark-exceeded";
 
 impl Marking {
     /// What is wrong with it.
-    pub(in crate::checks) fn faults(&self, faults: &mut Faults) {
+    pub fn faults(&self, faults: &mut Faults) {
         let at = Pointer::to(&"/marked/conductors");
-        faults.at_most(at, self.conductors.len(), super::request::MOST_ITEMS);
+        faults.at_most(at, self.conductors.len(), MOST_GROUPS);
         if self.conductors.is_empty() {
             faults.add(at, crate::checks::FaultCode::MissingMember, "fault-empty-list");
         }
     }
 
     /// Whether it covers what the box holds, with a finding that says so; `None` where the tables lack a cross-section.
-    pub(in crate::checks) fn covers(
-        &self,
-        proof: &mut Derivation,
-        findings: &mut Vec<Finding>,
-    ) -> Option<bool> {
+    pub fn covers(&self, proof: &mut Derivation, findings: &mut Vec<Finding>) -> Option<bool> {
         let at = Pointer::to(&"/marked");
         let mut tell = |covered: Option<bool>, status, message, step: Option<StepId>| {
             let mut finding = Finding::new(&MARKED, status, message).at(at);

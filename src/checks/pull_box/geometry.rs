@@ -5,9 +5,9 @@
 //! rims leave open along the corner. The last is never more than the true distance, and is it where both entries are
 //! level with one another.
 
-use super::chamber::Axis;
-use super::entered::Entered;
-use super::request::Wall;
+use crate::checks::pulls::Axis;
+use crate::checks::pulls::Wall;
+use crate::checks::pulls::entry::Entered;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
 use crate::rulebook::pull::{ENTRY_DISTANCE, PLACEMENT};

@@ -1,7 +1,8 @@
 //! What each entry counts as in the sums, and where its edge is.
 
-use super::request::{Entry, Wall};
-use super::transposed;
+use super::wall::Wall;
+use crate::checks::pull_box::Entry;
+use crate::checks::pull_box::cable_size;
 use crate::checks::raceway_fill::sizing::Sizer;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
@@ -9,7 +10,7 @@ use crate::rulebook::pull::{CountsAs, PLACEMENT, TRADE_SIZE};
 use crate::tables::trade_sizes;
 
 /// One entry of a chamber, with what the sums need of it.
-pub(super) struct Entered<'a> {
+pub struct Entered<'a> {
     pub entry: &'a Entry,
     pub at: Pointer,
     /// What stands for it in the sums: its trade size, or that of the raceway its cable would need. `None` where that
@@ -30,7 +31,7 @@ impl<'a> Entered<'a> {
     pub fn by_trade_size(proof: &mut Derivation, sizer: &mut Sizer, entry: &'a Entry, index: usize) -> Self {
         let at = Pointer::of(&"/entries/#", index);
         if let Some(cable) = &entry.cable {
-            let size = transposed::trade_size(proof, sizer, cable, index);
+            let size = cable_size::trade_size(proof, sizer, cable, index);
             let outside = cable.outside_diameter.map(|outside| {
                 let at = at.member(&"/cable/outside_diameter");
                 proof.given(&PLACEMENT, outside.value(), Measure::Length, at)

@@ -10,7 +10,7 @@ use crate::trade::{Insulation, RacewayKind};
 
 /// The trade size that a cable counts as, with the whole raceway fill as steps of the proof; `None` where the tables have
 /// no cross-section for one of its conductors, or no raceway that large.
-pub(super) fn trade_size(
+pub fn trade_size(
     proof: &mut Derivation,
     sizer: &mut Sizer,
     cable: &CableEntry,

@@ -1,12 +1,11 @@
 //! What the rules ask of each direction up to 1000 V: the straight rule, the angle rule, and the bending space that may
 //! serve opposite a removable cover.
 
-use super::chamber::Axis;
-use super::entered::Entered;
-use super::joined::Joined;
+use super::entry::Entered;
 use super::outcome::LengthRequirement;
-use super::request::{Cover, Wall};
+use super::pull::Joined;
 use super::rows::{self, Row};
+use super::wall::{Axis, Cover, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Decimal;
@@ -18,10 +17,10 @@ use crate::rulebook::reading::{AngleSum, HingedCover};
 use crate::tables::wire_bending_space::{self, Stranding};
 
 /// A requirement, with the direction that it is about.
-pub(super) type Asked = (Axis, LengthRequirement);
+pub type Asked = (Axis, LengthRequirement);
 
 /// Everything that is asked, in the order of walls.
-pub(super) fn asked(
+pub fn asked(
     proof: &mut Derivation,
     entered: &[Entered<'_>],
     joined: &[Joined],
@@ -243,7 +242,7 @@ fn bending_space(proof: &mut Derivation, joined: &[Joined], entries: &[usize]) -
 }
 
 /// Whether the wall opposite the back is a removable cover.
-pub(super) fn is_removable(proof: &mut Derivation, cover: Cover) -> bool {
+pub fn is_removable(proof: &mut Derivation, cover: Cover) -> bool {
     let removable = match cover {
         Cover::Removable => true,
         Cover::Hinged => proof.reading::<HingedCover>() == HingedCover::Removable,
@@ -273,7 +272,7 @@ fn sizes_of(entered: &[Entered<'_>], places: &[usize]) -> Vec<Figure> {
 }
 
 /// A requirement that does not yet know whether it governs.
-pub(super) fn requirement(
+pub fn requirement(
     rule: &'static Rule,
     wall: Option<Wall>,
     row: Option<u32>,

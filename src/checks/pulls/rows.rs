@@ -1,7 +1,7 @@
 //! Which entries are in one row of a wall.
 
-use super::entered::Entered;
-use super::request::Wall;
+use super::entry::Entered;
+use super::wall::Wall;
 use crate::derivation::Derivation;
 use crate::quantity::Length;
 use crate::rulebook::pull::AngleRows;
@@ -10,14 +10,14 @@ use std::collections::BTreeMap;
 
 /// The entries of one row, by their places in the chamber.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Row {
+pub struct Row {
     /// The declared number.
     pub number: Option<u32>,
     pub entries: Vec<usize>,
 }
 
 /// The rows of a wall: as declared, and on the back by position where none is declared.
-pub(super) fn of_wall(proof: &mut Derivation, entered: &[Entered<'_>], wall: Wall) -> Vec<Row> {
+pub fn of_wall(proof: &mut Derivation, entered: &[Entered<'_>], wall: Wall) -> Vec<Row> {
     if proof.rulebook().pull.angle_rows == AngleRows::AsOne {
         let of_wall = entered.iter().enumerate().filter(|(_, entry)| entry.wall() == wall);
         let entries: Vec<usize> = of_wall.map(|(place, _)| place).collect();

@@ -3,10 +3,13 @@
 use super::outcome::LargeInBody;
 use super::request::{ConduitBodyRequest, HubPlace};
 use super::small::{fill, key, word};
-use crate::checks::pull_box::chamber::{Axis, Chamber, Joining};
-use crate::checks::pull_box::entered::Entered;
-use crate::checks::pull_box::request::{Cover, Entry, Pull, PullBoxRequest, RacewayEntry, Wall};
-use crate::checks::pull_box::{AxisSize, EntryDistanceOf, PullKindOf, axis_size, distances, joined, lengths};
+use crate::checks::pull_box::axis_size;
+use crate::checks::pull_box::request::{Entry, Pull, PullBoxRequest, RacewayEntry};
+use crate::checks::pull_box::section::{Chamber, Joining};
+use crate::checks::pulls::entry::Entered;
+use crate::checks::pulls::{
+    Axis, AxisSize, Cover, EntryDistanceOf, PullKindOf, Wall, distances, lengths, pull,
+};
 use crate::checks::raceway_fill::sizing::Sizer;
 use crate::checks::{Argument, Finding, Name, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
@@ -30,7 +33,7 @@ pub(super) fn check(
         .enumerate()
         .map(|(index, entry)| Entered::by_raceway(proof, entry, Pointer::of(&"/hubs/#", index)))
         .collect();
-    let (joined, _) = joined::all(proof, &boxed, &chamber(request), &entered);
+    let (joined, _) = pull::all(proof, &boxed, &chamber(request), &entered);
     let asked = lengths::asked(proof, &entered, &joined, Cover::Removable, findings);
     let apart = distances::required(proof, &entered, &joined);
     let covered = covered(proof, sizer, request, findings);

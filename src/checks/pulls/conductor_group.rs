@@ -25,10 +25,10 @@ pub struct ConductorGroup {
     #[schema(nullable = false)]
     pub covering: Option<Covering>,
     /// Whether it is bare, as a grounding conductor may be.
-    #[serde(default, skip_serializing_if = "super::request::is_false")]
+    #[serde(default, skip_serializing_if = "super::is_false")]
     pub bare: bool,
     /// Whether its strands are compact.
-    #[serde(default, skip_serializing_if = "super::request::is_false")]
+    #[serde(default, skip_serializing_if = "super::is_false")]
     pub compact: bool,
     /// How many alike. 1 unless said otherwise.
     #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
@@ -44,7 +44,7 @@ impl ConductorGroup {
 
     /// Its count and cross-section; `None` where the tables have none for it. `unsaid` is the insulation that is taken
     /// where none is said.
-    pub(in crate::checks) fn occupant(
+    pub fn occupant(
         &self,
         proof: &mut Derivation,
         at: Pointer,

@@ -1,9 +1,10 @@
 //! What each pull is: straight, an angle or a U, by the walls of its entries, and whether it is sized by length.
 
-use super::chamber::{Chamber, Joining};
-use super::entered::Entered;
+use super::entry::Entered;
 use super::outcome::PullKind;
-use super::request::{PullBoxRequest, Wall};
+use super::wall::Wall;
+use crate::checks::pull_box::request::{CableEntry, PullBoxRequest};
+use crate::checks::pull_box::section::{Chamber, Joining};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Pointer};
 use crate::rulebook::pull::APPLIES;
@@ -12,7 +13,7 @@ use crate::tables::wire_bending_space::Stranding;
 use crate::trade::ConductorSize;
 
 /// A pull between two of its entries.
-pub(super) struct Joined {
+pub struct Joined {
     /// The place of the pull in the request.
     pub pull: usize,
     /// The places of the two entries in the chamber.
@@ -36,7 +37,7 @@ impl Joined {
 }
 
 /// What the walls of two entries make of a pull.
-pub(super) fn kind(first: Wall, other: Wall) -> PullKind {
+pub fn kind(first: Wall, other: Wall) -> PullKind {
     if first == other {
         PullKind::U
     } else if first.opposite() == Some(other) {
@@ -47,7 +48,7 @@ pub(super) fn kind(first: Wall, other: Wall) -> PullKind {
 }
 
 /// The pulls of a chamber, entry by entry that they join, and which of them are not sized by length.
-pub(super) fn all(
+pub fn all(
     proof: &mut Derivation,
     request: &PullBoxRequest,
     chamber: &Chamber<'_>,
@@ -58,9 +59,7 @@ pub(super) fn all(
     for Joining { pull, first, others } in &chamber.pulls {
         let (Some(asked), Some(from)) = (request.pulls.get(*pull), entered.get(*first)) else { continue };
         let ends = || others.iter().filter_map(|other| entered.get(*other)).chain([from]);
-        let in_cables = ends()
-            .filter_map(|entry| entry.entry.cable.as_ref())
-            .filter_map(super::request::CableEntry::largest);
+        let in_cables = ends().filter_map(|entry| entry.entry.cable.as_ref()).filter_map(CableEntry::largest);
         let by_cable = in_cables.max();
         let largest = asked.largest_conductor.max(by_cable);
         let least = Some(proof.rulebook().pull.applies_from);
@@ -106,7 +105,7 @@ pub(super) fn all(
 }
 
 /// The finding that sends pulls to the outlet-box check; it leaves the answer open where no pull is sized by length.
-pub(super) fn by_volume(joined: &[Joined], small: Vec<Pointer>) -> Option<Finding> {
+pub fn by_volume(joined: &[Joined], small: Vec<Pointer>) -> Option<Finding> {
     let all = joined.iter().all(|joined| !joined.large);
     let status = if all { Status::NotDetermined } else { Status::Advisory };
     let mut finding = Finding::new(&APPLIES, status, "finding-sized-by-volume");

@@ -1,8 +1,7 @@
 //! What is asked: the body, the raceways attached to it, and the conductors in it.
 
 use crate::checks::outlet_fill::Contents;
-use crate::checks::pull_box::request::is_false;
-use crate::checks::pull_box::{ConductorGroup, Marking};
+use crate::checks::pulls::{ConductorGroup, Marking, is_false};
 use crate::checks::{Amendment, Reference, present};
 use crate::quantity::{Area, Length, Units, Volume};
 use crate::rulebook::Edition;

@@ -1,7 +1,7 @@
 //! How far apart two entries must stand when they hold the same conductors.
 
-use super::entered::Entered;
-use super::joined::Joined;
+use super::entry::Entered;
+use super::pull::Joined;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::rulebook::Rule;
 use crate::rulebook::pull::{DistanceBy, ENTRY_DISTANCE};
@@ -9,7 +9,7 @@ use crate::rulebook::reading::SplicedConductor;
 
 /// Two entries that must stand apart, by their places in the chamber, the lesser first.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Apart {
+pub struct Apart {
     pub between: [usize; 2],
     pub rule: &'static Rule,
     pub required: Figure,
@@ -19,7 +19,7 @@ pub(super) struct Apart {
 }
 
 /// Every pair that must stand apart: once, however many pulls join it.
-pub(super) fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: &[Joined]) -> Vec<Apart> {
+pub fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: &[Joined]) -> Vec<Apart> {
     let mut apart: Vec<Apart> = Vec::new();
     let multiple = proof.rulebook().pull.entry_distance;
     for joined in joined.iter().filter(|joined| joined.angle) {
@@ -45,6 +45,6 @@ pub(super) fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: 
     apart
 }
 
-pub(super) fn in_order([one, other]: [usize; 2]) -> [usize; 2] {
+pub fn in_order([one, other]: [usize; 2]) -> [usize; 2] {
     if one <= other { [one, other] } else { [other, one] }
 }
