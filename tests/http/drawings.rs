@@ -1,4 +1,4 @@
-//! Drawings over HTTP: asked for by Accept, found by a link, refused like an answer. `tests/drawings.rs` looks at what they show.
+//! Drawings over HTTP: asked for by Accept, found by a link, refused like an answer. `tests/engine/drawings.rs` looks at what they show.
 
 use crate::support::ask;
 use axum::http::Method;

@@ -154,7 +154,7 @@ fn a_seed_gives_what_it_gave() {
             format!("{}: {}", exercise.asks, choices.join(", "))
         })
         .collect();
-    let expected: Vec<&str> = include_str!("data/pinned-exercises.txt").lines().collect();
+    let expected: Vec<&str> = include_str!("../data/pinned-exercises.txt").lines().collect();
     assert_eq!(pinned, expected, "{}", pinned.join("\n"));
 }
 

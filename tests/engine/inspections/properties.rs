@@ -1,6 +1,6 @@
 //! What must hold for every request, whatever its shape.
 
-use crate::shapes::{CONDUCTORS, CONSTRUCTION, Choices, DEPTHS, Kind, MOUNTING};
+use super::shapes::{CONDUCTORS, CONSTRUCTION, Choices, DEPTHS, Kind, MOUNTING};
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::box_construction::BoxConstruction;
 use elbowroom::checks::box_depths::BoxDepths;

@@ -16,7 +16,7 @@ use elbowroom::tables::all;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
-const COUNTS: &str = include_str!("conformance/annex-c-counts.csv");
+const COUNTS: &str = include_str!("../conformance/annex-c-counts.csv");
 
 /// A type that the heading of a count names and the row of Table 5 does not: PFA in 1 AWG, where the table has PFAH and
 /// TFE only. It has no dimensions, so the engine refuses it.

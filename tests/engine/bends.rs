@@ -229,7 +229,7 @@ fn bends(figure: &RuleFigure) -> Vec<Decimal> {
 }
 
 /// Every figure of every subject, a little larger and a little smaller, changes what some case says. Sharper questions
-/// are asked of inspections in `tests/inspections/figures.rs`.
+/// are asked of inspections in `tests/engine/inspections/figures.rs`.
 #[test]
 fn every_figure_of_every_subject_changes_some_case_when_bent_either_way() {
     let checks = [

@@ -1,6 +1,6 @@
 //! What holds for every request.
 
-use crate::requests::{INDOOR, OUTDOOR, enclosures, outlets, supports};
+use super::requests::{INDOOR, OUTDOOR, enclosures, outlets, supports};
 use elbowroom::checks::box_supports::BoxSupports;
 use elbowroom::checks::enclosure_types::EnclosureTypes;
 use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
