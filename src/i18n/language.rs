@@ -52,7 +52,7 @@ impl Language {
                 &[
                     $(include_str!(concat!($folder, "/", $own)),)*
                     include_str!(concat!($folder, "/common.ftl")),
-                    include_str!(concat!($folder, "/bench.ftl")),
+                    include_str!(concat!($folder, "/ui.ftl")),
                     include_str!(concat!($folder, "/outlet-boxes.ftl")),
                     include_str!(concat!($folder, "/free-conductors.ftl")),
                     include_str!(concat!($folder, "/pull-boxes.ftl")),

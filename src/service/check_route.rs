@@ -73,7 +73,7 @@ async fn handle(
             Some(_) => Some(draw),
             None => {
                 let key = "problem-detail-not-acceptable-drawn";
-                return Err(Problem::told(ProblemKind::NotAcceptable, key, []));
+                return Err(Problem::new(ProblemKind::NotAcceptable, key, []));
             }
         },
     };
@@ -108,12 +108,12 @@ pub(super) async fn receive(body: Body, limits: Limits) -> Result<Bytes, Problem
         Ok(Ok(bytes)) => Ok(bytes),
         Ok(Err(error)) if is_over_limit(&error) => {
             let most = [("most", largest_body.to_string())];
-            Err(Problem::told(ProblemKind::BodyTooLarge, "problem-detail-body-too-large", most))
+            Err(Problem::new(ProblemKind::BodyTooLarge, "problem-detail-body-too-large", most))
         }
         Ok(Err(_)) => Err(super::body::broken_off()),
         Err(_) => {
             let seconds = [("seconds", longest_wait.as_secs_f32().to_string())];
-            Err(Problem::told(ProblemKind::RequestTimeout, "problem-detail-request-timeout", seconds))
+            Err(Problem::new(ProblemKind::RequestTimeout, "problem-detail-request-timeout", seconds))
         }
     }
 }

@@ -1,7 +1,7 @@
 //! The reference documentation: pages that are part of the binary and load nothing from elsewhere.
 
+use super::fallback;
 use super::problem::Problem;
-use super::unknown;
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header};
 use axum::response::{IntoResponse, Redirect, Response};
@@ -36,13 +36,13 @@ pub fn routes() -> Router<Arc<Service>> {
 }
 
 async fn document(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
-    service.library().openapi.respond(request.headers())
+    service.documents().openapi.respond(request.headers())
 }
 
 async fn page(request: Request) -> Result<Response, Problem> {
     let path = request.uri().path();
     let file = path.rsplit('/').next().unwrap_or_default();
-    let Ok(Some(found)) = serve(file, CONFIG.clone()) else { return Err(unknown::not_found(path)) };
+    let Ok(Some(found)) = serve(file, CONFIG.clone()) else { return Err(fallback::not_found(path)) };
     let content_type = HeaderValue::try_from(found.content_type).map_err(|_| Problem::internal())?;
     let headers = [
         (header::CONTENT_TYPE, content_type),

@@ -59,7 +59,7 @@ pub fn enter(
     let turned_away = |reason| front.metrics.turned_away(reason);
     let Some(admitted) = Admitted::enter(service, operation.always) else {
         turned_away(TurnedAway::Busy);
-        let problem = Problem::told(ProblemKind::Overloaded, "problem-detail-overloaded", []);
+        let problem = Problem::new(ProblemKind::Overloaded, "problem-detail-overloaded", []);
         return Err(Box::new(with(problem, header::RETRY_AFTER, "1")));
     };
     let asked = front.keys.as_ref().filter(|_| operation.need != Need::Nothing);
@@ -117,7 +117,7 @@ impl Permit {
 
 fn not_covered(key: &Key, scope: &str) -> Problem {
     let named = [("name", key.name.clone()), ("scope", scope.to_owned())];
-    Problem::told(ProblemKind::Forbidden, "problem-detail-forbidden", named)
+    Problem::new(ProblemKind::Forbidden, "problem-detail-forbidden", named)
 }
 
 fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
@@ -131,7 +131,7 @@ fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
 fn too_many(quota: Quota) -> Response {
     let wait = quota.left.wait.to_string();
     let named = [("most", quota.per_minute.to_string()), ("seconds", wait.clone())];
-    let problem = Problem::told(ProblemKind::TooManyRequests, "problem-detail-too-many-requests", named);
+    let problem = Problem::new(ProblemKind::TooManyRequests, "problem-detail-too-many-requests", named);
     let mut response = with(problem, header::RETRY_AFTER, &wait);
     quota.tell(response.headers_mut());
     response
@@ -147,5 +147,5 @@ fn refuse(refusal: Refusal) -> Response {
             ("problem-detail-key-expired", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
         }
     };
-    with(Problem::told(ProblemKind::Unauthorized, detail, []), header::WWW_AUTHENTICATE, challenge)
+    with(Problem::new(ProblemKind::Unauthorized, detail, []), header::WWW_AUTHENTICATE, challenge)
 }

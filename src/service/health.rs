@@ -63,7 +63,7 @@ async fn live(request: Request) -> Result<Response, Problem> {
 )]
 async fn ready(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     if service.is_leaving() {
-        return Err(Problem::told(ProblemKind::NotReady, "problem-detail-not-ready", []));
+        return Err(Problem::new(ProblemKind::NotReady, "problem-detail-not-ready", []));
     }
     answer(&request, Condition::Ready)
 }

@@ -36,7 +36,7 @@ pub fn sends<T>(
     unknown: &'static str,
 ) -> Result<T, Problem> {
     let refused = |key, named: Vec<(&'static str, String)>| {
-        Err(Problem::told(ProblemKind::UnsupportedMediaType, key, named))
+        Err(Problem::new(ProblemKind::UnsupportedMediaType, key, named))
     };
     let given = |text: &str| vec![("given", text.to_owned())];
     if let Some(encoding) =
@@ -63,7 +63,7 @@ pub fn sends<T>(
 pub fn takes_json(headers: &HeaderMap) -> Result<(), Problem> {
     match best(headers, &["application/json"]) {
         Some(_) => Ok(()),
-        None => Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable", [])),
+        None => Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable", [])),
     }
 }
 

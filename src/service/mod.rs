@@ -13,7 +13,7 @@
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`] | the document, from the routes themselves |
-//! | [`bench`] | the page at `/` |
+//! | [`ui`] | the page at `/` |
 //! | [`docs`] | the reference pages |
 //! | [`language`] | in which language a caller is told |
 //! | [`frame`] | request id, headers, counts, log line, guard against panics |
@@ -26,7 +26,6 @@
 
 pub mod admission;
 pub mod audit;
-pub mod bench;
 pub mod body;
 pub mod caller;
 pub mod catalogue;
@@ -36,6 +35,7 @@ pub mod combined;
 pub mod cors;
 pub mod docs;
 pub mod document;
+pub mod fallback;
 pub mod fault_list;
 pub mod frame;
 pub mod front;
@@ -57,7 +57,7 @@ pub mod state;
 pub mod takeoff;
 pub mod telemetry;
 pub mod training;
-pub mod unknown;
+pub mod ui;
 pub mod worker_pool;
 
 pub use front::Front;
@@ -83,18 +83,18 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
 /// Every route, with everything that surrounds it.
 pub fn app(service: Arc<Service>) -> Router {
     let (described, _) = described_routes().split_for_parts();
-    let mut router = described.merge(bench::routes()).merge(docs::routes());
+    let mut router = described.merge(ui::routes()).merge(docs::routes());
     if !service.front().metrics_apart {
         router = router.merge(metrics_route());
     }
-    let router = router.fallback(unknown::path).method_not_allowed_fallback(unknown::method);
+    let router = router.fallback(fallback::path).method_not_allowed_fallback(fallback::method);
     frame::around(router, &service).with_state(service)
 }
 
 /// Metrics and health alone, for an address that only the operator reaches.
 pub fn operator_app(service: Arc<Service>) -> Router {
     let (health, _) = health::routes().split_for_parts();
-    metrics_route().merge(health).fallback(unknown::path).with_state(service)
+    metrics_route().merge(health).fallback(fallback::path).with_state(service)
 }
 
 fn metrics_route() -> Router<Arc<Service>> {

@@ -222,7 +222,7 @@ pub struct Problem {
 
 impl Problem {
     /// A problem without faults, told by a message and what it names.
-    pub fn told<'a>(
+    pub fn new<'a>(
         kind: ProblemKind,
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
@@ -239,12 +239,12 @@ impl Problem {
 
     /// The service failed; nothing more is told.
     pub fn internal() -> Self {
-        Self::told(ProblemKind::InternalError, "problem-detail-internal-error", [])
+        Self::new(ProblemKind::InternalError, "problem-detail-internal-error", [])
     }
 
     /// The body is no JSON, for the reason that a fault gives.
     pub fn malformed(fault: FaultView) -> Self {
-        let mut problem = Self::told(ProblemKind::MalformedJson, "problem-detail-malformed-json", []);
+        let mut problem = Self::new(ProblemKind::MalformedJson, "problem-detail-malformed-json", []);
         problem.faults.push(fault);
         problem
     }

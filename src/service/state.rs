@@ -1,7 +1,7 @@
 //! What the routes share: limits, the documents that stay the same, whether the service is shutting down.
 
 use super::admission::Admission;
-use super::catalogue::Library;
+use super::catalogue::CatalogueDocuments;
 use super::certificate::SigningKeys;
 use super::front::Front;
 use super::operations::Operations;
@@ -42,7 +42,7 @@ impl Default for Limits {
 #[derive(Debug)]
 pub struct Service {
     limits: Limits,
-    library: Library,
+    documents: CatalogueDocuments,
     front: Front,
     worker_pool: WorkerPool,
     audits: Arc<Semaphore>,
@@ -83,11 +83,11 @@ impl Service {
     pub fn start_behind(front: Front, limits: Limits) -> Result<Self, StartFault> {
         Tables::load().map_err(StartFault::Table)?;
         Catalogue::check().map_err(StartFault::Words)?;
-        let library = Library::write().map_err(StartFault::Document)?;
+        let documents = CatalogueDocuments::write().map_err(StartFault::Document)?;
         let worker_pool = WorkerPool::of_this_machine();
         let audits = Arc::new(Semaphore::new(1));
         let (signing_keys, leaving) = (SigningKeys::default(), AtomicBool::new(false));
-        Ok(Self { limits, library, front, worker_pool, audits, signing_keys, leaving })
+        Ok(Self { limits, documents, front, worker_pool, audits, signing_keys, leaving })
     }
 
     /// The same, with keys that certificates are signed and verified with.
@@ -107,8 +107,8 @@ impl Service {
     }
 
     /// The documents that stay the same.
-    pub const fn library(&self) -> &Library {
-        &self.library
+    pub const fn documents(&self) -> &CatalogueDocuments {
+        &self.documents
     }
 
     /// The workers that evaluate takeoffs, audits and certificates.

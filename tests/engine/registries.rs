@@ -132,7 +132,7 @@ fn every_interpretation_point_has_a_question_a_rule_and_two_readings() {
 /// The keys that the code names: texts that begin like a key, and reasons given to `does_not_apply` or `leave_out`.
 fn keys_in_code() -> BTreeSet<String> {
     let kinds = [
-        "bench-",
+        "ui-",
         "caution-",
         "drawing-",
         "fault-",
@@ -157,7 +157,7 @@ fn keys_in_code() -> BTreeSet<String> {
     // in the template of the page a key stands in double braces
     for (_, text) in files("src", &["html"]) {
         let named = text.split("{{").skip(1).filter_map(|rest| rest.split("}}").next());
-        keys.extend(named.filter(|name| name.starts_with("bench-")).map(str::to_owned));
+        keys.extend(named.filter(|name| name.starts_with("ui-")).map(str::to_owned));
     }
     keys
 }

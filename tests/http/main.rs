@@ -2,7 +2,6 @@
 
 #![expect(clippy::unwrap_used, clippy::panic, reason = "a test that cannot go on fails where it stands")]
 
-mod bench;
 mod catalogue;
 mod certificates;
 mod check;
@@ -31,3 +30,4 @@ mod takeoffs;
 mod telemetry;
 mod tls;
 mod training;
+mod ui;

@@ -1,6 +1,6 @@
 //! The checks: what each is for, what it takes, and requests to begin with.
 
-use super::Shelf;
+use super::Collection;
 use crate::i18n::{Catalogue, Language};
 use crate::service::document::Document;
 use crate::service::language;
@@ -76,17 +76,17 @@ fn summary(check: &CheckEntry, words: &'static Catalogue) -> CheckSummary {
 
 /// The list of all checks and each of them, in the language of the request. They are written when they are first asked for:
 /// only a page or a program that makes forms asks for them.
-pub fn shelf() -> Result<&'static Shelf, Problem> {
-    static ENGLISH: LazyLock<Option<Shelf>> = LazyLock::new(|| write(Language::English).ok());
-    static SPANISH: LazyLock<Option<Shelf>> = LazyLock::new(|| write(Language::Spanish).ok());
-    let shelf = match language::spoken() {
+pub fn collection() -> Result<&'static Collection, Problem> {
+    static ENGLISH: LazyLock<Option<Collection>> = LazyLock::new(|| write(Language::English).ok());
+    static SPANISH: LazyLock<Option<Collection>> = LazyLock::new(|| write(Language::Spanish).ok());
+    let collection = match language::spoken() {
         Language::English => &ENGLISH,
         Language::Spanish => &SPANISH,
     };
-    shelf.as_ref().ok_or_else(Problem::internal)
+    collection.as_ref().ok_or_else(Problem::internal)
 }
 
-fn write(language: Language) -> Result<Shelf, serde_json::Error> {
+fn write(language: Language) -> Result<Collection, serde_json::Error> {
     let words = Catalogue::of(language);
     let list = Checks { checks: CHECKS.iter().map(|check| summary(check, words)).collect() };
     let examples = ExampleSet::embedded();
@@ -99,7 +99,7 @@ fn write(language: Language) -> Result<Shelf, serde_json::Error> {
         Ok((check.name.to_owned(), Document::in_words(&view)?))
     };
     let by_name = CHECKS.iter().map(one).collect::<Result<_, serde_json::Error>>()?;
-    Ok(Shelf { list: Document::in_words(&list)?, by_name })
+    Ok(Collection { list: Document::in_words(&list)?, by_name })
 }
 
 /// The examples that are answered with JSON in English: others show the same requests in another way.

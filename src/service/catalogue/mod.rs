@@ -26,12 +26,12 @@ use std::collections::BTreeMap;
 
 /// Documents of one kind: the list, and each by its name.
 #[derive(Debug)]
-pub struct Shelf {
+pub struct Collection {
     list: Document,
     by_name: BTreeMap<String, Document>,
 }
 
-impl Shelf {
+impl Collection {
     /// The list of all.
     pub const fn list(&self) -> &Document {
         &self.list
@@ -41,7 +41,7 @@ impl Shelf {
     pub fn find(&self, name: &str) -> Result<&Document, Problem> {
         self.by_name.get(name).ok_or_else(|| {
             let named = [("name", name.chars().take(60).collect())];
-            let problem = Problem::told(ProblemKind::NotFound, "problem-detail-unknown-name", named);
+            let problem = Problem::new(ProblemKind::NotFound, "problem-detail-unknown-name", named);
             Problem {
                 nearest: nearest(name, self.by_name.keys().map(String::as_str)),
                 accepted: self.by_name.keys().cloned().collect(),
@@ -53,9 +53,9 @@ impl Shelf {
 
 /// Every document that stays the same while the service runs.
 #[derive(Debug)]
-pub struct Library {
+pub struct CatalogueDocuments {
     /// The tables, with the figures of the rules as one of them.
-    pub tables: Shelf,
+    pub tables: Collection,
     /// The figures that can be amended.
     pub amendments: Document,
     /// The OpenAPI document.
@@ -70,21 +70,21 @@ pub struct InWords {
     /// The editions.
     pub editions: Document,
     /// The rules.
-    pub rules: Shelf,
+    pub rules: Collection,
     /// The disputed points.
     pub interpretations: Document,
     /// What learners get wrong.
     pub misconceptions: Document,
     /// The kinds of problem.
-    pub problems: Shelf,
+    pub problems: Collection,
 }
 
-impl Library {
+impl CatalogueDocuments {
     /// Writes every document.
     pub fn write() -> Result<Self, serde_json::Error> {
         let tables = || published::all().iter().chain([figures_table::table()]);
         Ok(Self {
-            tables: Shelf {
+            tables: Collection {
                 list: Document::new(&tables::list(tables()))?,
                 by_name: tables()
                     .map(|table| Ok((table.id.to_owned(), Document::new(&tables::view(table))?)))
@@ -115,13 +115,13 @@ impl InWords {
         };
         Ok(Self {
             editions: Document::in_words(&editions::all(words))?,
-            rules: Shelf {
+            rules: Collection {
                 list: Document::in_words(&rules::list(words))?,
                 by_name: all_rules().map(rule).collect::<Result<_, serde_json::Error>>()?,
             },
             interpretations: Document::in_words(&interpretations::all(words))?,
             misconceptions: Document::in_words(&misconceptions::all(words))?,
-            problems: Shelf {
+            problems: Collection {
                 list: Document::in_words(&problems::list(words))?,
                 by_name: ProblemKind::ALL
                     .into_iter()

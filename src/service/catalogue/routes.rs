@@ -1,7 +1,7 @@
 //! The routes of the catalogue.
 
 use super::amendments::Amendments;
-use super::checks::{self as shelves, CheckView, Checks};
+use super::checks::{self as check_documents, CheckView, Checks};
 use super::editions::Editions;
 use super::interpretations::Interpretations;
 use super::misconceptions::Misconceptions;
@@ -56,7 +56,7 @@ fn last(request: &Request) -> &str {
     responses((status = 200, description = "The checks.", body = Checks)),
 )]
 async fn checks(request: Request) -> Answer {
-    respond(&request, shelves::shelf()?.list())
+    respond(&request, check_documents::collection()?.list())
 }
 
 /// One check
@@ -69,7 +69,7 @@ async fn checks(request: Request) -> Answer {
     responses((status = 200, description = "The check.", body = CheckView)),
 )]
 async fn check(request: Request) -> Answer {
-    respond(&request, shelves::shelf()?.find(last(&request))?)
+    respond(&request, check_documents::collection()?.find(last(&request))?)
 }
 
 /// The editions of the code
@@ -81,7 +81,7 @@ async fn check(request: Request) -> Answer {
     responses((status = 200, description = "The editions.", body = Editions)),
 )]
 async fn editions(State(service): Shared, request: Request) -> Answer {
-    respond(&request, &service.library().in_words().editions)
+    respond(&request, &service.documents().in_words().editions)
 }
 
 /// The published tables
@@ -92,7 +92,7 @@ async fn editions(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The tables.", body = Tables)),
 )]
 async fn tables(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().tables.list())
+    respond(&request, service.documents().tables.list())
 }
 
 /// One table
@@ -105,7 +105,7 @@ async fn tables(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The table.", body = TableView)),
 )]
 async fn table(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().tables.find(last(&request))?)
+    respond(&request, service.documents().tables.find(last(&request))?)
 }
 
 /// The rules
@@ -116,7 +116,7 @@ async fn table(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The rules.", body = Rules)),
 )]
 async fn rules(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().in_words().rules.list())
+    respond(&request, service.documents().in_words().rules.list())
 }
 
 /// One rule
@@ -129,7 +129,7 @@ async fn rules(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The rule.", body = RuleView)),
 )]
 async fn rule(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().in_words().rules.find(last(&request))?)
+    respond(&request, service.documents().in_words().rules.find(last(&request))?)
 }
 
 /// The disputed points
@@ -141,7 +141,7 @@ async fn rule(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The disputed points.", body = Interpretations)),
 )]
 async fn interpretations(State(service): Shared, request: Request) -> Answer {
-    respond(&request, &service.library().in_words().interpretations)
+    respond(&request, &service.documents().in_words().interpretations)
 }
 
 /// The misconceptions
@@ -153,7 +153,7 @@ async fn interpretations(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The misconceptions.", body = Misconceptions)),
 )]
 async fn misconceptions(State(service): Shared, request: Request) -> Answer {
-    respond(&request, &service.library().in_words().misconceptions)
+    respond(&request, &service.documents().in_words().misconceptions)
 }
 
 /// The figures that can be amended
@@ -165,7 +165,7 @@ async fn misconceptions(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The figures.", body = Amendments)),
 )]
 async fn amendments(State(service): Shared, request: Request) -> Answer {
-    respond(&request, &service.library().amendments)
+    respond(&request, &service.documents().amendments)
 }
 
 /// The kinds of problem
@@ -176,7 +176,7 @@ async fn amendments(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The kinds of problem.", body = Problems)),
 )]
 async fn problems(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().in_words().problems.list())
+    respond(&request, service.documents().in_words().problems.list())
 }
 
 /// One kind of problem
@@ -189,5 +189,5 @@ async fn problems(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The kind of problem.", body = ProblemKindView)),
 )]
 async fn problem(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.library().in_words().problems.find(last(&request))?)
+    respond(&request, service.documents().in_words().problems.find(last(&request))?)
 }

@@ -96,7 +96,7 @@ async fn in_worker_pool<T: Send + 'static>(
 async fn certify(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     let form = media::best(request.headers(), &["application/json", media::HTML]);
     let Some(form) = form else {
-        return Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-page", []));
+        return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-page", []));
     };
     let (permit, bytes) = received(&service, request).await?;
     let issued = in_worker_pool(service, move |service| {
@@ -109,7 +109,7 @@ async fn certify(State(service): State<Arc<Service>>, request: Request) -> Resul
         if json.len() > most {
             // nobody could have it verified
             let named = [("most", most.to_string())];
-            return Err(Problem::told(
+            return Err(Problem::new(
                 ProblemKind::BodyTooLarge,
                 "problem-detail-certificate-too-large",
                 named,

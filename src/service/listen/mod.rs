@@ -137,7 +137,7 @@ async fn pause(error: &io::Error) {
 
 /// Says that there is no room, and waits for the caller to have read it: closing at once could take it away from under them.
 async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
-    let problem = Problem::told(ProblemKind::Overloaded, "problem-detail-overloaded", []).to_json();
+    let problem = Problem::new(ProblemKind::Overloaded, "problem-detail-overloaded", []).to_json();
     let head = format!(
         "HTTP/1.1 {}\r\ncontent-type: {MEDIA_TYPE}\r\ncontent-language: {}\r\ncontent-length: {}\r\nretry-after: 1\r\n\
          connection: close\r\n\r\n",

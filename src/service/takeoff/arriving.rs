@@ -86,7 +86,7 @@ where
                     }
                     None => {
                         let most = [("most", longest_line.to_string())];
-                        return Err(Problem::told(
+                        return Err(Problem::new(
                             ProblemKind::BodyTooLarge,
                             "problem-detail-line-too-long",
                             most,
@@ -159,6 +159,6 @@ impl Patience {
     /// The problem of a caller who was waited for too long.
     fn lost(&self, detail: &'static str) -> Problem {
         let seconds = self.pause.unwrap_or_default().as_secs_f32().to_string();
-        Problem::told(ProblemKind::RequestTimeout, detail, [("seconds", seconds)])
+        Problem::new(ProblemKind::RequestTimeout, detail, [("seconds", seconds)])
     }
 }

@@ -90,7 +90,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
     let place = if job.reading.is_of_list() { number - 1 } else { number };
     let Some(text) = text else {
         let most = [("most", job.longest_line.to_string())];
-        let problem = Problem::told(ProblemKind::BodyTooLarge, "problem-detail-line-too-long", most);
+        let problem = Problem::new(ProblemKind::BodyTooLarge, "problem-detail-line-too-long", most);
         return refuse(place, Refusal { problem: Box::new(problem), reference: None }, job, out);
     };
     if !job.reading.is_of_list() && is_blank(text) {

@@ -47,7 +47,7 @@ impl Form {
         offered.extend(Self::ALL.into_iter().filter(|form| *form != sent));
         let media_types: Vec<&str> = offered.iter().map(|form| form.media_type()).collect();
         media::best(headers, &media_types).and_then(|best| offered.get(best).copied()).ok_or_else(|| {
-            Problem::told(ProblemKind::NotAcceptable, "problem-detail-takeoff-not-acceptable", [])
+            Problem::new(ProblemKind::NotAcceptable, "problem-detail-takeoff-not-acceptable", [])
         })
     }
 }

@@ -89,7 +89,7 @@ impl ToSchema for WorksheetText {
 )]
 pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     if media::best(request.headers(), &[media::HTML]).is_none() {
-        return Err(Problem::told(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
+        return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
     }
     let Asked { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
     let WorksheetRequest {

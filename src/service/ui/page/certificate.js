@@ -5,7 +5,7 @@ import { verdictText } from "./answer.js";
 import { byId, element, row, table } from "./dom.js";
 import { told } from "./figures.js";
 
-const FINDINGS = { reproduced: "bench-finding-reproduced", altered: "bench-finding-altered", other_ruleset: "bench-finding-other-ruleset" };
+const FINDINGS = { reproduced: "ui-finding-reproduced", altered: "ui-finding-altered", other_ruleset: "ui-finding-other-ruleset" };
 
 /** What can be done with an answer that is to be kept: a page to print, and a file to verify later. */
 export function certificateActions(check, request) {
@@ -29,8 +29,8 @@ export function certificateActions(check, request) {
   return element(
     "p",
     { class: "actions" },
-    element("button", { type: "button", id: "certificate-page", onclick: () => certify("text/html", open) }, word("bench-certificate-page")),
-    element("button", { type: "button", id: "certificate-save", onclick: () => certify("application/json", save) }, word("bench-certificate-save")),
+    element("button", { type: "button", id: "certificate-page", onclick: () => certify("text/html", open) }, word("ui-certificate-page")),
+    element("button", { type: "button", id: "certificate-save", onclick: () => certify("application/json", save) }, word("ui-certificate-save")),
     outcome,
   );
 }
@@ -62,20 +62,20 @@ function verification(found) {
     element("p", { class: `verdict ${found.finding === "altered" ? "violates" : found.finding}` }, word(FINDINGS[found.finding])),
     element("p", {}, found.message),
     found.reasons.length > 0 && element("ul", {}, ...found.reasons.map((reason) => element("li", {}, reason))),
-    element("p", {}, element("b", {}, `${word("bench-signature")}: `), found.signature.message),
-    element("p", { class: "rule digest" }, `${word("bench-rules-certificate")}: ${rules("certificate")}`),
-    element("p", { class: "rule digest" }, `${word("bench-rules-here")}: ${rules("here")}`),
+    element("p", {}, element("b", {}, `${word("ui-signature")}: `), found.signature.message),
+    element("p", { class: "rule digest" }, `${word("ui-rules-certificate")}: ${rules("certificate")}`),
+    element("p", { class: "rule digest" }, `${word("ui-rules-here")}: ${rules("here")}`),
   ];
-  if (found.inputs.length > 0) parts.push(differences(word("bench-inputs-differ"), found.inputs, found.more_inputs));
-  if (found.differences.length > 0) parts.push(differences(word("bench-answers-differ"), found.differences, found.more_differences));
+  if (found.inputs.length > 0) parts.push(differences(word("ui-inputs-differ"), found.inputs, found.more_inputs));
+  if (found.differences.length > 0) parts.push(differences(word("ui-answers-differ"), found.differences, found.more_differences));
   if (found.faults.length > 0) parts.push(element("ul", {}, ...found.faults.map((fault) => element("li", {}, `${fault.pointer}: ${fault.detail}`))));
-  if (found.today) parts.push(element("p", {}, `${word("bench-today")}: `, element("b", {}, verdictText(found.today.verdict))));
+  if (found.today) parts.push(element("p", {}, `${word("ui-today")}: `, element("b", {}, verdictText(found.today.verdict))));
   parts.push(element("ul", { class: "cautions" }, ...found.cautions.map((caution) => element("li", {}, caution))));
   return parts.filter(Boolean);
 }
 
 function differences(caption, found, more = 0) {
   const rows = found.map(({ at, certificate, computed }) => row(element("td", { class: "mono" }, at), told(certificate), told(computed)));
-  if (more > 0) rows.push(row(element("td", { colspan: "3" }, word("bench-more", { count: more }))));
-  return table(caption, [word("bench-place"), word("bench-in-certificate"), word("bench-computed")], rows);
+  if (more > 0) rows.push(row(element("td", { colspan: "3" }, word("ui-more", { count: more }))));
+  return table(caption, [word("ui-place"), word("ui-in-certificate"), word("ui-computed")], rows);
 }

@@ -6,7 +6,7 @@ import { written } from "./figures.js";
 
 const BETWEEN = { sum: " + ", product: " × ", difference: " − ", quotient: " ÷ ", every: " ∧ ", any: " ∨ " };
 const AROUND = { largest: "max", smallest: "min", whole_quotient: "⌊ ÷ ⌋", round_count: "≈", percent: "%", distance: "√Σ²" };
-const TAKEN = { given: "bench-op-given", fact: "bench-op-fact", chosen: "bench-op-chosen", nothing: "bench-op-nothing" };
+const TAKEN = { given: "ui-op-given", fact: "ui-op-fact", chosen: "ui-op-chosen", nothing: "ui-op-nothing" };
 const RELATIONS = { ">=": " ≥ ", "<=": " ≤ ", "<": " < ", ">": " > " };
 
 export class Proof {
@@ -14,14 +14,14 @@ export class Proof {
   constructor(steps, context) {
     Object.assign(this, { steps, context, current: -1 });
     this.byId = new Map(steps.map((step) => [step.id, step]));
-    this.position = element("span", { role: "status", "aria-live": "polite" }, word("bench-steps", { count: steps.length }));
+    this.position = element("span", { role: "status", "aria-live": "polite" }, word("ui-steps", { count: steps.length }));
     this.items = steps.map((step) => this.item(step));
     const move = (by) => () => this.go(Math.min(Math.max(this.current + by, 0), steps.length - 1));
     this.walk = element(
       "div",
-      { class: "walk", role: "group", "aria-label": word("bench-proof") },
-      element("button", { type: "button", onclick: move(-1) }, word("bench-previous-step")),
-      element("button", { type: "button", onclick: move(1) }, word("bench-next-step")),
+      { class: "walk", role: "group", "aria-label": word("ui-proof") },
+      element("button", { type: "button", onclick: move(-1) }, word("ui-previous-step")),
+      element("button", { type: "button", onclick: move(1) }, word("ui-next-step")),
       this.position,
     );
     this.root = element("div", {}, this.walk, element("ol", { class: "steps" }, ...this.items));
@@ -44,7 +44,7 @@ export class Proof {
       if (index === place) item.setAttribute("aria-current", "step");
       else item.removeAttribute("aria-current");
     });
-    this.position.textContent = word("bench-step-of", { step: place + 1, count: this.steps.length });
+    this.position.textContent = word("ui-step-of", { step: place + 1, count: this.steps.length });
     this.items[place].scrollIntoView({ block: "nearest" });
   }
 
@@ -59,7 +59,7 @@ export class Proof {
       element("span", {}, ...this.expression(step)),
       result && element("span", { class: "result" }, ` ${result}`),
       element("br"),
-      element("span", { class: "rule" }, place, step.basis && step.basis !== "published" ? ` · ${step.basis.replaceAll("_", " ")}` : "", step.amended ? ` · ${word("bench-amended")}` : ""),
+      element("span", { class: "rule" }, place, step.basis && step.basis !== "published" ? ` · ${step.basis.replaceAll("_", " ")}` : "", step.amended ? ` · ${word("ui-amended")}` : ""),
       step.at && this.input(step.at),
     );
   }
@@ -95,7 +95,7 @@ export class Proof {
       case "does_not_apply":
         return [this.context.reasons.get(step.because) ?? step.because];
       case "select_boxes":
-        return [word("bench-selected", { boxes: (step.selects ?? []).join(", ") || "–" })];
+        return [word("ui-selected", { boxes: (step.selects ?? []).join(", ") || "–" })];
       default:
         return [step.op in TAKEN ? word(TAKEN[step.op]) : step.op, ...(operands.length ? [" ", ...joined(", ")] : [])];
     }
@@ -103,7 +103,7 @@ export class Proof {
 
   result(step) {
     if (step.equals !== undefined) return `= ${written(step.equals, step.unit)}`;
-    if (step.holds !== undefined) return `→ ${word(step.holds ? "bench-holds" : "bench-fails")}`;
+    if (step.holds !== undefined) return `→ ${word(step.holds ? "ui-holds" : "ui-fails")}`;
     return null;
   }
 }

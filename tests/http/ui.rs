@@ -25,7 +25,7 @@ async fn the_page_loads_only_files_of_this_service() {
                 target.starts_with('/') && !target.starts_with("//") || target.starts_with('#'),
                 "{target}"
             );
-            if target.starts_with("/bench/") {
+            if target.starts_with("/ui/") {
                 loaded.insert(target.to_owned());
             }
         }
@@ -37,15 +37,15 @@ async fn the_page_loads_only_files_of_this_service() {
         assert!(!file.body.is_empty() && file.header("cache-control").contains("max-age"), "{target}");
     }
     // scripts import one another by name, from the same folder
-    let script = String::from_utf8(get("/bench/main.js").await.body).unwrap();
+    let script = String::from_utf8(get("/ui/main.js").await.body).unwrap();
     let imported: Vec<&str> =
         script.split(" from \"./").skip(1).map(|rest| rest.split('"').next().unwrap()).collect();
     assert!(imported.len() >= 5, "{imported:?}");
     for name in imported {
-        let file = get(&format!("/bench/{name}")).await;
+        let file = get(&format!("/ui/{name}")).await;
         assert_eq!(file.header("content-type"), "text/javascript; charset=utf-8", "{name}");
     }
-    get("/bench/none.js").await.problem(404, "not-found");
+    get("/ui/none.js").await.problem(404, "not-found");
 }
 
 #[tokio::test]

@@ -28,16 +28,16 @@ export async function compare(check, request, editions, titles) {
 
 function difference(edition, base, titles) {
   const verdict = element("p", {}, `${edition.edition}: `, element("b", { class: edition.verdict === base.verdict ? null : "changed" }, verdictText(edition.verdict)));
-  if (edition.changes.length === 0 && edition.rules.length === 0) return element("div", {}, verdict, element("p", {}, word("bench-nothing-changes", { edition: base.edition })));
+  if (edition.changes.length === 0 && edition.rules.length === 0) return element("div", {}, verdict, element("p", {}, word("ui-nothing-changes", { edition: base.edition })));
   const causes = edition.rules.filter((rule) => rule.cause).map((rule) => element("li", {}, [titles.get(rule.rule) ?? rule.rule, rule.citation_to ?? rule.citation_from].filter(Boolean).join(", ")));
   const rows = edition.changes.map((change) => row(placeOf(change.at), element("td", { class: "figure" }, told(change.from)), element("td", { class: "figure changed" }, told(change.to))));
-  const heads = [word("bench-figure"), base.edition, edition.edition];
-  const caption = word("bench-what-changes", { from: base.edition, to: edition.edition });
+  const heads = [word("ui-figure"), base.edition, edition.edition];
+  const caption = word("ui-what-changes", { from: base.edition, to: edition.edition });
   return element(
     "div",
     {},
     verdict,
-    causes.length > 0 && element("p", {}, word("bench-because-of")),
+    causes.length > 0 && element("p", {}, word("ui-because-of")),
     causes.length > 0 && element("ul", {}, ...causes),
     rows.length > 0 && table(caption, heads, rows),
   );

@@ -43,7 +43,7 @@ export async function ask(method, path, { body, accept = "application/json" } = 
     if (reply.status === 401) document.getElementById("key").open = true;
     return { ok: reply.ok, status: reply.status, body: isJson ? JSON.parse(text) : text };
   } catch (error) {
-    return { ok: false, status: 0, body: { title: word("bench-unreachable"), detail: String(error.message ?? error) } };
+    return { ok: false, status: 0, body: { title: word("ui-unreachable"), detail: String(error.message ?? error) } };
   }
 }
 

@@ -15,7 +15,7 @@ export const isFigure = (value) => value !== null && typeof value === "object" &
 
 /** A figure, with a way to the step of the proof that made it. */
 export function figure(value, context) {
-  const step = value.step && context.toStep && element("button", { type: "button", onclick: () => context.toStep(value.step), "aria-label": word("bench-to-step", { step: value.step }) }, value.step);
+  const step = value.step && context.toStep && element("button", { type: "button", onclick: () => context.toStep(value.step), "aria-label": word("ui-to-step", { step: value.step }) }, value.step);
   return element("span", { class: "figure" }, written(value.value, value.unit), " ", step);
 }
 

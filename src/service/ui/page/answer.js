@@ -25,7 +25,7 @@ function mark(verdict) {
 
 /** A verdict in words. */
 export function verdictText(verdict) {
-  return verdict ? label(verdict) : word("bench-sizing");
+  return verdict ? label(verdict) : word("ui-sizing");
 }
 
 /** A verdict as it stands at the head of an answer. */
@@ -38,7 +38,7 @@ export function picture(svg) {
   const drawing = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement;
   if (drawing.nodeName !== "svg") return null;
   // the policy of the page lets this style in by its digest
-  return scrolled("picture", word("bench-drawing"), document.importNode(drawing, true));
+  return scrolled("picture", word("ui-drawing"), document.importNode(drawing, true));
 }
 
 /** Puts an answer, and its drawing where there is one, into an element. */
@@ -46,7 +46,7 @@ export function show(root, answer, svg, { titles, moveTo }) {
   const reasons = new Map(answer.reasons.map((reason) => [reason.because, reason.message]));
   const context = { titles, reasons, moveTo };
   const proof = new Proof(answer.derivation?.steps ?? [], context);
-  const whole = element("details", { id: "proof" }, element("summary", {}, word("bench-proof-of", { count: proof.steps.length })), proof.root);
+  const whole = element("details", { id: "proof" }, element("summary", {}, word("ui-proof-of", { count: proof.steps.length })), proof.root);
   context.toStep = (id) => {
     whole.open = true;
     proof.show(id);
@@ -57,7 +57,7 @@ export function show(root, answer, svg, { titles, moveTo }) {
     svg && picture(svg),
     element("h4", {}, label("findings")),
     findings(answer.findings, context),
-    element("h4", {}, word("bench-figures")),
+    element("h4", {}, word("ui-figures")),
     ...members(answer.outcome, context),
   ];
   if (answer.interpretations.length > 0) parts.push(element("h4", {}, label("interpretations")), ...answer.interpretations.map(interpretation));
@@ -85,7 +85,7 @@ function findings(found, context) {
 
 function interpretation(point) {
   const others = point.alternatives.map((other) => element("li", {}, `${label(other.reading)}: ${verdictText(other.verdict)}`));
-  const changes = word(point.changes_verdict ? "bench-changes-verdict" : "bench-keeps-verdict");
+  const changes = word(point.changes_verdict ? "ui-changes-verdict" : "ui-keeps-verdict");
   return element("div", {}, element("p", {}, point.question, " ", element("b", {}, label(point.reading)), `. ${changes}`), element("ul", {}, ...others));
 }
 
@@ -94,5 +94,5 @@ function cautions(told) {
 }
 
 function ruleset({ edition, version, digest }) {
-  return element("p", { class: "rule digest" }, `${word("bench-ruleset")}: NFPA 70 ${edition} · ${version} · ${digest}`);
+  return element("p", { class: "rule digest" }, `${word("ui-ruleset")}: NFPA 70 ${edition} · ${version} · ${digest}`);
 }

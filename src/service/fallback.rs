@@ -14,14 +14,14 @@ pub async fn path(request: Request) -> Problem {
 /// The answer to a method that a path does not have. The router adds the Allow header.
 pub async fn method(request: Request) -> Problem {
     let named = [("method", request.method().to_string()), ("path", shortened(request.uri().path()))];
-    Problem::told(ProblemKind::MethodNotAllowed, "problem-detail-method-not-allowed", named)
+    Problem::new(ProblemKind::MethodNotAllowed, "problem-detail-method-not-allowed", named)
 }
 
 /// The problem of a path that is not served, with the known path that is most like it.
 pub fn not_found(path: &str) -> Problem {
     let known = openapi::paths().iter().map(String::as_str).chain([docs::PATH, "/openapi.json"]);
     let problem =
-        Problem::told(ProblemKind::NotFound, "problem-detail-not-found", [("path", shortened(path))]);
+        Problem::new(ProblemKind::NotFound, "problem-detail-not-found", [("path", shortened(path))]);
     Problem { nearest: nearest(path, known), ..problem }
 }
 

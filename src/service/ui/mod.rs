@@ -4,10 +4,10 @@
 mod template;
 
 use super::certificate;
+use super::fallback;
 use super::language;
 use super::problem::Problem;
 use super::state::Service;
-use super::unknown;
 use crate::drawing;
 use crate::i18n::{Catalogue, Language};
 use crate::markup::digest_of;
@@ -26,7 +26,7 @@ const FILES: &[(&str, &str, &str)] = &[
     ("answer.js", JAVASCRIPT, include_str!("page/answer.js")),
     ("api.js", JAVASCRIPT, include_str!("page/api.js")),
     ("audit.js", JAVASCRIPT, include_str!("page/audit.js")),
-    ("bench.css", "text/css; charset=utf-8", include_str!("page/bench.css")),
+    ("ui.css", "text/css; charset=utf-8", include_str!("page/ui.css")),
     ("certificate.js", JAVASCRIPT, include_str!("page/certificate.js")),
     ("dom.js", JAVASCRIPT, include_str!("page/dom.js")),
     ("editions.js", JAVASCRIPT, include_str!("page/editions.js")),
@@ -58,7 +58,7 @@ static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
 
 /// The routes of the page and of the files that it loads.
 pub fn routes() -> Router<Arc<Service>> {
-    Router::new().route("/", get(page)).route("/bench/{file}", get(file))
+    Router::new().route("/", get(page)).route("/ui/{file}", get(file))
 }
 
 async fn page(request: Request) -> Response {
@@ -84,7 +84,7 @@ async fn file(request: Request) -> Result<Response, Problem> {
     let path = request.uri().path();
     let name = path.rsplit('/').next().unwrap_or_default();
     let Some((_, kind, text)) = FILES.iter().find(|(known, ..)| *known == name) else {
-        return Err(unknown::not_found(path));
+        return Err(fallback::not_found(path));
     };
     let headers = [
         (header::CONTENT_TYPE, HeaderValue::from_static(kind)),

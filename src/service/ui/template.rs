@@ -30,7 +30,7 @@ pub(super) fn filled(words: &Catalogue, version: &str) -> String {
 fn shared(words: &Catalogue) -> String {
     let none: [(&str, &str); 0] = [];
     let named = |kind: &'static str| words.keys().filter(move |key| key.starts_with(kind));
-    let own: Map<String, Value> = named("bench-")
+    let own: Map<String, Value> = named("ui-")
         .chain(["text-yes", "text-no"])
         .map(|key| (key.to_owned(), words.sentence(key, none).into()))
         .collect();

@@ -115,7 +115,7 @@ export class Form {
     const options = absent.map(([name, member]) =>
       element("option", { value: name, title: firstSentence(member.description) }, label(name)),
     );
-    const whose = path.length === 0 ? word("bench-add-to-request") : word("bench-add-to", { part: this.nameOf(path) });
+    const whose = path.length === 0 ? word("ui-add-to-request") : word("ui-add-to", { part: this.nameOf(path) });
     return element(
       "p",
       { class: "field add" },
@@ -154,7 +154,7 @@ export class Form {
   }
 
   remover(name, remove) {
-    return element("button", { type: "button", class: "plain", onclick: remove }, word("bench-remove", { part: name }));
+    return element("button", { type: "button", class: "plain", onclick: remove }, word("ui-remove", { part: name }));
   }
 
   list(schema, path, name, remove) {
@@ -170,7 +170,7 @@ export class Form {
       this.moveTo(pointerOf([...path, items.length]));
     };
     const most = schema.maxItems ?? Infinity;
-    const adding = element("button", { type: "button", class: "plain", onclick: add, disabled: items.length >= most }, word("bench-add-item", { part: name }));
+    const adding = element("button", { type: "button", class: "plain", onclick: add, disabled: items.length >= most }, word("ui-add-item", { part: name }));
     parts.push(element("p", { class: "field add" }, adding));
     return this.group(schema, path, name, remove, parts);
   }
@@ -187,7 +187,7 @@ export class Form {
       document.getElementById(id)?.focus();
     };
     const options = titles.map((title, index) => element("option", { value: String(index), selected: index === chosen }, title));
-    const select = element("p", { class: "field" }, element("label", { for: id, class: "hint" }, word("bench-kind", { part: name })), element("select", { id, onchange: choose }, ...options));
+    const select = element("p", { class: "field" }, element("label", { for: id, class: "hint" }, word("ui-kind", { part: name })), element("select", { id, onchange: choose }, ...options));
     const variant = variants[chosen];
     if (variant.type !== "object") return element("div", { class: "either" }, this.part({ ...variant, description: schema.description }, path, name, remove), select);
     const inner = this.members(variant, value ?? {}, path);
@@ -224,7 +224,7 @@ export class Form {
     const describedBy = [hint && `hint-${id}`, faults && `fault-${id}`].filter(Boolean).join(" ") || null;
     const shared = { id, "aria-describedby": describedBy, "aria-invalid": faults ? "true" : null };
     const input = this.input(schema, path, value, shared);
-    const removing = remove && element("button", { type: "button", class: "plain", onclick: remove, "aria-label": word("bench-remove", { part: name }) }, "✕");
+    const removing = remove && element("button", { type: "button", class: "plain", onclick: remove, "aria-label": word("ui-remove", { part: name }) }, "✕");
     const caption = schema.type === YES_NO ? null : element("label", { for: id }, name);
     const body = schema.type === YES_NO ? element("label", { class: "yes", for: id }, input, name) : input;
     return element("div", { class: "field" }, caption, hint, element("div", { class: "row" }, body, removing), this.faultsAt(path));

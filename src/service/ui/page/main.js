@@ -43,7 +43,7 @@ async function choose(name, example) {
   byId("purpose").textContent = reply.body.purpose;
   const options = reply.body.requests.map((known) => [known.name, known.summary]);
   const begin = example ?? reply.body.requests[0]?.name;
-  fillOptions(byId("example"), [...options, ["", word("bench-empty")]], begin);
+  fillOptions(byId("example"), [...options, ["", word("ui-empty")]], begin);
   start(begin);
 }
 
@@ -65,7 +65,7 @@ function start(example) {
 function drawEditions() {
   const radio = ({ edition, must_accept_unverified_rules: unverified }) => {
     const input = element("input", { type: "radio", name: "edition", value: edition, onchange: () => switchEdition(edition) });
-    return element("label", {}, input, unverified ? word("bench-unverified", { edition }) : edition);
+    return element("label", {}, input, unverified ? word("ui-unverified", { edition }) : edition);
   };
   byId("editions").replaceChildren(byId("editions").querySelector("legend"), ...state.editions.map(radio));
 }
@@ -85,7 +85,7 @@ function switchEdition(edition) {
   try {
     changed = { ...request(), edition };
   } catch (error) {
-    return tellProblem({ title: word("bench-not-json"), detail: error.message });
+    return tellProblem({ title: word("ui-not-json"), detail: error.message });
   }
   const { must_accept_unverified_rules: unverified } = state.editions.find((known) => known.edition === edition);
   if (!unverified) delete changed.accept_unverified_rules;
@@ -107,7 +107,7 @@ function openTab(name) {
       form.show(state.check.schema, JSON.parse(state.text));
       state.text = null;
     } catch (error) {
-      return tellProblem({ title: word("bench-not-json"), detail: error.message });
+      return tellProblem({ title: word("ui-not-json"), detail: error.message });
     }
   }
   for (const tab of tabs) {
@@ -132,7 +132,7 @@ function tellProblem(problem) {
   const errors = problem.errors ?? [];
   const line = (error) => {
     const told = error.pointer === undefined ? error.detail : `${error.pointer || "/"}: ${error.detail}`;
-    const jump = error.pointer !== undefined && element("button", { type: "button", class: "to-step", onclick: () => moveTo(error.pointer) }, word("bench-go-there"));
+    const jump = error.pointer !== undefined && element("button", { type: "button", class: "to-step", onclick: () => moveTo(error.pointer) }, word("ui-go-there"));
     return element("li", {}, told, " ", jump);
   };
   box.replaceChildren(element("p", {}, element("b", {}, problem.title), ` ${problem.detail ?? ""}`), errors.length > 0 && element("ul", {}, ...errors.map(line)));
@@ -147,7 +147,7 @@ async function evaluate() {
   if (state.check === null) return load();
   const body = requestText();
   const number = ++asked;
-  byId("status").textContent = word("bench-waiting");
+  byId("status").textContent = word("ui-waiting");
   byId("answer").setAttribute("aria-busy", "true");
   const { path, drawn, name } = state.check;
   const [reply, drawing, titles] = await Promise.all([
@@ -169,7 +169,7 @@ async function evaluate() {
   show(root, reply.body, drawing?.ok ? drawing.body : null, { titles, moveTo });
   const sent = JSON.parse(body);
   root.append(editionsPart(name, sent), certificateActions(name, sent));
-  byId("status").textContent = word("bench-answered", { verdict: reply.body.verdict ? label(reply.body.verdict) : word("bench-sizing") });
+  byId("status").textContent = word("ui-answered", { verdict: reply.body.verdict ? label(reply.body.verdict) : word("ui-sizing") });
 }
 
 /** What other editions say of the same request, asked for when it is opened. */
@@ -182,7 +182,7 @@ function editionsPart(name, sent) {
     if (!event.target.open || body.childElementCount > 0) return;
     body.replaceChildren(await compare(name, sent, [chosen, ...others], state.titles));
   };
-  return element("details", { id: "other-editions", ontoggle: open }, element("summary", {}, word("bench-other-editions")), body);
+  return element("details", { id: "other-editions", ontoggle: open }, element("summary", {}, word("ui-other-editions")), body);
 }
 
 // Copying
@@ -200,7 +200,7 @@ function curl() {
 async function copy(text, button) {
   try {
     await navigator.clipboard.writeText(text);
-    byId("status").textContent = word("bench-copied");
+    byId("status").textContent = word("ui-copied");
   } catch {
     // without the right to the clipboard the text is shown, to be copied by hand
     openTab("json");
