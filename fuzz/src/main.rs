@@ -10,7 +10,7 @@ use elbowroom::answers::Explain;
 use elbowroom::rulebook::Edition;
 use elbowroom::service::body::read_as;
 use elbowroom::service::certificate::{Certificate, SigningKeys, Verification};
-use elbowroom::service::gate::Permit;
+use elbowroom::service::access::Authorization;
 use elbowroom::service::problem::{Problem, ProblemKind};
 use elbowroom::service::register::{CHECKS, CheckEntry};
 use elbowroom::service::takeoff::item;
@@ -46,7 +46,7 @@ fn of_check(check: &CheckEntry, body: &[u8]) {
 }
 
 fn of_line(line: &[u8]) {
-    match item::answer(line, "", Explain::None, &Permit::default()) {
+    match item::answer(line, "", Explain::None, &Authorization::default()) {
         Ok((_, answered)) => is_json(&answered.json),
         Err(refusal) => is_of_the_caller(&refusal.problem),
     }
@@ -58,7 +58,7 @@ fn of_table(table: &[u8]) {
     let Some(Ok(header)) = lines.next().map(std::str::from_utf8) else { return };
     let Ok(columns) = Columns::read(header) else { return };
     for row in lines {
-        match item::answer_row(&columns, row, Explain::None, &Permit::default()) {
+        match item::answer_row(&columns, row, Explain::None, &Authorization::default()) {
             Ok((_, answered)) => is_json(&answered.json),
             Err(refusal) => is_of_the_caller(&refusal.problem),
         }

@@ -2,7 +2,7 @@
 
 use super::{complain, print, status};
 use crate::service::keys::file::{is_name, read, scope_fault};
-use crate::service::keys::{moment, token};
+use crate::service::keys::{timestamp, token};
 use crate::service::operations::Operations;
 use clap::{Args, Subcommand};
 use std::fs::{self, OpenOptions};
@@ -47,9 +47,9 @@ fn end(text: &str) -> Result<u64, String> {
     const LONGEST: u64 = 36_500;
     let days =
         text.strip_suffix('d').and_then(|days| days.parse().ok()).filter(|days| (1..=LONGEST).contains(days));
-    let end = days.map(|days: u64| moment::now() + days * 86_400).or_else(|| moment::read(text));
+    let end = days.map(|days: u64| timestamp::now() + days * 86_400).or_else(|| timestamp::read(text));
     match end {
-        Some(end) if end > moment::now() => Ok(end),
+        Some(end) if end > timestamp::now() => Ok(end),
         Some(_) => Err("that is over".to_owned()),
         None => Err("a date such as 2027-01-31, or days such as 90d".to_owned()),
     }

@@ -1,7 +1,7 @@
 //! `elbowroom serve`.
 
 use super::{complain, print, status};
-use crate::service::run::{self, Reached, RunFault};
+use crate::service::run::{self, BoundAddresses, RunFault};
 use crate::service::settings::list::{Form, SETTINGS};
 use crate::service::settings::{self, SettingFault, Settings, Values};
 use clap::parser::ValueSource;
@@ -110,7 +110,7 @@ pub fn run(arguments: &ServeArguments) -> ExitCode {
         let place = panic.location().map(ToString::to_string).unwrap_or_default();
         tracing::error!(place, "panic");
     }));
-    let listening = |reached: Reached| {
+    let listening = |reached: BoundAddresses| {
         let metrics = reached.metrics.map(|address| format!("; metrics: http://{address}/metrics"));
         let (base, documentation) = (reached.base(), reached.documentation());
         let metrics = metrics.unwrap_or_default();

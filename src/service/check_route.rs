@@ -103,16 +103,16 @@ fn drawn(svg: String) -> Response {
 
 /// Takes in a body, up to the limits of size and time.
 pub(super) async fn receive(body: Body, limits: Limits) -> Result<Bytes, Problem> {
-    let Limits { largest_body, longest_wait, .. } = limits;
-    match tokio::time::timeout(longest_wait, axum::body::to_bytes(body, largest_body)).await {
+    let Limits { max_body_size, body_timeout, .. } = limits;
+    match tokio::time::timeout(body_timeout, axum::body::to_bytes(body, max_body_size)).await {
         Ok(Ok(bytes)) => Ok(bytes),
         Ok(Err(error)) if is_over_limit(&error) => {
-            let most = [("most", largest_body.to_string())];
+            let most = [("most", max_body_size.to_string())];
             Err(Problem::new(ProblemKind::BodyTooLarge, "problem-detail-body-too-large", most))
         }
         Ok(Err(_)) => Err(super::body::broken_off()),
         Err(_) => {
-            let seconds = [("seconds", longest_wait.as_secs_f32().to_string())];
+            let seconds = [("seconds", body_timeout.as_secs_f32().to_string())];
             Err(Problem::new(ProblemKind::RequestTimeout, "problem-detail-request-timeout", seconds))
         }
     }

@@ -1,6 +1,6 @@
 //! Pages of other origins: closed unless the settings name the origin.
 
-use super::front::Front;
+use super::ingress::Ingress;
 use axum::body::Body;
 use axum::extract::Request;
 use axum::http::{HeaderMap, HeaderValue, Method, StatusCode, header};
@@ -15,12 +15,12 @@ const SEEN: HeaderValue = HeaderValue::from_static(
 const AGE: HeaderValue = HeaderValue::from_static("600");
 
 /// The origin of a request, when its pages may call.
-pub fn allowed(front: &Front, request: &Request) -> Option<HeaderValue> {
-    if front.origins.is_empty() {
+pub fn allowed(ingress: &Ingress, request: &Request) -> Option<HeaderValue> {
+    if ingress.origins.is_empty() {
         return None;
     }
     let origin = request.headers().get(header::ORIGIN)?;
-    front.origins.contains(origin).then(|| origin.clone())
+    ingress.origins.contains(origin).then(|| origin.clone())
 }
 
 /// The answer to a browser that asks before it calls; `None` for any other request.
@@ -40,8 +40,8 @@ pub fn preflight(request: &Request) -> Option<Response> {
 
 /// Says in the headers of an answer that an origin may read it. Keys are sent as a header, never as a cookie, so credentials
 /// are not allowed.
-pub fn tell(headers: &mut HeaderMap, front: &Front, origin: Option<HeaderValue>) {
-    if !front.origins.is_empty() {
+pub fn tell(headers: &mut HeaderMap, ingress: &Ingress, origin: Option<HeaderValue>) {
+    if !ingress.origins.is_empty() {
         headers.append(header::VARY, HeaderValue::from_static("origin"));
     }
     if let Some(origin) = origin {

@@ -62,7 +62,7 @@ async fn live(request: Request) -> Result<Response, Problem> {
     responses((status = 200, description = "Requests are taken.", body = Health)),
 )]
 async fn ready(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
-    if service.is_leaving() {
+    if service.is_shutting_down() {
         return Err(Problem::new(ProblemKind::NotReady, "problem-detail-not-ready", []));
     }
     answer(&request, Condition::Ready)

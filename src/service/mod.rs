@@ -16,40 +16,41 @@
 //! | [`ui`] | the page at `/` |
 //! | [`docs`] | the reference pages |
 //! | [`language`] | in which language a caller is told |
-//! | [`frame`] | request id, headers, counts, log line, guard against panics |
-//! | [`gate`] | who is let in: [`admission`], [`keys`], [`rate`] by [`caller`] |
+//! | [`middleware`] | what surrounds every request: request id, headers, counts, log line, guard against panics |
+//! | [`ingress`] | the state that the middleware works with |
+//! | [`access`] | access control: the [`concurrency_limit`], authentication by [`keys`], authorization by their scopes, the [`rate_limit`] by key or [`client_address`] |
 //! | [`settings`] | what an operator may set |
 //! | [`telemetry`] | metrics, log, traces |
 //! | [`listen`] | connections: their limits and TLS |
 //! | [`worker_pool`] | how many evaluations of takeoffs, audits and certificates run at a time |
 //! | [`run`] | starting, and shutting down without dropping anyone |
 
-pub mod admission;
+pub mod access;
 pub mod audit;
 pub mod body;
-pub mod caller;
 pub mod catalogue;
 pub mod certificate;
 pub mod check_route;
+pub mod client_address;
 pub mod combined;
+pub mod concurrency_limit;
 pub mod cors;
 pub mod docs;
 pub mod document;
 pub mod fallback;
 pub mod fault_list;
-pub mod frame;
-pub mod front;
-pub mod gate;
 pub mod health;
+pub mod ingress;
 pub mod keys;
 pub mod language;
 pub mod listen;
 pub mod media;
+pub mod middleware;
 pub mod openapi;
 pub mod operations;
 pub mod problem;
 pub mod query;
-pub mod rate;
+pub mod rate_limit;
 pub mod register;
 pub mod run;
 pub mod settings;
@@ -60,7 +61,7 @@ pub mod training;
 pub mod ui;
 pub mod worker_pool;
 
-pub use front::Front;
+pub use ingress::Ingress;
 pub use state::{Limits, Service, StartFault};
 
 use axum::Router;
@@ -84,11 +85,11 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
 pub fn app(service: Arc<Service>) -> Router {
     let (described, _) = described_routes().split_for_parts();
     let mut router = described.merge(ui::routes()).merge(docs::routes());
-    if !service.front().metrics_apart {
+    if !service.ingress().metrics_apart {
         router = router.merge(metrics_route());
     }
     let router = router.fallback(fallback::path).method_not_allowed_fallback(fallback::method);
-    frame::around(router, &service).with_state(service)
+    middleware::around(router, &service).with_state(service)
 }
 
 /// Metrics and health alone, for an address that only the operator reaches.

@@ -3,11 +3,11 @@
 use super::certificate::SigningKeys;
 use super::keys::{KeyRing, file::KeyFault};
 use super::listen::Listener;
-use super::listen::farewell::Farewell;
+use super::listen::graceful_shutdown::GracefulShutdown;
 use super::listen::tls::Tls;
 use super::settings::Settings;
 use super::telemetry::otlp::{self, Traces};
-use super::{Front, Service, StartFault, app, docs, operations::Operations, operator_app};
+use super::{Ingress, Service, StartFault, app, docs, operations::Operations, operator_app};
 use std::fmt;
 use std::io;
 use std::net::SocketAddr;
@@ -49,7 +49,7 @@ impl std::error::Error for RunFault {}
 
 /// Where the service can be reached.
 #[derive(Clone, Copy, Debug)]
-pub struct Reached {
+pub struct BoundAddresses {
     /// The address.
     pub address: SocketAddr,
     /// Whether over TLS.
@@ -58,7 +58,7 @@ pub struct Reached {
     pub metrics: Option<SocketAddr>,
 }
 
-impl Reached {
+impl BoundAddresses {
     /// The beginning of every URL.
     pub fn base(self) -> String {
         format!("{}://{}", if self.is_tls { "https" } else { "http" }, self.address)
@@ -104,7 +104,7 @@ fn open(settings: &Settings) -> Result<Opened, RunFault> {
 /// ends it at once.
 ///
 /// `listening` is told where once connections are taken.
-pub fn serve(settings: &Settings, listening: impl FnOnce(Reached)) -> Result<(), RunFault> {
+pub fn serve(settings: &Settings, listening: impl FnOnce(BoundAddresses)) -> Result<(), RunFault> {
     let Opened { keys, tls, signing_keys } = open(settings)?;
     let traces = settings.collector.clone().map(|collector| {
         let (traces, queue) = Traces::new(&collector);
@@ -114,8 +114,8 @@ pub fn serve(settings: &Settings, listening: impl FnOnce(Reached)) -> Result<(),
         Some((traces, queue, collector)) => (Some(traces), Some((queue, collector))),
         None => (None, None),
     };
-    let front = Front::of(settings, keys, traces);
-    let service = Service::start_behind(front, settings.limits).map_err(RunFault::Start)?;
+    let ingress = Ingress::of(settings, keys, traces);
+    let service = Service::start_behind(ingress, settings.limits).map_err(RunFault::Start)?;
     let service = Arc::new(service.with_signing_keys(signing_keys));
     let runtime =
         tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(RunFault::System)?;
@@ -154,7 +154,7 @@ async fn until_told(
     settings: &Settings,
     service: Arc<Service>,
     tls: Option<Arc<Tls>>,
-    listening: impl FnOnce(Reached),
+    listening: impl FnOnce(BoundAddresses),
 ) -> Result<(), RunFault> {
     let tcp = bind(settings.bind).await?;
     let operator = match settings.metrics_bind {
@@ -171,14 +171,14 @@ async fn until_told(
     let is_tls = tls.is_some();
     tokio::spawn(reload(Arc::clone(&service), tls.clone(), hangup));
 
-    let connections = Farewell::default();
+    let connections = GracefulShutdown::default();
     let (stop, stopped) = watch::channel(false);
     let stopping = |mut stopped: watch::Receiver<bool>| async move {
         // a sender that is gone stops it as well
         let _ = stopped.wait_for(|stop| *stop).await;
     };
     if let Some(tcp) = operator {
-        let operators = Farewell::default();
+        let operators = GracefulShutdown::default();
         let router = operator_app(Arc::clone(&service));
         let listener =
             Listener { tcp, limits: settings.connections, tls: None, service: Arc::clone(&service), router };
@@ -187,10 +187,10 @@ async fn until_told(
     }
     let router = app(Arc::clone(&service));
     let listener = Listener { tcp, limits: settings.connections, tls, service: Arc::clone(&service), router };
-    listening(Reached { address, is_tls, metrics });
+    listening(BoundAddresses { address, is_tls, metrics });
     let farewell = async {
         told.wait().await;
-        service.leave();
+        service.begin_shutdown();
         tracing::info!("told to stop");
         let end = async {
             sleep(settings.notice).await;
@@ -209,9 +209,9 @@ async fn until_told(
     };
     tokio::select! {
         drained = drained => if !drained {
-            tracing::warn!(requests = service.admission().inside(), "the time to finish is over");
+            tracing::warn!(requests = service.concurrency().inside(), "the time to finish is over");
         },
-        () = farewell => tracing::warn!(requests = service.admission().inside(), "told a second time to stop"),
+        () = farewell => tracing::warn!(requests = service.concurrency().inside(), "told a second time to stop"),
     }
     Ok(())
 }
@@ -223,7 +223,7 @@ async fn reload(service: Arc<Service>, tls: Option<Arc<Tls>>, mut hangup: Signal
             _ = hangup.recv() => true,
             () = sleep(LOOK) => false,
         };
-        if let Some(keys) = service.front().keys.as_ref().filter(|keys| keys.has_changed() || forced) {
+        if let Some(keys) = service.ingress().keys.as_ref().filter(|keys| keys.has_changed() || forced) {
             match keys.reload() {
                 Ok(count) => tracing::info!(count, "keys were read"),
                 Err(faults) => {

@@ -1,9 +1,9 @@
 //! What the routes share: limits, the documents that stay the same, whether the service is shutting down.
 
-use super::admission::Admission;
 use super::catalogue::CatalogueDocuments;
 use super::certificate::SigningKeys;
-use super::front::Front;
+use super::concurrency_limit::ConcurrencyLimit;
+use super::ingress::Ingress;
 use super::operations::Operations;
 use super::telemetry::metrics::Metrics;
 use super::worker_pool::WorkerPool;
@@ -19,21 +19,21 @@ use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Limits {
     /// The largest body that is read, in bytes.
-    pub largest_body: usize,
+    pub max_body_size: usize,
     /// How long a body may take to arrive. Evaluating it takes microseconds, so this bounds the whole request. A takeoff
     /// that is streamed may take as long as it likes, but a whole line must arrive each time within this.
-    pub longest_wait: Duration,
+    pub body_timeout: Duration,
     /// The largest takeoff that is read as one JSON document, in bytes. A streamed one has no limit but its longest line,
-    /// which is `largest_body`.
-    pub largest_takeoff: usize,
+    /// which is `max_body_size`.
+    pub max_takeoff_size: usize,
 }
 
 impl Default for Limits {
     fn default() -> Self {
         Self {
-            largest_body: 1024 * 1024,
-            longest_wait: Duration::from_secs(10),
-            largest_takeoff: 16 * 1024 * 1024,
+            max_body_size: 1024 * 1024,
+            body_timeout: Duration::from_secs(10),
+            max_takeoff_size: 16 * 1024 * 1024,
         }
     }
 }
@@ -43,11 +43,11 @@ impl Default for Limits {
 pub struct Service {
     limits: Limits,
     documents: CatalogueDocuments,
-    front: Front,
+    ingress: Ingress,
     worker_pool: WorkerPool,
     audits: Arc<Semaphore>,
     signing_keys: SigningKeys,
-    leaving: AtomicBool,
+    shutting_down: AtomicBool,
 }
 
 /// Why the service cannot start.
@@ -76,18 +76,18 @@ impl std::error::Error for StartFault {}
 impl Service {
     /// Reads what the service is made from, strictly: it does not start on a table or a catalogue with a fault.
     pub fn start(limits: Limits) -> Result<Self, StartFault> {
-        Self::start_behind(Front::default(), limits)
+        Self::start_behind(Ingress::default(), limits)
     }
 
     /// The same, with what stands between callers and the routes.
-    pub fn start_behind(front: Front, limits: Limits) -> Result<Self, StartFault> {
+    pub fn start_behind(ingress: Ingress, limits: Limits) -> Result<Self, StartFault> {
         Tables::load().map_err(StartFault::Table)?;
         Catalogue::check().map_err(StartFault::Words)?;
         let documents = CatalogueDocuments::write().map_err(StartFault::Document)?;
         let worker_pool = WorkerPool::of_this_machine();
         let audits = Arc::new(Semaphore::new(1));
-        let (signing_keys, leaving) = (SigningKeys::default(), AtomicBool::new(false));
-        Ok(Self { limits, documents, front, worker_pool, audits, signing_keys, leaving })
+        let (signing_keys, shutting_down) = (SigningKeys::default(), AtomicBool::new(false));
+        Ok(Self { limits, documents, ingress, worker_pool, audits, signing_keys, shutting_down })
     }
 
     /// The same, with keys that certificates are signed and verified with.
@@ -124,32 +124,32 @@ impl Service {
     }
 
     /// What stands between callers and the routes.
-    pub const fn front(&self) -> &Front {
-        &self.front
+    pub const fn ingress(&self) -> &Ingress {
+        &self.ingress
     }
 
     /// What is served.
     pub const fn operations(&self) -> &Operations {
-        &self.front.operations
+        &self.ingress.operations
     }
 
     /// The counts.
     pub const fn metrics(&self) -> &Metrics {
-        &self.front.metrics
+        &self.ingress.metrics
     }
 
     /// The requests that are being answered.
-    pub const fn admission(&self) -> &Admission {
-        &self.front.admission
+    pub const fn concurrency(&self) -> &ConcurrencyLimit {
+        &self.ingress.concurrency
     }
 
     /// Says that the service is shutting down.
-    pub fn leave(&self) {
-        self.leaving.store(true, Ordering::Relaxed);
+    pub fn begin_shutdown(&self) {
+        self.shutting_down.store(true, Ordering::Relaxed);
     }
 
     /// Whether the service is shutting down.
-    pub fn is_leaving(&self) -> bool {
-        self.leaving.load(Ordering::Relaxed)
+    pub fn is_shutting_down(&self) -> bool {
+        self.shutting_down.load(Ordering::Relaxed)
     }
 }

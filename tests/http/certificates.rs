@@ -1,6 +1,6 @@
 //! Certificates: issued, printed, altered in every way, and found out.
 
-use super::gate::TestFile;
+use super::access::TestFile;
 use super::process::{self, Served};
 use super::support::{Reply, ask, faults, get, post, send};
 use axum::body::Body;
@@ -423,7 +423,7 @@ async fn a_certificate_is_no_larger_than_what_is_taken_to_verify_it() {
         let equipment: Vec<Value> = (0..equipment).map(thing).collect();
         json!({"check": "box_depths", "request": {"enclosure": {"internal_depth": 1.125}, "equipment": equipment}})
     };
-    let limits = Limits { largest_body: 64 * 1024, ..Limits::default() };
+    let limits = Limits { max_body_size: 64 * 1024, ..Limits::default() };
     let service = Arc::new(Service::start(limits).unwrap());
     post_to(&service, CERTIFY, &request(200)).await.problem(413, "body-too-large");
     let certificate = post_to(&service, CERTIFY, &request(20)).await;

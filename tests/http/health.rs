@@ -22,7 +22,7 @@ async fn a_service_that_started_is_live_and_ready_and_says_under_which_rules() {
 #[tokio::test]
 async fn a_service_that_is_leaving_is_live_but_not_ready() {
     let service = Arc::new(Service::start(Limits::default()).unwrap());
-    service.leave();
+    service.begin_shutdown();
     let ask = |target: &str| Request::builder().uri(target).body(Body::empty()).unwrap();
     let reply = send(app(Arc::clone(&service)), ask("/health/ready")).await;
     reply.problem(503, "not-ready");

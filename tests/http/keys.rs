@@ -1,6 +1,6 @@
 //! Keys: made on the command line, read from their file, changed without a restart.
 
-use crate::gate::{TestFile, key};
+use crate::access::{TestFile, key};
 use crate::process::{Served, run};
 use crate::support::{FILL, good};
 use elbowroom::service::keys::file::read;

@@ -182,7 +182,7 @@ async fn every_record_of_a_takeoff_is_told_in_the_language() {
 async fn a_takeoff_that_breaks_off_is_told_so_in_the_language_at_its_end() {
     let line = format!("{}\n", json!({"check": "outlet_box_fill", "request": good()}));
     let begun = stream::iter([Ok::<_, Infallible>(line)]).chain(stream::pending());
-    let limits = Limits { longest_wait: Duration::from_millis(200), ..Limits::default() };
+    let limits = Limits { body_timeout: Duration::from_millis(200), ..Limits::default() };
     let service = Arc::new(Service::start(limits).unwrap());
     let request = Request::post(TAKEOFFS)
         .header("content-type", "application/x-ndjson")

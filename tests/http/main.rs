@@ -2,6 +2,7 @@
 
 #![expect(clippy::unwrap_used, clippy::panic, reason = "a test that cannot go on fails where it stands")]
 
+mod access;
 mod catalogue;
 mod certificates;
 mod check;
@@ -10,9 +11,7 @@ mod connections;
 mod documentation;
 mod drawings;
 mod examples;
-mod farewell;
 mod faults;
-mod gate;
 mod health;
 mod keys;
 mod language;
@@ -24,6 +23,7 @@ mod readme;
 mod schema_agreement;
 mod self_audit;
 mod settings;
+mod shutdown;
 mod support;
 mod takeoff_command;
 mod takeoffs;

@@ -72,7 +72,7 @@ async fn a_body_is_read_to_its_limit_and_no_further() {
         let body = good().to_string();
         format!("{body}{}", " ".repeat(length - body.len()))
     };
-    let most = Limits::default().largest_body;
+    let most = Limits::default().max_body_size;
     assert_eq!(ask(Method::POST, FILL, &json_headers(), padded(most)).await.status, 200);
     let problem =
         ask(Method::POST, FILL, &json_headers(), padded(most + 1)).await.problem(413, "body-too-large");
@@ -81,7 +81,7 @@ async fn a_body_is_read_to_its_limit_and_no_further() {
 
 /// Sends the beginning of a request over a socket and gives back what the service says.
 async fn over_a_socket(headers: &str, beginning: &str) -> String {
-    let limits = Limits { longest_wait: Duration::from_millis(200), ..Limits::default() };
+    let limits = Limits { body_timeout: Duration::from_millis(200), ..Limits::default() };
     let service = Arc::new(Service::start(limits).unwrap());
     let listener = TcpListener::bind("127.0.0.1:0").await.unwrap();
     let address = listener.local_addr().unwrap();

@@ -1,6 +1,6 @@
 //! Settings as the program takes them.
 
-use crate::gate::TestFile;
+use crate::access::TestFile;
 use crate::process::{Served, program, run};
 use std::process::Command;
 

@@ -1,6 +1,6 @@
 //! The commands `takeoff` and `demo`: without a service, and by one whose connections fail.
 
-use crate::gate::key;
+use crate::access::key;
 use crate::process::{Served, program, run};
 use crate::support::good;
 use elbowroom::takeoff::demo::Job;

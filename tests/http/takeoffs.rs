@@ -5,7 +5,7 @@ use axum::body::{Body, Bytes};
 use axum::http::{Method, Request};
 use elbowroom::answers::Explain;
 use elbowroom::service::listen::Listener;
-use elbowroom::service::listen::farewell::Farewell;
+use elbowroom::service::listen::graceful_shutdown::GracefulShutdown;
 use elbowroom::service::register::CheckEntry;
 use elbowroom::service::settings::ConnectionLimits;
 use elbowroom::service::{Limits, Service, app};
@@ -142,7 +142,7 @@ async fn a_line_that_is_wrong_stops_nothing_and_is_told_with_its_number_and_poin
 
 #[tokio::test]
 async fn a_huge_line_is_refused_and_the_rest_goes_on() {
-    let most = Limits::default().largest_body;
+    let most = Limits::default().max_body_size;
     let padded = |length: usize| {
         let line = marked("p-1").to_string();
         format!("{}{line}", " ".repeat(length - line.len()))
@@ -376,7 +376,7 @@ async fn a_line_is_answered_before_the_next_is_sent() {
 
 #[tokio::test]
 async fn a_pause_that_is_too_long_ends_the_stream_and_what_had_arrived_is_accounted_for() {
-    let limits = Limits { longest_wait: Duration::from_millis(300), ..Limits::default() };
+    let limits = Limits { body_timeout: Duration::from_millis(300), ..Limits::default() };
     let (sender, body) = piecemeal();
     let answers = begin(limits, body).await;
     // longer altogether than a pause may be: what goes on is not cut
@@ -403,7 +403,7 @@ async fn a_pause_that_is_too_long_ends_the_stream_and_what_had_arrived_is_accoun
 /// Bytes now and then are no lines: a caller that sends nothing but those is cut off after the time of a pause.
 #[tokio::test]
 async fn a_caller_that_sends_a_byte_now_and_then_is_cut_off() {
-    let limits = Limits { longest_wait: Duration::from_millis(400), ..Limits::default() };
+    let limits = Limits { body_timeout: Duration::from_millis(400), ..Limits::default() };
     for byte in ["x", "\n", " "] {
         let (sender, body) = piecemeal();
         let answers = begin(limits, body).await;
@@ -427,7 +427,7 @@ async fn a_caller_that_sends_a_byte_now_and_then_is_cut_off() {
 
 #[tokio::test]
 async fn a_line_without_an_end_is_cut_off_however_fast_it_comes() {
-    let limits = Limits { longest_wait: Duration::from_millis(400), ..Limits::default() };
+    let limits = Limits { body_timeout: Duration::from_millis(400), ..Limits::default() };
     let body = Body::from_stream(stream::repeat_with(|| Ok::<_, Infallible>(Bytes::from(vec![b'x'; 8192]))));
     let answers = begin(limits, body).await;
     let all = timeout(Duration::from_secs(5), answers.map(Result::unwrap).collect::<Vec<_>>());
@@ -470,7 +470,7 @@ async fn a_caller_who_does_not_read_is_not_read_from() {
 /// Over a socket: a caller who sends and sends and never reads is cut, and what it holds is free again.
 #[tokio::test]
 async fn a_caller_who_never_reads_is_cut() {
-    let limits = Limits { longest_wait: Duration::from_millis(500), ..Limits::default() };
+    let limits = Limits { body_timeout: Duration::from_millis(500), ..Limits::default() };
     let service = Arc::new(Service::start(limits).unwrap());
     let listener = TcpListener::bind("127.0.0.1:0").await.unwrap();
     let address = listener.local_addr().unwrap();
@@ -481,7 +481,7 @@ async fn a_caller_who_never_reads_is_cut() {
     };
     let router = app(Arc::clone(&service));
     let listener = Listener { tcp: listener, limits, tls: None, service, router };
-    tokio::spawn(async move { listener.run(std::future::pending(), &Farewell::default()).await });
+    tokio::spawn(async move { listener.run(std::future::pending(), &GracefulShutdown::default()).await });
     let mut stream = TcpStream::connect(address).await.unwrap();
     let head = format!(
         "POST {TAKEOFFS} HTTP/1.1\r\nhost: x\r\ncontent-type: {NDJSON}\r\ntransfer-encoding: chunked\r\n\r\n"

@@ -1,6 +1,6 @@
 //! TLS with both versions of HTTP, and a certificate that is changed while the service runs.
 
-use crate::gate::TestFile;
+use crate::access::TestFile;
 use crate::process::Served;
 use axum::body::Body;
 use axum::http::{Request, StatusCode};

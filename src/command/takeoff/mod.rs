@@ -11,7 +11,7 @@ use super::report;
 use super::{complain, status};
 use crate::answers::Explain;
 use crate::service::Limits;
-use crate::service::gate::Permit;
+use crate::service::access::Authorization;
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::takeoff::batch::Job;
@@ -190,7 +190,7 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
     let form = arguments.form();
     let input = Input::open(&arguments.file).await.map_err(Fault::Input)?;
     let progress = Progress::of(input.length);
-    let longest_line = Limits::default().largest_body;
+    let longest_line = Limits::default().max_body_size;
     let source = match form {
         Form::Json => Source::of_document(input.whole().await.map_err(Fault::Input)?),
         Form::Ndjson | Form::Csv => {
@@ -203,7 +203,7 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
         scribe: arguments.scribe(),
         explain: arguments.explain(),
         longest_line,
-        permit: Permit::default(),
+        authorization: Authorization::default(),
         service: None,
     };
     let mut answers = Answers::to(source, job, &WorkerPool::of_this_machine());

@@ -15,11 +15,11 @@ pub use page::STYLE as PAGE_STYLE;
 pub use signing::SigningKeys;
 pub use verification::Verification;
 
+use super::access::Authorization;
 use super::body;
 use super::check_route::{answered, receive};
 use super::document::Document;
 use super::fault_list::{FaultList, FaultView};
-use super::gate::Permit;
 use super::media;
 use super::problem::{Problem, ProblemKind};
 use super::query;
@@ -44,18 +44,18 @@ pub fn routes() -> OpenApiRouter<Arc<Service>> {
 }
 
 /// The body of a request to one of these operations, and what its caller may ask.
-async fn received(service: &Service, request: Request) -> Result<(Permit, Bytes), Problem> {
+async fn received(service: &Service, request: Request) -> Result<(Authorization, Bytes), Problem> {
     query::none(request.uri().query())?;
-    let permit = Permit::of(&request);
+    let authorization = Authorization::of(&request);
     let (parts, body) = request.into_parts();
     media::sends_json(&parts.headers)?;
-    Ok((permit, receive(body, service.limits()).await?))
+    Ok((authorization, receive(body, service.limits()).await?))
 }
 
 /// A body that was read, and the check that it names and that may be made.
 fn read<T: DeserializeOwned + ToSchema>(
     bytes: &[u8],
-    permit: &Permit,
+    authorization: &Authorization,
     named: impl Fn(&T) -> &str,
 ) -> Result<(T, &'static CheckEntry), Problem> {
     let read = body::read_as::<T>(bytes)?;
@@ -65,7 +65,7 @@ fn read<T: DeserializeOwned + ToSchema>(
         let known = CHECKS.iter().map(|check| check.name);
         return Err(Problem::invalid(FaultList::of(fault.accepting(known, Some(named(&read))))));
     };
-    permit.covers(check.name)?;
+    authorization.covers(check.name)?;
     Ok((read, check))
 }
 
@@ -98,14 +98,14 @@ async fn certify(State(service): State<Arc<Service>>, request: Request) -> Resul
     let Some(form) = form else {
         return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-page", []));
     };
-    let (permit, bytes) = received(&service, request).await?;
+    let (authorization, bytes) = received(&service, request).await?;
     let issued = in_worker_pool(service, move |service| {
         let (CertifyRequest { request, .. }, check) =
-            read(&bytes, &permit, |asked: &CertifyRequest| &asked.check)?;
+            read(&bytes, &authorization, |asked: &CertifyRequest| &asked.check)?;
         let (certificate, answered) = Certificate::issue(check, request, service.signing_keys())?;
         service.metrics().verdict(check.name, answered.verdict);
         let json = serde_json::to_vec(&certificate).map_err(|_| Problem::internal())?;
-        let most = service.limits().largest_body;
+        let most = service.limits().max_body_size;
         if json.len() > most {
             // nobody could have it verified
             let named = [("most", most.to_string())];
@@ -136,9 +136,10 @@ async fn certify(State(service): State<Arc<Service>>, request: Request) -> Resul
 )]
 async fn verify(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
-    let (permit, bytes) = received(&service, request).await?;
+    let (authorization, bytes) = received(&service, request).await?;
     let text = in_worker_pool(service, move |service| {
-        let (certificate, check) = read(&bytes, &permit, |certificate: &Certificate| &certificate.check)?;
+        let (certificate, check) =
+            read(&bytes, &authorization, |certificate: &Certificate| &certificate.check)?;
         let found = Verification::of(check, &certificate, service.signing_keys())?;
         serde_json::to_vec(&found).map_err(|_| Problem::internal())
     });

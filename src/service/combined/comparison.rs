@@ -1,6 +1,6 @@
 //! `POST /v1/editions/compare`: the same request under several editions.
 
-use super::super::gate::Permit;
+use super::super::access::Authorization;
 use super::super::problem::Problem;
 use super::super::query;
 use super::super::register::{CHECKS, CheckEntry, form_per_check};
@@ -63,10 +63,10 @@ impl ToSchema for ComparisonRequest {}
 )]
 pub async fn compare(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     query::none(request.uri().query())?;
-    let permit = Permit::of(&request);
+    let authorization = Authorization::of(&request);
     let asked: ComparisonRequest = super::read(&service, request).await?;
     let check = check_of(&asked)?;
-    permit.covers(check.name)?;
+    authorization.covers(check.name)?;
     let json =
         (check.compare)(&asked.request, &asked.editions).map_err(|problem| problem.below("/request"))?;
     Ok(super::super::check_route::answered(json))

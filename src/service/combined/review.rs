@@ -1,7 +1,7 @@
 //! `POST /v1/boxes/review`: one installed box, by every check that something is known for.
 
+use super::super::access::Authorization;
 use super::super::fault_list::{FaultList, FaultView};
-use super::super::gate::Permit;
 use super::super::language;
 use super::super::problem::Problem;
 use super::super::query;
@@ -179,13 +179,13 @@ pub async fn review(State(service): State<Arc<Service>>, request: Request) -> Re
         None | Some("") => Explain::None,
         asked => query::explain(asked)?,
     };
-    let permit = Permit::of(&request);
+    let authorization = Authorization::of(&request);
     let asked: ReviewRequest = super::read(&service, request).await?;
     if asked.checks.is_empty() {
         return Err(Problem::invalid(FaultList::of(nothing_known())));
     }
     for check in asked.checks.keys() {
-        permit.covers(check)?;
+        authorization.covers(check)?;
     }
     let answers = answers(&asked, explain)?;
     let review = put_together(asked.reference, answers).ok_or_else(Problem::internal)?;

@@ -9,7 +9,7 @@
 //! expires = 2027-01-31T00:00:00Z  # optional
 //! ```
 
-use super::{EVERY_SCOPE, Key, moment};
+use super::{EVERY_SCOPE, Key, timestamp};
 use crate::service::fault_list::nearest;
 use std::collections::HashSet;
 use std::fmt;
@@ -92,7 +92,7 @@ fn one(table: &Table, scopes: &[String], told: &mut impl FnMut(&str)) -> Option<
     }
     let expires = match table.get("expires") {
         None => Some(None),
-        Some(Value::Datetime(date)) => moment::read(&date.to_string()).map(Some),
+        Some(Value::Datetime(date)) => timestamp::read(&date.to_string()).map(Some),
         Some(_) => None,
     };
     if expires.is_none() {

@@ -7,13 +7,13 @@
 //! |---|---|
 //! | [`file`] | reading the file of keys, with every fault |
 //! | [`token`] | making a key |
-//! | [`moment`] | dates as seconds |
+//! | [`timestamp`] | dates as seconds |
 
 pub mod file;
-pub mod moment;
+pub mod timestamp;
 pub mod token;
 
-use super::rate::Bucket;
+use super::rate_limit::Bucket;
 use file::KeyFault;
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
@@ -144,7 +144,7 @@ impl KeyRing {
         let keys = Arc::clone(&self.keys.read().unwrap_or_else(PoisonError::into_inner));
         let key = keys.find(token.trim_ascii()).ok_or(Refusal::Unknown)?;
         match key.expires {
-            Some(end) if moment::now() >= end => Err(Refusal::Expired),
+            Some(end) if timestamp::now() >= end => Err(Refusal::Expired),
             _ => Ok(Arc::clone(key)),
         }
     }

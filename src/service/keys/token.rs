@@ -1,6 +1,6 @@
 //! Making a key.
 
-use super::moment;
+use super::timestamp;
 use sha2::{Digest, Sha256};
 use std::fmt::Write as _;
 use tokio_rustls::rustls::crypto::ring;
@@ -44,7 +44,7 @@ pub fn make(key: &NewKey) -> Option<MadeKey> {
         let _ = writeln!(lines, "quota_per_minute = {quota}");
     }
     if let Some(expires) = key.expires {
-        let _ = writeln!(lines, "expires = {}", moment::write(expires));
+        let _ = writeln!(lines, "expires = {}", timestamp::write(expires));
     }
     Some(MadeKey { token, lines })
 }

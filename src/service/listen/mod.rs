@@ -2,18 +2,18 @@
 //!
 //! | module | what it is for |
 //! |---|---|
-//! | [`farewell`] | tells every connection to finish, and waits until all have |
-//! | [`stall`] | gives up a caller that does not read |
+//! | [`graceful_shutdown`] | tells every connection to finish, and waits until all have |
+//! | [`write_timeout`] | gives up a caller that does not read |
 //! | [`tls`] | certificate and key |
 //!
 //! Without TLS only HTTP/1.1 is spoken: telling the versions apart by what a caller sends first would let a caller that
 //! sends nothing wait for ever. With TLS the handshake says which version it is, within a time of its own.
 
-pub mod farewell;
-pub mod stall;
+pub mod graceful_shutdown;
 pub mod tls;
+pub mod write_timeout;
 
-use super::caller::Peer;
+use super::client_address::Peer;
 use super::language;
 use super::problem::{MEDIA_TYPE, Problem, ProblemKind};
 use super::settings::ConnectionLimits;
@@ -23,12 +23,11 @@ use axum::Router;
 use axum::body::Body;
 use axum::extract::Request;
 use axum::http::StatusCode;
-use farewell::{Farewell, Told};
+use graceful_shutdown::{GracefulShutdown, Told};
 use hyper::body::Incoming;
 use hyper::server::conn::{http1, http2};
 use hyper::service::service_fn;
 use hyper_util::rt::{TokioExecutor, TokioIo, TokioTimer};
-use stall::Stall;
 use std::future::Future;
 use std::io;
 use std::net::{IpAddr, SocketAddr};
@@ -41,6 +40,7 @@ use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::Semaphore;
 use tokio::time::{sleep, timeout};
 use tower::ServiceExt;
+use write_timeout::WriteTimeout;
 
 /// How long accepting pauses when the system gives no connection, because its files are used up, say.
 const PAUSE: Duration = Duration::from_millis(50);
@@ -80,7 +80,7 @@ struct Shared {
 impl Listener {
     /// Takes connections until told to stop, and those too that the system has taken by then. Each ends when the farewell
     /// says so and it has nothing left to do.
-    pub async fn run(self, stop: impl Future<Output = ()>, farewell: &Farewell) {
+    pub async fn run(self, stop: impl Future<Output = ()>, farewell: &GracefulShutdown) {
         let Self { tcp, limits, tls, service, router } = self;
         let room = Arc::new(Semaphore::new(limits.most as usize));
         let told = Arc::new(Semaphore::new(MOST_TOLD));
@@ -156,7 +156,7 @@ async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
 async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, told: Told) {
     // an answer is written at once: holding its last part back for more only delays it
     let _ = stream.set_nodelay(true);
-    let stream = Stall::new(stream, shared.limits.stall_wait);
+    let stream = WriteTimeout::new(stream, shared.limits.stall_wait);
     let Some(tls) = &shared.tls else {
         return over_http1(shared, stream, peer, told).await;
     };
@@ -196,7 +196,8 @@ async fn over_http1<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
         .header_read_timeout(shared.limits.header_wait)
         .max_buf_size(LARGEST_HEAD)
         .serve_connection(TokioIo::new(stream), service);
-    farewell::until_told(connection, http1::Connection::graceful_shutdown, &begun, told).await;
+    graceful_shutdown::serve_until_shutdown(connection, http1::Connection::graceful_shutdown, &begun, told)
+        .await;
 }
 
 async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
@@ -219,5 +220,6 @@ async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
         .max_concurrent_streams(MOST_STREAMS)
         .max_header_list_size(MOST_HEADERS)
         .serve_connection(TokioIo::new(stream), service);
-    farewell::until_told(connection, http2::Connection::graceful_shutdown, &begun, told).await;
+    graceful_shutdown::serve_until_shutdown(connection, http2::Connection::graceful_shutdown, &begun, told)
+        .await;
 }

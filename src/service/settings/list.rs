@@ -34,7 +34,7 @@ impl Setting {
         format!("ELBOWROOM_{}", self.member().to_ascii_uppercase())
     }
 
-    /// The member of the settings file: `largest_body`.
+    /// The member of the settings file: `max_body_size`.
     pub fn member(&self) -> String {
         self.name.replace('-', "_")
     }

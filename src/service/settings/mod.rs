@@ -146,10 +146,10 @@ impl Settings {
             .and_then(|()| reader.read("largest-body", values::size))
             .zip(reader.read("largest-takeoff", values::size))
             .zip(reader.read("body-wait", values::wait))
-            .map(|((largest_body, largest_takeoff), longest_wait)| Limits {
-                largest_body,
-                largest_takeoff,
-                longest_wait,
+            .map(|((max_body_size, max_takeoff_size), body_timeout)| Limits {
+                max_body_size,
+                max_takeoff_size,
+                body_timeout,
             });
         let connections = reader
             .read("most-connections", values::count)

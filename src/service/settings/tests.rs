@@ -37,11 +37,10 @@ fn without_anything_it_listens_on_loopback_without_keys_or_rates() {
 
 #[test]
 fn a_flag_outweighs_the_environment_and_that_the_file() {
-    let file =
-        "largest_body = 4096\nmost_requests = 7\ngrace = \"3s\"\ncors_origins = [\"http://a\", \"http://b\"]";
+    let file = "max_body_size = 4096\nmost_requests = 7\ngrace = \"3s\"\ncors_origins = [\"http://a\", \"http://b\"]";
     let environment = [("ELBOWROOM_MOST_REQUESTS", "8"), ("ELBOWROOM_GRACE", "4s")];
     let settings = read(&[("grace", "5s")], &environment, file).unwrap();
-    assert_eq!(settings.limits.largest_body, 4096);
+    assert_eq!(settings.limits.max_body_size, 4096);
     assert_eq!(settings.most_requests, 8);
     assert_eq!(settings.grace, Duration::from_secs(5));
     assert_eq!(settings.cors_origins, ["http://a", "http://b"]);
@@ -71,7 +70,7 @@ fn every_fault_is_reported_with_its_place() {
     for part in [
         "--bind: \"nowhere\"",
         "settings file: body_wait: \"soon\"",
-        "largest_boddy is no setting; largest_body is",
+        "largest_boddy is no setting; max_body_size is",
         "notice has a value of the wrong type",
         "ELBOWROOM_LOG_FORM: \"xml\"",
         "ELBOWROOM_OTLP_HEADERS: the value",

@@ -3,7 +3,7 @@
 use super::item::{self, Answer, Refusal};
 use super::scribe::{Scribe, Spoken, SpokenProblem, problem_text};
 use crate::answers::Explain;
-use crate::service::gate::Permit;
+use crate::service::access::Authorization;
 use crate::service::problem::{Problem, ProblemKind};
 use crate::service::state::Service;
 use crate::service::telemetry::metrics::{Metrics, StreamLine};
@@ -43,7 +43,7 @@ pub struct Job {
     /// The longest line, in bytes.
     pub longest_line: usize,
     /// Which checks may be made.
-    pub permit: Permit,
+    pub authorization: Authorization,
     /// The service that counts the lines; none on the command line.
     pub service: Option<Arc<Service>>,
 }
@@ -131,9 +131,11 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
 
 fn answer(text: &[u8], place: u64, job: &Job) -> Result<Answer, Refusal> {
     match &job.reading {
-        Reading::Line => item::answer(text, "", job.explain, &job.permit),
-        Reading::Item(list) => item::answer(text, &format!("{list}/{place}"), job.explain, &job.permit),
-        Reading::Row(columns) => item::answer_row(columns, text, job.explain, &job.permit),
+        Reading::Line => item::answer(text, "", job.explain, &job.authorization),
+        Reading::Item(list) => {
+            item::answer(text, &format!("{list}/{place}"), job.explain, &job.authorization)
+        }
+        Reading::Row(columns) => item::answer_row(columns, text, job.explain, &job.authorization),
     }
 }
 

@@ -3,9 +3,9 @@
 use super::operation::ITEM_SCHEMA;
 use crate::answers::Explain;
 use crate::checks::FaultCode;
+use crate::service::access::Authorization;
 use crate::service::body::{self, schema};
 use crate::service::fault_list::{FaultList, FaultView};
-use crate::service::gate::Permit;
 use crate::service::problem::Problem;
 use crate::service::register::{Answered, CheckEntry};
 use crate::takeoff::table::{Columns, RowFaults};
@@ -35,7 +35,12 @@ struct Item<'a> {
 }
 
 /// Answers an item that is JSON text. `above` is where the item stands: nothing for a line, `/items/4` in a list.
-pub fn answer(text: &[u8], above: &str, explain: Explain, permit: &Permit) -> Result<Answer, Refusal> {
+pub fn answer(
+    text: &[u8],
+    above: &str,
+    explain: Explain,
+    authorization: &Authorization,
+) -> Result<Answer, Refusal> {
     let refusal = |problem: Problem, within: &str| {
         let place = |pointer: &str| format!("{above}{within}{pointer}");
         let problem = Problem { faults: problem.faults.with_places(place), ..problem };
@@ -48,7 +53,7 @@ pub fn answer(text: &[u8], above: &str, explain: Explain, permit: &Permit) -> Re
         }
     };
     let evaluate = || (check.evaluate)(request.get().as_bytes(), explain);
-    match permit.covers(check.name).and_then(|()| evaluate()) {
+    match authorization.covers(check.name).and_then(|()| evaluate()) {
         Ok(answered) => Ok((check, answered)),
         Err(problem) => Err(refusal(problem, "/request")),
     }
@@ -85,7 +90,7 @@ pub fn answer_row(
     columns: &Columns,
     text: &[u8],
     explain: Explain,
-    permit: &Permit,
+    authorization: &Authorization,
 ) -> Result<Answer, Refusal> {
     let refusal = |problem, reference: Option<String>| Refusal {
         problem: Box::new(problem),
@@ -109,7 +114,7 @@ pub fn answer_row(
     let Some(check) = CheckEntry::named(row.check) else {
         return Err(refusal(Problem::internal(), None));
     };
-    match permit.covers(check.name).and_then(|()| (check.evaluate)(&row.request, explain)) {
+    match authorization.covers(check.name).and_then(|()| (check.evaluate)(&row.request, explain)) {
         Ok(answered) => Ok((check, answered)),
         Err(problem) => {
             let faults = problem.faults.with_places(|pointer| row.column_of(pointer).to_owned());

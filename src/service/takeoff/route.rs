@@ -6,7 +6,7 @@ use super::source::{self, Source};
 use super::stream::Answers;
 use super::{operation, scribe};
 use crate::answers::Explain;
-use crate::service::gate::Permit;
+use crate::service::access::Authorization;
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::query;
@@ -23,9 +23,9 @@ use utoipa_axum::router::UtoipaMethodRouter;
 pub fn route() -> UtoipaMethodRouter<Arc<Service>> {
     let (schemas, paths) = operation::describe();
     let handler = |State(service): State<Arc<Service>>, request: Request| async move {
-        let permit = Permit::of(&request);
+        let authorization = Authorization::of(&request);
         let (parts, body) = request.into_parts();
-        handle(&service, permit, &parts, body).await.unwrap_or_else(Problem::into_response)
+        handle(&service, authorization, &parts, body).await.unwrap_or_else(Problem::into_response)
     };
     (schemas, paths, post(handler))
 }
@@ -40,7 +40,7 @@ pub const fn usual_explain(form: Form) -> Explain {
 
 async fn handle(
     service: &Arc<Service>,
-    permit: Permit,
+    authorization: Authorization,
     parts: &request::Parts,
     body: Body,
 ) -> Result<Response, Problem> {
@@ -48,12 +48,12 @@ async fn handle(
     let wanted = Form::wanted(&parts.headers, sent)?;
     let explain = query::explain_or(parts.uri.query(), usual_explain(wanted))?;
     let limits = service.limits();
-    let longest_line = limits.largest_body;
+    let longest_line = limits.max_body_size;
     let source: Source<BodyDataStream> = match sent {
         Form::Json => Source::of_document(source::receive(body, limits).await?)?,
         Form::Ndjson | Form::Csv => {
             let pieces = body.into_data_stream();
-            Source::of_lines(pieces, sent, longest_line, Some(limits.longest_wait)).await?
+            Source::of_lines(pieces, sent, longest_line, Some(limits.body_timeout)).await?
         }
     };
     let job = Job {
@@ -61,7 +61,7 @@ async fn handle(
         scribe: scribe::of(wanted),
         explain,
         longest_line,
-        permit,
+        authorization,
         service: Some(Arc::clone(service)),
     };
     let answers = Answers::to(source, job, service.worker_pool());

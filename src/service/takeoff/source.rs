@@ -170,7 +170,7 @@ fn list_batch(body: &Bytes, items: &[Range<usize>], next: &mut usize) -> Next {
 
 /// Takes in a body that is one JSON document.
 pub async fn receive(body: axum::body::Body, limits: Limits) -> Result<Bytes, Problem> {
-    let limits = Limits { largest_body: limits.largest_takeoff, ..limits };
+    let limits = Limits { max_body_size: limits.max_takeoff_size, ..limits };
     crate::service::check_route::receive(body, limits).await
 }
 

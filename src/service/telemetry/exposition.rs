@@ -73,10 +73,10 @@ pub fn text(service: &Service) -> String {
     page.gauge(
         "requests_in_progress",
         "Requests that are being answered.",
-        service.admission().inside().into(),
+        service.concurrency().inside().into(),
     );
     page.gauge("connections_open", "Connections that are open.", metrics.connections.get());
-    page.gauge("leaving", "Whether the service is shutting down.", service.is_leaving().into());
+    page.gauge("leaving", "Whether the service is shutting down.", service.is_shutting_down().into());
     page.family("build_info", "gauge", "What is running, and under which rules.");
     let build = [("version", env!("CARGO_PKG_VERSION")), ("ruleset", ruleset_digest())];
     page.line("build_info", &build, 1);

@@ -116,7 +116,7 @@ impl ToSchema for GradeRequest {
 )]
 pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
-    let Asked { body: asked, key, permit } = super::read::<GradeRequest>(&service, request).await?;
+    let Asked { body: asked, key, authorization } = super::read::<GradeRequest>(&service, request).await?;
     let GradeRequest { check, request, exercise, asks, answer, tally } = asked;
     let of_an_exercise = exercise.is_some();
     let (name, request, asks) = match (check, request, exercise) {
@@ -132,7 +132,7 @@ pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Res
         return Err(fault(Pointer::to(&"/check"), FaultCode::UnknownReference, "fault-not-taught", known));
     };
     if !of_an_exercise {
-        permit.covers(taught.name)?;
+        authorization.covers(taught.name)?;
     }
     if tally.len() > MOST_LINES {
         let fault =

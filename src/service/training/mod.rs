@@ -11,9 +11,9 @@ pub use asked::{ExercisesRequest, Seed};
 pub use grade::GradeRequest;
 pub use worksheets::WorksheetRequest;
 
+use super::access::Authorization;
 use super::body;
 use super::check_route::receive;
-use super::gate::Permit;
 use super::media;
 use super::problem::Problem;
 use super::state::Service;
@@ -37,7 +37,7 @@ struct Asked<T> {
     body: T,
     /// Whether the key is asked for.
     key: bool,
-    permit: Permit,
+    authorization: Authorization,
 }
 
 /// Takes in a JSON body and reads it against its published schema; says too whether the key is asked for, and what the
@@ -46,10 +46,10 @@ async fn read<T: DeserializeOwned + ToSchema>(
     service: &Service,
     request: Request,
 ) -> Result<Asked<T>, Problem> {
-    let permit = Permit::of(&request);
+    let authorization = Authorization::of(&request);
     let (parts, body) = request.into_parts();
-    let key = scope::key(&parts, &permit)?;
+    let key = scope::key(&parts, &authorization)?;
     media::sends_json(&parts.headers)?;
     let bytes = receive(body, service.limits()).await?;
-    Ok(Asked { body: body::read_as::<T>(&bytes)?, key, permit })
+    Ok(Asked { body: body::read_as::<T>(&bytes)?, key, authorization })
 }

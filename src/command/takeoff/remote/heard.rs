@@ -3,7 +3,7 @@
 use super::window::Sent;
 use crate::answers::Explain;
 use crate::checks::{Gist, Verdict};
-use crate::service::gate::Permit;
+use crate::service::access::Authorization;
 use crate::service::takeoff::batch::Reading;
 use crate::service::takeoff::item;
 use crate::service::takeoff::scribe::{Scribe, Spoken, SpokenProblem};
@@ -107,8 +107,12 @@ fn placed(record: &[u8], place: u64, reading: &Reading) -> Vec<u8> {
 /// What the same line comes to here, as far as it comes to the same verdict.
 fn gist(sent: &Sent, reading: &Reading, verdict: Option<Verdict>) -> Gist {
     let here = match reading {
-        Reading::Row(columns) => item::answer_row(columns, &sent.text, Explain::None, &Permit::default()),
-        Reading::Line | Reading::Item(_) => item::answer(&sent.text, "", Explain::None, &Permit::default()),
+        Reading::Row(columns) => {
+            item::answer_row(columns, &sent.text, Explain::None, &Authorization::default())
+        }
+        Reading::Line | Reading::Item(_) => {
+            item::answer(&sent.text, "", Explain::None, &Authorization::default())
+        }
     };
     match here {
         Ok((_, answered)) if answered.verdict == verdict => answered.gist,

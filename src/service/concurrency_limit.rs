@@ -6,12 +6,12 @@ use std::sync::atomic::{AtomicU32, Ordering};
 
 /// The requests that are being answered, up to a limit.
 #[derive(Debug)]
-pub struct Admission {
+pub struct ConcurrencyLimit {
     most: u32,
     inside: AtomicU32,
 }
 
-impl Admission {
+impl ConcurrencyLimit {
     /// Lets so many in at once.
     pub const fn new(most: u32) -> Self {
         Self { most, inside: AtomicU32::new(0) }
@@ -25,20 +25,20 @@ impl Admission {
 
 /// The place of one request; free again when it is dropped.
 #[derive(Debug)]
-pub struct Admitted(Arc<Service>);
+pub struct RequestPermit(Arc<Service>);
 
-impl Admitted {
+impl RequestPermit {
     /// Takes a place; `None` when all are taken and the request cannot do without.
     pub fn enter(service: &Arc<Service>, always: bool) -> Option<Self> {
-        let admission = service.admission();
+        let admission = service.concurrency();
         let before = admission.inside.fetch_add(1, Ordering::Relaxed);
         let admitted = Self(Arc::clone(service));
         (always || before < admission.most).then_some(admitted)
     }
 }
 
-impl Drop for Admitted {
+impl Drop for RequestPermit {
     fn drop(&mut self) {
-        self.0.admission().inside.fetch_sub(1, Ordering::Relaxed);
+        self.0.concurrency().inside.fetch_sub(1, Ordering::Relaxed);
     }
 }

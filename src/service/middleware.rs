@@ -3,13 +3,13 @@
 //!
 //! **Invariant:** nothing of a request but its method, operation, ids and the name of its key is ever logged.
 
-use super::admission::Admitted;
+use super::concurrency_limit::RequestPermit;
 use super::language;
 use super::problem::Problem;
 use super::state::Service;
 use super::telemetry::otlp::{self, Span};
 use super::telemetry::trace_context::TraceContext;
-use super::{cors, gate};
+use super::{access, cors};
 use axum::Router;
 use axum::body::{Body, HttpBody as _};
 use axum::extract::{Request, State};
@@ -64,23 +64,23 @@ async fn frame(State(service): State<Arc<Service>>, request: Request, next: Next
 }
 
 async fn framed(service: Arc<Service>, mut request: Request, next: Next) -> Response {
-    let front = service.front();
+    let ingress = service.ingress();
     let id = request.headers().get(REQUEST_ID).filter(|id| is_sane(id)).cloned().unwrap_or_else(next_id);
     let mut seen = Seen {
         began: Instant::now(),
-        place: front.operations.place(&request),
+        place: ingress.operations.place(&request),
         method: request.method().clone(),
         version: request.version(),
         id,
         context: TraceContext::of(request.headers()),
-        origin: cors::allowed(front, &request),
+        origin: cors::allowed(ingress, &request),
         key: None,
     };
     let preflight = seen.origin.as_ref().and_then(|_| cors::preflight(&request));
     let mut response =
         match preflight.map_or_else(|| enter(&service, &request, &seen), |answer| Err(Box::new(answer))) {
             Err(answered) => *answered,
-            Ok(gate::Entered { admitted, key, quota }) => {
+            Ok(access::Entered { admitted, key, quota }) => {
                 if let Some(key) = key {
                     seen.key = Some(key.name.clone());
                     request.extensions_mut().insert(key);
@@ -98,30 +98,30 @@ async fn framed(service: Arc<Service>, mut request: Request, next: Next) -> Resp
     if is_forbidden {
         headers.insert(header::WWW_AUTHENTICATE, OUT_OF_SCOPE);
     }
-    cors::tell(headers, front, seen.origin);
+    cors::tell(headers, ingress, seen.origin);
     headers.insert(REQUEST_ID, seen.id);
     for (name, value) in HEADERS {
         headers.entry(name).or_insert(value);
     }
-    if front.is_tls {
+    if ingress.is_tls {
         headers.insert(header::STRICT_TRANSPORT_SECURITY, ONLY_TLS);
     }
-    if service.is_leaving() && seen.version < Version::HTTP_2 {
+    if service.is_shutting_down() && seen.version < Version::HTTP_2 {
         headers.insert(header::CONNECTION, HeaderValue::from_static("close"));
     }
-    front.metrics.answered(seen.place, response.status(), seen.began.elapsed());
+    ingress.metrics.answered(seen.place, response.status(), seen.began.elapsed());
     response
 }
 
-fn enter(service: &Arc<Service>, request: &Request, seen: &Seen) -> Result<gate::Entered, Box<Response>> {
-    match service.front().operations.all().get(seen.place) {
-        Some(operation) => gate::enter(service, request, operation),
+fn enter(service: &Arc<Service>, request: &Request, seen: &Seen) -> Result<access::Entered, Box<Response>> {
+    match service.ingress().operations.all().get(seen.place) {
+        Some(operation) => access::enter(service, request, operation),
         None => Err(Box::new(Problem::internal().into_response())),
     }
 }
 
 /// Keeps the place of a request until a streamed answer has been sent. A whole one is written by now.
-fn until_sent(response: Response, admitted: Admitted) -> Response {
+fn until_sent(response: Response, admitted: RequestPermit) -> Response {
     if response.body().size_hint().exact().is_some() {
         return response;
     }
@@ -135,11 +135,11 @@ fn until_sent(response: Response, admitted: Admitted) -> Response {
 
 /// Writes the log line and the span, where there is to be one.
 fn tell(service: &Service, seen: &Seen, status: u16) {
-    let front = service.front();
+    let ingress = service.ingress();
     let took = || seen.began.elapsed();
-    let operation = || front.operations.all().get(seen.place).map_or("", |operation| operation.id.as_str());
+    let operation = || ingress.operations.all().get(seen.place).map_or("", |operation| operation.id.as_str());
     let id = seen.id.to_str().unwrap_or_default();
-    if front.log.takes(status, since(front.started, seen.began)) {
+    if ingress.log.takes(status, since(ingress.started, seen.began)) {
         let trace_id = seen.context.map(|context| format!("{:032x}", context.trace));
         let micros = u64::try_from(took().as_micros()).unwrap_or(u64::MAX);
         let (method, key) = (seen.method.as_str(), seen.key.as_deref());
@@ -150,7 +150,7 @@ fn tell(service: &Service, seen: &Seen, status: u16) {
             tracing::info!(method, operation, status, micros, request_id = id, trace_id, key, "answered");
         }
     }
-    if let Some(traces) = &front.traces
+    if let Some(traces) = &ingress.traces
         && let Some((trace, parent)) = traces.sampled(seen.context)
     {
         let took = took();
@@ -165,7 +165,7 @@ fn tell(service: &Service, seen: &Seen, status: u16) {
             status,
             request_id: id.to_owned(),
         };
-        traces.take(span, &front.metrics);
+        traces.take(span, &ingress.metrics);
     }
 }
 

@@ -1,11 +1,11 @@
 //! Who is let in: room for one more request, a key that covers it, a quota that is not used up.
 
-use super::admission::Admitted;
-use super::caller::{self, Peer};
+use super::client_address::{self, Peer};
+use super::concurrency_limit::RequestPermit;
 use super::keys::{Key, Refusal};
 use super::operations::{Need, Operation};
 use super::problem::{Problem, ProblemKind};
-use super::rate::Allowance;
+use super::rate_limit::Allowance;
 use super::state::Service;
 use super::telemetry::metrics::TurnedAway;
 use axum::extract::Request;
@@ -20,7 +20,7 @@ const RATE_LIMIT_POLICY: HeaderName = HeaderName::from_static("ratelimit-policy"
 #[derive(Debug)]
 pub struct Entered {
     /// Its place among those that are answered.
-    pub admitted: Admitted,
+    pub admitted: RequestPermit,
     /// The key of its caller.
     pub key: Option<Arc<Key>>,
     /// The quota that it counted against.
@@ -55,14 +55,14 @@ pub fn enter(
     request: &Request,
     operation: &Operation,
 ) -> Result<Entered, Box<Response>> {
-    let front = service.front();
-    let turned_away = |reason| front.metrics.turned_away(reason);
-    let Some(admitted) = Admitted::enter(service, operation.always) else {
+    let ingress = service.ingress();
+    let turned_away = |reason| ingress.metrics.turned_away(reason);
+    let Some(admitted) = RequestPermit::enter(service, operation.always) else {
         turned_away(TurnedAway::Busy);
         let problem = Problem::new(ProblemKind::Overloaded, "problem-detail-overloaded", []);
         return Err(Box::new(with(problem, header::RETRY_AFTER, "1")));
     };
-    let asked = front.keys.as_ref().filter(|_| operation.need != Need::Nothing);
+    let asked = ingress.keys.as_ref().filter(|_| operation.need != Need::Nothing);
     let key =
         asked.map(|keys| keys.admit(request.headers().get(header::AUTHORIZATION).map(HeaderValue::as_bytes)));
     let quota = match &key {
@@ -71,9 +71,9 @@ pub fn enter(
         }
         // whoever has no key counts by address, refused or not
         _ if operation.always => None,
-        _ => front.addresses.as_ref().map(|buckets| {
+        _ => ingress.addresses.as_ref().map(|buckets| {
             let peer = request.extensions().get::<Peer>().copied();
-            let address = caller::of(peer, request.headers(), &front.trusted_proxies);
+            let address = client_address::of(peer, request.headers(), &ingress.trusted_proxies);
             Quota { name: "address", per_minute: buckets.per_minute(), left: buckets.take(address) }
         }),
     };
@@ -98,9 +98,9 @@ pub fn enter(
 
 /// What the key of a request is for: for operations that make checks of the caller's choice.
 #[derive(Clone, Debug, Default)]
-pub struct Permit(Option<Arc<Key>>);
+pub struct Authorization(Option<Arc<Key>>);
 
-impl Permit {
+impl Authorization {
     /// The permit of a request that was let in.
     pub fn of(request: &Request) -> Self {
         Self(request.extensions().get::<Arc<Key>>().cloned())

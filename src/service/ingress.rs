@@ -1,9 +1,9 @@
 //! What stands between a caller and the routes: who is let in, what is counted, what is logged.
 
-use super::admission::Admission;
+use super::concurrency_limit::ConcurrencyLimit;
 use super::keys::KeyRing;
 use super::operations::Operations;
-use super::rate::Buckets;
+use super::rate_limit::Buckets;
 use super::settings::Settings;
 use super::settings::values::Network;
 use super::telemetry::log::{LogRequests, RequestLog};
@@ -14,13 +14,13 @@ use std::time::Instant;
 
 /// Everything that the gate and the frame share.
 #[derive(Debug)]
-pub struct Front {
+pub struct Ingress {
     /// What is served.
     pub operations: Operations,
     /// The counts.
     pub metrics: Metrics,
     /// The requests that are being answered.
-    pub admission: Admission,
+    pub concurrency: ConcurrencyLimit,
     /// The keys; without them nobody is asked for one.
     pub keys: Option<KeyRing>,
     /// How often an address may ask.
@@ -41,14 +41,14 @@ pub struct Front {
     pub started: Instant,
 }
 
-impl Default for Front {
+impl Default for Ingress {
     /// Lets everyone in and logs nothing.
     fn default() -> Self {
         let operations = Operations::of_the_service();
         Self {
             metrics: Metrics::new(operations.all().len()),
             operations,
-            admission: Admission::new(u32::MAX),
+            concurrency: ConcurrencyLimit::new(u32::MAX),
             keys: None,
             addresses: None,
             trusted_proxies: Vec::new(),
@@ -62,12 +62,12 @@ impl Default for Front {
     }
 }
 
-impl Front {
+impl Ingress {
     /// As the settings say; the keys and the queue of traces are opened by whoever runs the service.
     pub fn of(settings: &Settings, keys: Option<KeyRing>, traces: Option<Traces>) -> Self {
         let origins = settings.cors_origins.iter().filter_map(|origin| origin.parse().ok()).collect();
         Self {
-            admission: Admission::new(settings.most_requests),
+            concurrency: ConcurrencyLimit::new(settings.most_requests),
             keys,
             addresses: settings.address_rate.map(Buckets::new),
             trusted_proxies: settings.trusted_proxies.clone(),

@@ -17,19 +17,19 @@ const NEXT: Duration = Duration::from_millis(50);
 
 /// What tells connections to finish.
 #[derive(Debug)]
-pub struct Farewell(watch::Sender<bool>);
+pub struct GracefulShutdown(watch::Sender<bool>);
 
 /// The ear of one connection.
 #[derive(Clone, Debug)]
 pub struct Told(watch::Receiver<bool>);
 
-impl Default for Farewell {
+impl Default for GracefulShutdown {
     fn default() -> Self {
         Self(watch::Sender::new(false))
     }
 }
 
-impl Farewell {
+impl GracefulShutdown {
     /// An ear for a connection; it is taken for open until that is dropped.
     pub fn told(&self) -> Told {
         Told(self.0.subscribe())
@@ -43,7 +43,7 @@ impl Farewell {
 }
 
 /// Serves a connection until it ends; once told, lets it finish what it has and take nothing more.
-pub async fn until_told<C: Future>(
+pub async fn serve_until_shutdown<C: Future>(
     connection: C,
     finish: impl Fn(Pin<&mut C>),
     begun: &AtomicBool,

@@ -4,13 +4,13 @@ use crate::support::{FILL, Reply, good, send};
 use axum::Router;
 use axum::body::Body;
 use axum::http::{Method, Request};
-use elbowroom::service::admission::{Admission, Admitted};
-use elbowroom::service::caller::Peer;
+use elbowroom::service::client_address::Peer;
+use elbowroom::service::concurrency_limit::{ConcurrencyLimit, RequestPermit};
 use elbowroom::service::keys::KeyRing;
 use elbowroom::service::keys::token::{NewKey, make};
-use elbowroom::service::rate::Buckets;
+use elbowroom::service::rate_limit::Buckets;
 use elbowroom::service::settings::values::Network;
-use elbowroom::service::{Front, Limits, Service, app};
+use elbowroom::service::{Ingress, Limits, Service, app};
 use serde_json::json;
 use std::fs;
 use std::path::PathBuf;
@@ -44,14 +44,14 @@ pub fn key(name: &str, scopes: &[&str], quota: Option<u32>, expires: Option<u64>
     (made.token, made.lines)
 }
 
-fn behind(front: Front) -> (Arc<Service>, Router) {
+fn behind(front: Ingress) -> (Arc<Service>, Router) {
     let service = Arc::new(Service::start_behind(front, Limits::default()).unwrap());
     (Arc::clone(&service), app(service))
 }
 
 fn ring(file: &str, lines: &str) -> KeyRing {
     let file = TestFile::new(file, lines);
-    let scopes = Front::default().operations.scopes().map(str::to_owned).collect();
+    let scopes = Ingress::default().operations.scopes().map(str::to_owned).collect();
     KeyRing::open(&file.0, scopes).unwrap()
 }
 
@@ -78,7 +78,7 @@ async fn without_a_known_key_in_force_nothing_is_computed_but_help_and_health_ar
     let (token, lines) = key("estimating", &["*"], None, None);
     let (expired, more) = key("old", &["*"], None, Some(1_000));
     let (service, app) =
-        behind(Front { keys: Some(ring("known", &format!("{lines}{more}"))), ..Front::default() });
+        behind(Ingress { keys: Some(ring("known", &format!("{lines}{more}"))), ..Ingress::default() });
     for (authorization, challenge) in [
         (None, "Bearer realm=\"elbowroom\""),
         (Some("Basic eDp5".to_owned()), "Bearer realm=\"elbowroom\""),
@@ -109,7 +109,7 @@ async fn without_a_known_key_in_force_nothing_is_computed_but_help_and_health_ar
         assert_eq!(ask(&app, Method::GET, open, &[]).await.status, 200, "{open}");
     }
     ask(&app, Method::GET, "/metrics", &[]).await.problem(401, "unauthorized");
-    assert_eq!(service.admission().inside(), 0);
+    assert_eq!(service.concurrency().inside(), 0);
 }
 
 #[tokio::test]
@@ -117,7 +117,7 @@ async fn a_key_is_for_its_scopes_only() {
     let (token, lines) = key("fill-only", &["outlet_box_fill"], None, None);
     let (metrics, more) = key("prometheus", &["metrics"], None, None);
     let (_, app) =
-        behind(Front { keys: Some(ring("scopes", &format!("{lines}\n{more}"))), ..Front::default() });
+        behind(Ingress { keys: Some(ring("scopes", &format!("{lines}\n{more}"))), ..Ingress::default() });
     let bearer = format!("Bearer {token}");
     let headers = [("authorization", bearer.as_str())];
     assert_eq!(fill(&app, &headers).await.status, 200);
@@ -137,7 +137,7 @@ async fn the_key_of_exercises_has_a_scope_of_its_own() {
     let (learner, lines) = key("learner", &["exercises", "grade", "worksheet"], None, None);
     let (teacher, more) = key("teacher", &["exercises", "grade", "worksheet", "answer_key"], None, None);
     let (_, app) =
-        behind(Front { keys: Some(ring("answer-key", &format!("{lines}\n{more}"))), ..Front::default() });
+        behind(Ingress { keys: Some(ring("answer-key", &format!("{lines}\n{more}"))), ..Ingress::default() });
     let post = async |token: &str, target: &str, body: serde_json::Value| {
         let request = Request::post(target)
             .header("content-type", "application/json")
@@ -165,7 +165,7 @@ async fn the_key_of_exercises_has_a_scope_of_its_own() {
 async fn a_key_makes_no_check_by_way_of_another_operation() {
     let scopes = ["outlet_box_fill", "edition_comparison", "box_review", "takeoff", "certify", "verify"];
     let (token, lines) = key("combined", &scopes, None, None);
-    let (_, app) = behind(Front { keys: Some(ring("combined", &lines)), ..Front::default() });
+    let (_, app) = behind(Ingress { keys: Some(ring("combined", &lines)), ..Ingress::default() });
     let bearer = format!("Bearer {token}");
     let post = async |target: &str, body: serde_json::Value| {
         let request =
@@ -211,7 +211,7 @@ async fn a_key_makes_no_check_by_way_of_another_operation() {
 #[tokio::test]
 async fn a_key_has_its_quota_and_says_what_is_left_of_it() {
     let (token, lines) = key("small", &["*"], Some(3), None);
-    let (_, app) = behind(Front { keys: Some(ring("quota", &lines)), ..Front::default() });
+    let (_, app) = behind(Ingress { keys: Some(ring("quota", &lines)), ..Ingress::default() });
     let bearer = format!("Bearer {token}");
     for left in ["2", "1", "0"] {
         let reply = fill(&app, &[("authorization", &bearer)]).await;
@@ -229,10 +229,10 @@ async fn a_key_has_its_quota_and_says_what_is_left_of_it() {
 
 #[tokio::test]
 async fn an_address_has_a_quota_and_a_proxy_is_only_believed_when_trusted() {
-    let front = Front {
+    let front = Ingress {
         addresses: Some(Buckets::new(2)),
         trusted_proxies: vec![Network::read("10.0.0.0/8").unwrap()],
-        ..Front::default()
+        ..Ingress::default()
     };
     let (_, app) = behind(front);
     let from = async |peer: &str, forwarded: &str| {
@@ -256,20 +256,20 @@ async fn an_address_has_a_quota_and_a_proxy_is_only_believed_when_trusted() {
 async fn guesses_at_keys_count_against_the_address() {
     let (_, lines) = key("some", &["*"], None, None);
     let keys = Some(ring("guesses", &lines));
-    let (service, app) = behind(Front { keys, addresses: Some(Buckets::new(5)), ..Front::default() });
+    let (service, app) = behind(Ingress { keys, addresses: Some(Buckets::new(5)), ..Ingress::default() });
     let mut statuses = Vec::new();
     for guess in 0..7 {
         let bearer = format!("Bearer elbowroom_{guess}");
         statuses.push(fill(&app, &[("authorization", &bearer)]).await.status.as_u16());
     }
     assert_eq!(statuses, [401, 401, 401, 401, 401, 429, 429]);
-    assert_eq!(service.admission().inside(), 0);
+    assert_eq!(service.concurrency().inside(), 0);
 }
 
 #[tokio::test]
 async fn what_is_too_much_at_once_is_turned_away_and_health_is_not() {
-    let (service, app) = behind(Front { admission: Admission::new(2), ..Front::default() });
-    let held = [Admitted::enter(&service, false), Admitted::enter(&service, false)];
+    let (service, app) = behind(Ingress { concurrency: ConcurrencyLimit::new(2), ..Ingress::default() });
+    let held = [RequestPermit::enter(&service, false), RequestPermit::enter(&service, false)];
     assert!(held.iter().all(Option::is_some));
     let reply = fill(&app, &[]).await;
     reply.problem(503, "overloaded");
@@ -279,7 +279,7 @@ async fn what_is_too_much_at_once_is_turned_away_and_health_is_not() {
     }
     drop(held);
     assert_eq!(fill(&app, &[]).await.status, 200);
-    assert_eq!(service.admission().inside(), 0);
+    assert_eq!(service.concurrency().inside(), 0);
 }
 
 #[tokio::test]
@@ -289,7 +289,7 @@ async fn pages_of_other_origins_may_call_only_when_their_origin_is_listed() {
         ("access-control-request-method", "POST"),
         ("access-control-request-headers", "content-type,authorization"),
     ];
-    let (_, closed) = behind(Front::default());
+    let (_, closed) = behind(Ingress::default());
     let reply = ask(&closed, Method::OPTIONS, FILL, &preflight).await;
     reply.problem(405, "method-not-allowed");
     assert_eq!(reply.header("access-control-allow-origin"), "");
@@ -302,7 +302,7 @@ async fn pages_of_other_origins_may_call_only_when_their_origin_is_listed() {
 
     let (_, lines) = key("some", &["*"], None, None);
     let origins = vec!["https://tools.example".parse().unwrap()];
-    let (_, app) = behind(Front { origins, keys: Some(ring("cors", &lines)), ..Front::default() });
+    let (_, app) = behind(Ingress { origins, keys: Some(ring("cors", &lines)), ..Ingress::default() });
     // a browser asks without the key
     let reply = ask(&app, Method::OPTIONS, FILL, &preflight).await;
     assert_eq!((reply.status.as_u16(), reply.body.len()), (204, 0));
@@ -323,7 +323,7 @@ async fn pages_of_other_origins_may_call_only_when_their_origin_is_listed() {
 
 #[tokio::test]
 async fn every_answer_carries_the_security_headers() {
-    let (_, app) = behind(Front { is_tls: true, ..Front::default() });
+    let (_, app) = behind(Ingress { is_tls: true, ..Ingress::default() });
     for target in ["/", "/docs/", "/openapi.json", "/v1/tables", "/metrics", "/nowhere", "/health/live"] {
         let reply = ask(&app, Method::GET, target, &[]).await;
         assert_eq!(reply.header("x-content-type-options"), "nosniff", "{target}");
@@ -333,6 +333,6 @@ async fn every_answer_carries_the_security_headers() {
         assert!(reply.header("strict-transport-security").starts_with("max-age="), "{target}");
         assert!(!reply.header("x-request-id").is_empty(), "{target}");
     }
-    let (_, app) = behind(Front::default());
+    let (_, app) = behind(Ingress::default());
     assert_eq!(ask(&app, Method::GET, "/", &[]).await.header("strict-transport-security"), "");
 }

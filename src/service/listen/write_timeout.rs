@@ -14,7 +14,7 @@ const LEAST: usize = 16 * 1024;
 
 /// A stream whose writes fail when next to nothing could be written for a while.
 #[derive(Debug)]
-pub struct Stall<S> {
+pub struct WriteTimeout<S> {
     stream: S,
     longest: Duration,
     waiting: Option<Waiting>,
@@ -26,7 +26,7 @@ struct Waiting {
     written: usize,
 }
 
-impl<S> Stall<S> {
+impl<S> WriteTimeout<S> {
     /// Gives a stream up after so long without progress.
     pub const fn new(stream: S, longest: Duration) -> Self {
         Self { stream, longest, waiting: None }
@@ -68,7 +68,7 @@ impl<S> Stall<S> {
     }
 }
 
-impl<S: AsyncRead + Unpin> AsyncRead for Stall<S> {
+impl<S: AsyncRead + Unpin> AsyncRead for WriteTimeout<S> {
     fn poll_read(
         mut self: Pin<&mut Self>,
         context: &mut Context<'_>,
@@ -78,7 +78,7 @@ impl<S: AsyncRead + Unpin> AsyncRead for Stall<S> {
     }
 }
 
-impl<S: AsyncWrite + Unpin> AsyncWrite for Stall<S> {
+impl<S: AsyncWrite + Unpin> AsyncWrite for WriteTimeout<S> {
     fn poll_write(
         mut self: Pin<&mut Self>,
         context: &mut Context<'_>,
@@ -130,7 +130,7 @@ mod tests {
     #[tokio::test]
     async fn a_write_that_nobody_reads_fails_and_one_that_is_read_slowly_does_not() {
         let (near, far) = duplex(LEAST);
-        let mut near = Stall::new(near, Duration::from_millis(200));
+        let mut near = WriteTimeout::new(near, Duration::from_millis(200));
         let slow = tokio::spawn(read(far, LEAST, 6));
         near.write_all(&vec![1; 6 * LEAST]).await.unwrap();
         let _far = slow.await.unwrap();
@@ -141,13 +141,13 @@ mod tests {
     #[tokio::test]
     async fn a_write_of_which_a_few_bytes_are_read_now_and_then_fails() {
         let (near, far) = duplex(16);
-        let mut near = Stall::new(near, Duration::from_millis(200));
+        let mut near = WriteTimeout::new(near, Duration::from_millis(200));
         let _slow = tokio::spawn(read(far, 16, 1000));
         let error = near.write_all(&[1; 1600]).await.unwrap_err();
         assert_eq!(error.kind(), io::ErrorKind::TimedOut);
         // as much in small parts, each of which is all there is, is no stall
         let (near, far) = duplex(16);
-        let mut near = Stall::new(near, Duration::from_millis(200));
+        let mut near = WriteTimeout::new(near, Duration::from_millis(200));
         let _slow = tokio::spawn(read(far, 16, 1000));
         for _ in 0..6 {
             near.write_all(&[1; 16]).await.unwrap();
