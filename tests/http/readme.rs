@@ -1,17 +1,24 @@
-//! The README's requests give the README's answers.
+//! The requests of the README and of the guide give the answers that are shown there.
 
 use super::support::ask;
 use axum::http::Method;
 use serde_json::Value;
 
-const README: &str = include_str!("../../README.md");
+/// The pages that show requests with their answers.
+const PAGES: [&str; 5] = [
+    include_str!("../../README.md"),
+    include_str!("../../openapi/guide/pull-boxes.md"),
+    include_str!("../../openapi/guide/languages.md"),
+    include_str!("../../openapi/guide/teaching.md"),
+    include_str!("../../openapi/guide/certificates.md"),
+];
 
-/// A curl command of the README: its target without the host, its headers, and its body.
+/// A curl command of a page: its target without the host, its headers, and its body.
 type Command = (String, Vec<(&'static str, &'static str)>, String);
 
-fn commands() -> Vec<Command> {
-    README
-        .split("```sh\n")
+/// The commands of a page that post a body in its text.
+fn commands(page: &'static str) -> Vec<Command> {
+    page.split("```sh\n")
         .skip(1)
         .filter_map(|block| block.split("```").next())
         .filter(|block| block.starts_with("curl"))
@@ -25,10 +32,9 @@ fn commands() -> Vec<Command> {
         .collect()
 }
 
-/// The answers that the README shows, abridged.
-fn answers() -> Vec<Value> {
-    README
-        .split("```json\n")
+/// The answers that a page shows, abridged.
+fn answers(page: &str) -> Vec<Value> {
+    page.split("```json\n")
         .skip(1)
         .map(|block| serde_json::from_str(block.split("```").next().unwrap()).unwrap())
         .collect()
@@ -54,12 +60,14 @@ fn shows(shown: &Value, real: &Value, at: &str) {
 
 #[tokio::test]
 async fn every_request_gives_the_answer_that_is_shown() {
-    let (commands, answers) = (commands(), answers());
-    assert!(!commands.is_empty());
-    assert_eq!(commands.len(), answers.len());
-    for ((target, headers, body), shown) in commands.into_iter().zip(answers) {
-        let reply = ask(Method::POST, &target, &headers, body).await;
-        assert_eq!(reply.status, 200, "{target}");
-        shows(&shown, &reply.json(), "");
+    for page in PAGES {
+        let (commands, answers) = (commands(page), answers(page));
+        assert!(!commands.is_empty(), "{page}");
+        assert_eq!(commands.len(), answers.len(), "{page}");
+        for ((target, headers, body), shown) in commands.into_iter().zip(answers) {
+            let reply = ask(Method::POST, &target, &headers, body).await;
+            assert_eq!(reply.status, 200, "{target}");
+            shows(&shown, &reply.json(), "");
+        }
     }
 }
