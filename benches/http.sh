@@ -20,7 +20,7 @@ finish() {
 }
 trap finish EXIT
 
-cargo build --release --locked --bin elbowroom --example bare_handler
+cargo build --profile dist --locked --bin elbowroom --example bare_handler
 venv=target/bench-venv
 if [ ! -x $venv/bin/uvicorn ]; then
     python3 -m venv $venv
@@ -28,9 +28,9 @@ if [ ! -x $venv/bin/uvicorn ]; then
 fi
 
 # with the default layers: limits, request ids, panic guard, metrics; requests that succeed are not logged
-taskset -c 0 target/release/elbowroom --bind 127.0.0.1:18081 >"$work/service.log" 2>&1 &
+taskset -c 0 target/dist/elbowroom --bind 127.0.0.1:18081 >"$work/service.log" 2>&1 &
 servers+=($!)
-taskset -c 0 target/release/examples/bare_handler 127.0.0.1:18082 "$BODY" >"$work/bare.log" 2>&1 &
+taskset -c 0 target/dist/examples/bare_handler 127.0.0.1:18082 "$BODY" >"$work/bare.log" 2>&1 &
 servers+=($!)
 taskset -c 0 $venv/bin/uvicorn --app-dir benches/http ordinary:app --port 18083 --no-access-log --log-level warning \
     >"$work/ordinary.log" 2>&1 &

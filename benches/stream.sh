@@ -19,8 +19,8 @@ finish() {
 }
 trap finish EXIT
 
-cargo build --release --locked --bin elbowroom
-service=target/release/elbowroom
+cargo build --profile dist --locked --bin elbowroom
+service=target/dist/elbowroom
 venv=target/bench-venv
 if [ ! -x $venv/bin/uvicorn ]; then
     python3 -m venv $venv

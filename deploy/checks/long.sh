@@ -1,0 +1,28 @@
+#!/usr/bin/env bash
+# What takes longer than a change should wait for: run it before a release, on a machine that does nothing else, and commit what it
+# prints as deploy/checks/long.txt. Needs what .ci/run needs.
+#
+#     bash deploy/checks/long.sh | tee deploy/checks/long.txt
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+
+step() { printf '\n== %s\n' "$*"; }
+
+echo "at $(git rev-parse --short HEAD)$(git diff --quiet HEAD -- ':!deploy/checks/long.txt' || echo ' and uncommitted changes'), $(nproc) processors, $(rustc --version | cut -d' ' -f1,2)"
+
+step "the program as it ships"
+cargo build --quiet --profile dist --locked
+binary=target/dist/elbowroom
+du -h "$binary" | cut -f1
+
+step "100,000 exercises of each topic"
+ELBOWROOM_EXERCISES=100000 cargo test --quiet --profile dist --locked --test engine exercises | grep "test result"
+
+step "ten minutes at 80 % of capacity: no error, no growth of memory"
+python3 tests/load.py "$binary" 600
+
+step "ten minutes of fuzzing, guided by what is reached"
+fuzz/run.sh 600
+
+step "one request over HTTP, beside a bare handler and the ordinary alternative"
+bash benches/http.sh
