@@ -183,7 +183,7 @@ pub fn answer<'a, C: Check>(
     request: &'a C::Request,
     evaluation: &'a Evaluation<C::Outcome>,
     explain: Explain,
-    words: &'a Catalogue,
+    messages: &'a Catalogue,
 ) -> Answer<'a, C::Outcome> {
     let terms = C::terms(request);
     let Evaluation { verdict, outcome, findings, proof, cautions } = evaluation;
@@ -192,7 +192,7 @@ pub fn answer<'a, C: Check>(
     let derivation = match explain {
         Explain::Full => Some(ProofView::Full(proof.into())),
         Explain::Summary => {
-            Some(ProofView::Summary(SummaryView { summary: summary::sentences(proof, words) }))
+            Some(ProofView::Summary(SummaryView { summary: summary::sentences(proof, messages) }))
         }
         Explain::None => None,
     };
@@ -204,17 +204,17 @@ pub fn answer<'a, C: Check>(
         findings: edition_finding(terms.edition)
             .into_iter()
             .chain(findings)
-            .map(|finding| view_of(finding, terms.edition, words))
+            .map(|finding| view_of(finding, terms.edition, messages))
             .collect(),
-        reasons: reasons(proof, words),
-        interpretations: interpretations::<C>(request, proof, *verdict, words),
+        reasons: reasons(proof, messages),
+        interpretations: interpretations::<C>(request, proof, *verdict, messages),
         derivation,
         cautions: unverified
             .into_iter()
             .chain(amended)
             .chain(Caution::USUAL)
             .chain(cautions.iter().copied())
-            .map(|caution| words.fixed(caution.key()))
+            .map(|caution| messages.fixed(caution.key()))
             .collect(),
         ruleset: Ruleset::of(terms.edition, terms.amendments),
     }
@@ -228,13 +228,13 @@ fn edition_finding(edition: Edition) -> Option<&'static Finding> {
     (!edition.is_verified()).then(|| &*UNVERIFIED)
 }
 
-fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> FindingView<'a> {
+fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> FindingView<'a> {
     let Finding { rule, status, at, supply, step, .. } = finding;
     FindingView {
         rule: rule.id,
         citation: rule.citation(edition),
         status: *status,
-        message: told(finding, words),
+        message: message_of(finding, messages),
         at,
         supply,
         step: *step,
@@ -242,36 +242,37 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, words: &Catalogue) -> Fin
 }
 
 /// A finding as a sentence.
-pub fn told(finding: &Finding, words: &Catalogue) -> String {
-    let named = finding.arguments.iter().map(|(name, argument)| (*name, Told { argument, words }));
-    words.sentence(finding.message, named)
+pub fn message_of(finding: &Finding, messages: &Catalogue) -> String {
+    let named =
+        finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArgument { argument, messages }));
+    messages.sentence(finding.message, named)
 }
 
 /// An argument as a sentence writes it.
-struct Told<'a> {
+struct LocalizedArgument<'a> {
     argument: &'a Argument,
-    words: &'a Catalogue,
+    messages: &'a Catalogue,
 }
 
-impl fmt::Display for Told<'_> {
+impl fmt::Display for LocalizedArgument<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.argument {
             Argument::Text(text) => f.write_str(text),
             Argument::Name(name) => f.write_str(name),
             Argument::Words(keys) => keys.iter().enumerate().try_for_each(|(index, key)| {
                 f.write_str(if index == 0 { "" } else { ", " })?;
-                f.write_str(self.words.fixed(key))
+                f.write_str(self.messages.fixed(key))
             }),
             Argument::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
             Argument::Takings(takings) => takings.iter().enumerate().try_for_each(|(index, taking)| {
                 f.write_str(if index == 0 { "" } else { "; " })?;
-                tell_taking(taking, f)
+                write_taking(taking, f)
             }),
         }
     }
 }
 
-fn tell_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+fn write_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
     let Taking { names, size, allowances, each } = taking;
     for (index, name) in names.iter().enumerate() {
         f.write_str(if index == 0 { "" } else { ", " })?;
@@ -282,13 +283,13 @@ fn tell_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
 }
 
 /// Each reason of the proof once, in words.
-fn reasons<'a>(proof: &Derivation, words: &'a Catalogue) -> Vec<ReasonView<'a>> {
+fn reasons<'a>(proof: &Derivation, messages: &'a Catalogue) -> Vec<ReasonView<'a>> {
     let mut reasons: Vec<ReasonView<'a>> = Vec::new();
     for step in proof.steps() {
         if let Operation::DoesNotApply { because } = step.operation
             && !reasons.iter().any(|known| known.because == because)
         {
-            reasons.push(ReasonView { because, message: words.reason(because) });
+            reasons.push(ReasonView { because, message: messages.reason(because) });
         }
     }
     reasons
@@ -299,7 +300,7 @@ fn interpretations<'a, C: Check>(
     request: &C::Request,
     proof: &Derivation,
     verdict: Option<Verdict>,
-    words: &'a Catalogue,
+    messages: &'a Catalogue,
 ) -> Vec<InterpretationView<'a>> {
     let book = proof.rulebook();
     let others = |point: Point| {
@@ -317,7 +318,7 @@ fn interpretations<'a, C: Check>(
         InterpretationView {
             point: point.name(),
             rule: point.rule().id,
-            question: words.fixed(point.question()),
+            question: messages.fixed(point.question()),
             reading: point.readings()[usize::from(followed)],
             is_default: followed == 0,
             changes_verdict: alternatives.iter().any(|other| other.verdict != verdict),

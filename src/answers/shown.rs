@@ -5,19 +5,19 @@ use serde_json::{Map, Value};
 
 type Members = Map<String, Value>;
 
-/// An answer, and the words in which its values are told.
+/// An answer, and the messages that put its values in words.
 #[derive(Clone, Copy, Debug)]
 pub struct Shown<'a> {
     /// The answer.
     pub answer: &'a Value,
-    /// The words.
-    pub words: &'a Catalogue,
+    /// The messages of the language.
+    pub messages: &'a Catalogue,
 }
 
 impl Shown<'_> {
     /// A member or a word as a label.
     pub fn label(&self, name: &str) -> String {
-        self.words.label(name).into_owned()
+        self.messages.label(name).into_owned()
     }
 
     /// A value on one line, by the member that it is.
@@ -25,16 +25,16 @@ impl Shown<'_> {
     /// ```
     /// use elbowroom::{answers::Shown, i18n::Catalogue};
     /// let answer = serde_json::json!({"required": {"value": 23.0, "unit": "in3", "step": "s4"}});
-    /// let shown = Shown { answer: &answer, words: Catalogue::english() };
+    /// let shown = Shown { answer: &answer, messages: Catalogue::english() };
     /// assert_eq!(shown.plain("required", &answer["required"]), "23 in³");
     /// ```
     pub fn plain(&self, name: &str, value: &Value) -> String {
         match value {
             Value::Null => "–".to_owned(),
-            Value::Bool(truth) => self.words.fixed(if *truth { "text-yes" } else { "text-no" }).to_owned(),
+            Value::Bool(truth) => self.messages.fixed(if *truth { "text-yes" } else { "text-no" }).to_owned(),
             Value::Number(_) => plain_number(value),
             Value::String(text) => match name {
-                "rule" => self.words.rule_title(text),
+                "rule" => self.messages.rule_title(text),
                 "because" => self.reason(text),
                 "what" | "kind" | "verdict" | "status" => self.label(text),
                 _ => text.clone(),
@@ -48,11 +48,11 @@ impl Shown<'_> {
 
     fn reason(&self, because: &str) -> String {
         let reasons = self.answer.get("reasons").and_then(Value::as_array);
-        let told = reasons
+        let reason = reasons
             .into_iter()
             .flatten()
             .find(|reason| reason.get("because").and_then(Value::as_str) == Some(because));
-        told.and_then(|reason| reason.get("message")?.as_str()).unwrap_or(because).to_owned()
+        reason.and_then(|reason| reason.get("message")?.as_str()).unwrap_or(because).to_owned()
     }
 }
 

@@ -9,22 +9,22 @@ fn case() -> Case {
 }
 
 #[test]
-fn a_case_that_is_bent_is_shown_as_differing_with_both_values() {
+fn a_case_that_is_altered_is_shown_as_differing_with_both_values() {
     let good = case();
     let examined = AuditedCase::of(&good, None, examine::<OutletFill>);
     assert!(examined.agrees() && examined.evaluations.len() == good.editions.len());
-    let mut bent = good.clone();
-    let (pointer, expected) = bent.expect.iter_mut().next().unwrap();
+    let mut altered = good.clone();
+    let (pointer, expected) = altered.expect.iter_mut().next().unwrap();
     let pointer = pointer.clone();
-    *expected = json!("bent");
-    let examined = AuditedCase::of(&bent, None, examine::<OutletFill>);
+    *expected = json!("altered");
+    let examined = AuditedCase::of(&altered, None, examine::<OutletFill>);
     let mut summary = AuditSummary::default();
     summary.add(&examined);
     assert_eq!((summary.agreeing, summary.differing), (0, good.editions.len()));
     for examined in &examined.evaluations {
         let value = examined.values.iter().find(|value| value.pointer == pointer).unwrap();
         assert!(!value.agrees && !examined.agrees);
-        assert_eq!(value.expected, json!("bent"));
+        assert_eq!(value.expected, json!("altered"));
         assert!(same(value.computed.as_ref().unwrap(), &good.expect[&pointer]));
         assert!(examined.proof.as_ref().unwrap().replays);
     }
@@ -32,15 +32,15 @@ fn a_case_that_is_bent_is_shown_as_differing_with_both_values() {
 
 #[test]
 fn what_is_nowhere_in_the_answer_differs_and_what_is_refused_says_why() {
-    let mut bent = case();
-    bent.expect.insert("/nowhere".to_owned(), json!(null));
-    let examined = examine::<OutletFill>(&bent, Edition::E2023);
+    let mut altered = case();
+    altered.expect.insert("/nowhere".to_owned(), json!(null));
+    let examined = examine::<OutletFill>(&altered, Edition::E2023);
     let value = examined.values.iter().find(|value| value.pointer == "/nowhere").unwrap();
     assert!(!value.agrees && value.computed.is_none() && !examined.agrees);
     for (member, value) in [("units", json!("cubits")), ("edition_of", json!(1))] {
-        let mut bent = case();
-        bent.request.insert(member.to_owned(), value);
-        let examined = examine::<OutletFill>(&bent, Edition::E2023);
+        let mut altered = case();
+        altered.request.insert(member.to_owned(), value);
+        let examined = examine::<OutletFill>(&altered, Edition::E2023);
         assert!(!examined.agrees && examined.proof.is_none(), "{member}");
         assert!(examined.refused.is_some_and(|why| why.contains(' ')), "{member}");
     }

@@ -84,12 +84,12 @@ mod tests {
     fn a_report_shows_every_difference_and_does_not_agree() {
         let mut cases = cases().unwrap()[..2].to_vec();
         assert!(report(&cases).1);
-        cases[0].expect.insert("/verdict".to_owned(), json!("bent"));
+        cases[0].expect.insert("/verdict".to_owned(), json!("altered"));
         cases[1].request.insert("nothing".to_owned(), json!(1));
         let (report, agrees) = report(&cases);
         assert!(!agrees);
         let text = crate::command::report::of_members(&report);
-        for part in [&cases[0].name, &cases[1].name, "bent", "unknown field"] {
+        for part in [&cases[0].name, &cases[1].name, "altered", "unknown field"] {
             assert!(text.contains(part), "{part}: {text}");
         }
         let differing: u64 =

@@ -24,8 +24,8 @@ pub(super) struct Span {
 
 impl Span {
     /// A figure of an answer, in a sentence that names it as `figure`.
-    pub fn of(figure: Figure, key: &str, words: &Catalogue) -> Self {
-        Self { size: approximate(figure.value), told: told_of(key, figure, words) }
+    pub fn of(figure: Figure, key: &str, messages: &Catalogue) -> Self {
+        Self { size: approximate(figure.value), told: told_of(key, figure, messages) }
     }
 }
 
@@ -37,11 +37,11 @@ pub(super) struct Balance {
 
 impl Balance {
     /// What a margin of an answer says: left, or short where it is below zero.
-    pub fn of(margin: Figure, words: &Catalogue) -> Self {
+    pub fn of(margin: Figure, messages: &Catalogue) -> Self {
         let short = margin.value < Decimal::ZERO;
         let size = if short { margin.value.negated() } else { margin.value };
         let key = if short { "drawing-short" } else { "drawing-left" };
-        Self { told: words.sentence(key, [("figure", figure(size, margin.unit))]), short }
+        Self { told: messages.sentence(key, [("figure", figure(size, margin.unit))]), short }
     }
 }
 
@@ -156,7 +156,7 @@ impl Gauge {
 
     /// What each share is, with its rule at the right edge.
     pub fn legend(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
-        let words = sheet.words();
+        let messages = sheet.messages();
         let mut y = top;
         for (place, share) in self.shares.iter().enumerate().take(MOST_LISTED) {
             sheet.rectangle(at(MARGIN, y), 26.0, 14.0, Look::Filling(place));
@@ -169,7 +169,7 @@ impl Gauge {
         }
         let more = self.shares.len().saturating_sub(MOST_LISTED);
         if more > 0 {
-            let told = words.sentence("drawing-more-lines", [("number", more)]);
+            let told = messages.sentence("drawing-more-lines", [("number", more)]);
             sheet.text(at(MARGIN + NUMBERS, y + 12.0), Anchor::Start, Letters::Small, &told);
             shown.push(told);
             y += ROW;
@@ -202,17 +202,17 @@ pub(super) fn row(
 }
 
 /// Where a rule stands in an edition, in words; nothing where it does not.
-pub(super) fn citation_of(rule: &Rule, edition: Edition, words: &Catalogue) -> String {
-    rule.citation(edition).map(|citation| words.citation(&citation.to_string())).unwrap_or_default()
+pub(super) fn citation_of(rule: &Rule, edition: Edition, messages: &Catalogue) -> String {
+    rule.citation(edition).map(|citation| messages.citation(&citation.to_string())).unwrap_or_default()
 }
 
 /// The same of the rule with a name.
-pub(super) fn citation_named(id: &str, edition: Edition, words: &Catalogue) -> String {
+pub(super) fn citation_named(id: &str, edition: Edition, messages: &Catalogue) -> String {
     let rule = rules().find(|rule| rule.id == id);
-    rule.map(|rule| citation_of(rule, edition, words)).unwrap_or_default()
+    rule.map(|rule| citation_of(rule, edition, messages)).unwrap_or_default()
 }
 
 /// A sentence that names a figure.
-pub(super) fn told_of(key: &str, of: Figure, words: &Catalogue) -> String {
-    words.sentence(key, [("figure", figure(of.value, of.unit))])
+pub(super) fn told_of(key: &str, of: Figure, messages: &Catalogue) -> String {
+    messages.sentence(key, [("figure", figure(of.value, of.unit))])
 }

@@ -25,7 +25,7 @@ use crate::i18n::Catalogue;
 /// A check whose answers can be drawn.
 pub trait Drawn: Check {
     /// The drawing of a request and what it came to: one SVG document.
-    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, words: &Catalogue) -> String;
+    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, messages: &Catalogue) -> String;
 }
 
 /// Draws a request under the rulebook that it asks for.
@@ -38,6 +38,6 @@ pub trait Drawn: Check {
 /// let svg = drawing::draw::<OutletFill>(&request, Catalogue::english());
 /// assert!(svg.starts_with("<svg ") && svg.contains("9 in³"));
 /// ```
-pub fn draw<C: Drawn>(request: &C::Request, words: &Catalogue) -> String {
-    C::draw(request, &crate::checks::evaluate::<C>(request), words)
+pub fn draw<C: Drawn>(request: &C::Request, messages: &Catalogue) -> String {
+    C::draw(request, &crate::checks::evaluate::<C>(request), messages)
 }

@@ -20,10 +20,10 @@ impl Drawn for OutletFill {
     fn draw(
         request: &OutletFillRequest,
         evaluation: &Evaluation<OutletFillOutcome>,
-        words: &Catalogue,
+        messages: &Catalogue,
     ) -> String {
-        let mut sheet = Sheet::new(words, WIDTH);
-        let title = words.fixed("drawing-outlet-title");
+        let mut sheet = Sheet::new(messages, WIDTH);
+        let title = messages.fixed("drawing-outlet-title");
         head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
         let spaces: Vec<(&SpaceFill, Volume, Gauge)> = evaluation
             .outcome
@@ -31,7 +31,7 @@ impl Drawn for OutletFill {
             .iter()
             .map(|space| {
                 let volume = Volume::of(&evaluation.proof, space);
-                (space, volume, gauge(space, volume, request.edition, words))
+                (space, volume, gauge(space, volume, request.edition, messages))
             })
             .collect();
         // one scale for all spaces, so that they can be compared
@@ -41,7 +41,7 @@ impl Drawn for OutletFill {
         for (space, volume, gauge) in &spaces {
             y = draw_space(&mut sheet, (space, *volume), gauge, scale, y, &mut shown);
         }
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, words);
+        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
         sheet.done(y + MARGIN / 2.0, title, &description)
     }
 }
@@ -55,15 +55,15 @@ fn draw_space(
     top: f64,
     shown: &mut Vec<String>,
 ) -> f64 {
-    let words = sheet.words();
+    let messages = sheet.messages();
     let mut y = top;
     if let Some(id) = &space.id {
         y += 16.0;
-        let named = words.sentence("drawing-space", [("space", id)]);
+        let named = messages.sentence("drawing-space", [("space", id)]);
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &short_text(&named, 80));
         shown.push(format!("{named}:"));
     }
-    let made_of = volume.told(words);
+    let made_of = volume.told(messages);
     if !made_of.is_empty() {
         y += 16.0;
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, &made_of);
@@ -77,35 +77,35 @@ fn draw_space(
 }
 
 /// What a space requires of what it has.
-fn gauge(space: &SpaceFill, volume: Volume, edition: Edition, words: &Catalogue) -> Gauge {
-    let mut taken = Span::of(space.required, "drawing-outlet-required", words);
+fn gauge(space: &SpaceFill, volume: Volume, edition: Edition, messages: &Catalogue) -> Gauge {
+    let mut taken = Span::of(space.required, "drawing-outlet-required", messages);
     if let Some(percent) = space.percent_used {
-        taken.told = format!("{} · {}", taken.told, told_of("drawing-used", percent, words));
+        taken.told = format!("{} · {}", taken.told, told_of("drawing-used", percent, messages));
     }
     Gauge {
         whole: None,
-        most: space.available.map(|available| Span::of(available, "drawing-outlet-available", words)),
+        most: space.available.map(|available| Span::of(available, "drawing-outlet-available", messages)),
         joint: volume.joint(),
         taken,
-        balance: space.margin.map(|margin| Balance::of(margin, words)),
-        shares: shares(&space.tally, edition, words),
+        balance: space.margin.map(|margin| Balance::of(margin, messages)),
+        shares: shares(&space.tally, edition, messages),
         bar: BAR,
     }
 }
 
 /// The shares of what is counted by volume.
-pub(super) fn shares(tally: &[TallyLine], edition: Edition, words: &Catalogue) -> Vec<Share> {
+pub(super) fn shares(tally: &[TallyLine], edition: Edition, messages: &Catalogue) -> Vec<Share> {
     let share = |line: &TallyLine| Share {
-        told: told_of_line(line, words),
-        citation: citation_named(line.rule, edition, words),
+        told: told_of_line(line, messages),
+        citation: citation_named(line.rule, edition, messages),
         size: approximate(line.volume.value),
     };
     tally.iter().map(share).collect()
 }
 
 /// `Conductors, 12 AWG: 4 × 2.25 in³ = 9 in³`.
-fn told_of_line(line: &TallyLine, words: &Catalogue) -> String {
-    let what = words.label(&name_of(line.what));
+fn told_of_line(line: &TallyLine, messages: &Catalogue) -> String {
+    let what = messages.label(&name_of(line.what));
     let TallyLine { size, allowances, each, volume, .. } = line;
     let ids: Vec<&str> = line.ids.iter().map(|id| id.as_str()).collect();
     let ids = if ids.is_empty() { String::new() } else { format!(" ({})", ids.join(", ")) };
@@ -152,7 +152,7 @@ impl Volume {
     }
 
     /// What it is made of, where that is more than the box.
-    fn told(self, words: &Catalogue) -> String {
+    fn told(self, messages: &Catalogue) -> String {
         let parts: Vec<String> = [
             ("drawing-outlet-own", self.own),
             ("drawing-outlet-sections", self.sections),
@@ -160,7 +160,7 @@ impl Volume {
             ("drawing-outlet-shared", self.shared),
         ]
         .into_iter()
-        .filter_map(|(key, part)| Some(told_of(key, part?, words)))
+        .filter_map(|(key, part)| Some(told_of(key, part?, messages)))
         .collect();
         if parts.len() > 1 { parts.join(" · ") } else { String::new() }
     }
@@ -173,20 +173,20 @@ pub(super) fn left_out(
     top: f64,
     shown: &mut Vec<String>,
 ) -> f64 {
-    let words = sheet.words();
+    let messages = sheet.messages();
     let mut y = top;
     let mut told: Vec<String> = Vec::new();
     for left_out in not_counted {
-        let what = words.label(&name_of(left_out.what));
-        let text = format!("{what}: {}", words.reason(left_out.because));
+        let what = messages.label(&name_of(left_out.what));
+        let text = format!("{what}: {}", messages.reason(left_out.because));
         if !told.contains(&text) {
             told.push(text);
         }
     }
     if !told.is_empty() {
         y += 12.0;
-        sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &words.label("not_counted"));
-        shown.push(format!("{}:", words.label("not_counted")));
+        sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &messages.label("not_counted"));
+        shown.push(format!("{}:", messages.label("not_counted")));
     }
     for text in told {
         let letters = letters_in(WIDTH - 2.0 * MARGIN, Letters::Small, &text);

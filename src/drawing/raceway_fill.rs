@@ -30,18 +30,18 @@ impl Drawn for RacewayFill {
     fn draw(
         request: &RacewayFillRequest,
         evaluation: &Evaluation<RacewayFillOutcome>,
-        words: &Catalogue,
+        messages: &Catalogue,
     ) -> String {
-        let mut sheet = Sheet::new(words, WIDTH);
-        let title = words.fixed("drawing-raceway-title");
+        let mut sheet = Sheet::new(messages, WIDTH);
+        let title = messages.fixed("drawing-raceway-title");
         head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
-        let page = Page { request, evaluation, raceway: Raceway::of(request, evaluation), words };
+        let page = Page { request, evaluation, raceway: Raceway::of(request, evaluation), messages };
         let mut shown = Vec::new();
         let y = page.section(&mut sheet, &mut shown);
         let gauge = page.gauge();
         let y = gauge.draw(&mut sheet, Gauge::scale_of([&gauge], WIDTH), y, &mut shown);
         let y = gauge.legend(&mut sheet, y, &mut shown);
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, words);
+        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
         sheet.done(y + MARGIN, title, &description)
     }
 }
@@ -95,12 +95,12 @@ struct Page<'a> {
     request: &'a RacewayFillRequest,
     evaluation: &'a Evaluation<RacewayFillOutcome>,
     raceway: Option<Raceway>,
-    words: &'a Catalogue,
+    messages: &'a Catalogue,
 }
 
 impl Page<'_> {
     fn citation(&self, rule: &Rule) -> String {
-        citation_of(rule, self.request.edition, self.words)
+        citation_of(rule, self.request.edition, self.messages)
     }
 
     const fn proof(&self) -> &Derivation {
@@ -111,7 +111,7 @@ impl Page<'_> {
         let bundle = |line: &RacewayTallyLine| {
             let measured = line.diameter.map(|diameter| approximate(diameter.value) / 2.0);
             Bundle {
-                told: told_of_line(line, self.words),
+                told: told_of_line(line, self.messages),
                 count: approximate(line.count.value).max(0.0) as usize,
                 radius: measured.unwrap_or_else(|| radius_of(line.each)),
             }
@@ -121,7 +121,7 @@ impl Page<'_> {
 
     /// Draws the raceway with the facts beside it, and below it what found no place; gives back where the next begins.
     fn section(&self, sheet: &mut Sheet<'_>, shown: &mut Vec<String>) -> f64 {
-        let words = self.words;
+        let messages = self.messages;
         let bundles = self.bundles();
         let inside = self.raceway.as_ref().map_or(0.0, |raceway| raceway.radius);
         let section = CrossSection::new(&bundles, inside, ROUND);
@@ -134,7 +134,7 @@ impl Page<'_> {
             y += 2.0 * section.radius() + 22.0;
             if let Some(diameter) = raceway.inside.and_then(|inside| diameter_in(self.proof(), inside)) {
                 let [from, to] = [-section.radius(), section.radius()].map(|side| at(centre.x + side, y));
-                let told = told_of("drawing-raceway-diameter", diameter, words);
+                let told = told_of("drawing-raceway-diameter", diameter, messages);
                 sheet.dimension(from, to, Letters::Plain, &told);
                 shown.push(format!("{told}."));
                 y += 18.0;
@@ -156,22 +156,22 @@ impl Page<'_> {
 
     /// What must be said of a drawing that shows less than there is, or more.
     fn remarks(&self, section: &CrossSection<'_>) -> Vec<String> {
-        let words = self.words;
+        let messages = self.messages;
         let mut remarks = Vec::new();
         match &self.raceway {
-            None => remarks.push(words.fixed("drawing-raceway-none").to_owned()),
+            None => remarks.push(messages.fixed("drawing-raceway-none").to_owned()),
             Some(raceway) if raceway.assumed => {
                 let sized = self.request.raceway.is_some_and(|given| given.trade_size.is_some());
                 let key = if sized { "drawing-raceway-without-figures" } else { "drawing-raceway-assumed" };
-                remarks.push(words.sentence(key, [("raceway", &raceway.name)]));
+                remarks.push(messages.sentence(key, [("raceway", &raceway.name)]));
             }
             Some(_) => {}
         }
         if section.is_crowded() {
             let number = section.number();
-            remarks.push(words.sentence("drawing-raceway-as-areas", [("number", number)]));
+            remarks.push(messages.sentence("drawing-raceway-as-areas", [("number", number)]));
         } else if self.raceway.is_some() {
-            remarks.push(words.fixed("drawing-raceway-lie").to_owned());
+            remarks.push(messages.fixed("drawing-raceway-lie").to_owned());
         }
         remarks
     }
@@ -184,11 +184,11 @@ impl Page<'_> {
         top: f64,
         shown: &mut Vec<String>,
     ) -> f64 {
-        let words = self.words;
+        let messages = self.messages;
         let mut y = top + 10.0;
         let short = self.raceway.is_some();
         if short {
-            let told = words.sentence("drawing-raceway-no-place", [("number", section.beside())]);
+            let told = messages.sentence("drawing-raceway-no-place", [("number", section.beside())]);
             sheet.text(at(MARGIN, y), Anchor::Start, Letters::Short, &told);
             shown.push(told);
             y += 10.0;
@@ -198,7 +198,7 @@ impl Page<'_> {
         y = end;
         if more > 0 {
             y += 18.0;
-            let told = words.sentence("drawing-raceway-more", [("number", more)]);
+            let told = messages.sentence("drawing-raceway-more", [("number", more)]);
             sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, &told);
             shown.push(told);
         }
@@ -207,13 +207,13 @@ impl Page<'_> {
 
     /// The column of facts; gives back where it ends.
     fn facts(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
-        let words = self.words;
+        let messages = self.messages;
         let outcome = &self.evaluation.outcome;
         let mut column = Column { y: top, shown };
         if let Some(raceway) = &self.raceway {
             column.line(sheet, Letters::Strong, &raceway.name);
         }
-        let number = words.sentence("drawing-raceway-number", [("number", outcome.number.value)]);
+        let number = messages.sentence("drawing-raceway-number", [("number", outcome.number.value)]);
         column.line(sheet, Letters::Plain, &number);
         if let Some(fill) = &outcome.fill {
             self.of_fill(sheet, fill, &mut column);
@@ -223,14 +223,14 @@ impl Page<'_> {
     }
 
     fn of_fill(&self, sheet: &mut Sheet<'_>, fill: &Fullness, column: &mut Column<'_>) {
-        let words = self.words;
+        let messages = self.messages;
         let limit = [
             ("limit", name_of(fill.limit)),
             ("percent", figure(fill.limit_percent.value, fill.limit_percent.unit)),
         ];
-        column.line(sheet, Letters::Plain, &words.sentence("drawing-raceway-limit", limit));
+        column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-limit", limit));
         if let Some(most) = fill.maximum {
-            column.line(sheet, Letters::Plain, &told_of("drawing-raceway-most", most, words));
+            column.line(sheet, Letters::Plain, &told_of("drawing-raceway-most", most, messages));
         } else {
             for room in fill.room_left.iter().take(MOST_ROOMS) {
                 let what = room.row.map_or_else(
@@ -238,16 +238,16 @@ impl Page<'_> {
                     ToOwned::to_owned,
                 );
                 let told = [("what", what), ("number", room.more.value.to_string())];
-                column.line(sheet, Letters::Plain, &words.sentence("drawing-raceway-room", told));
+                column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-room", told));
             }
             let more = fill.room_left.len().saturating_sub(MOST_ROOMS);
             if more > 0 {
-                let told = words.sentence("drawing-more-lines", [("number", more)]);
+                let told = messages.sentence("drawing-more-lines", [("number", more)]);
                 column.line(sheet, Letters::Small, &told);
             }
         }
         if let Some(ratio) = fill.jam_ratio {
-            let told = told_of("drawing-raceway-jam", ratio, words);
+            let told = told_of("drawing-raceway-jam", ratio, messages);
             column.line(sheet, Letters::Plain, &told);
             column.line(sheet, Letters::Small, &self.citation(&JAMMING));
         }
@@ -255,17 +255,17 @@ impl Page<'_> {
 
     /// The smallest trade size of each kind, as a small table.
     fn fits(&self, sheet: &mut Sheet<'_>, column: &mut Column<'_>) {
-        let words = self.words;
+        let messages = self.messages;
         let fits = &self.evaluation.outcome.fits;
         if fits.is_empty() {
             return;
         }
         column.y += 8.0;
-        column.line(sheet, Letters::Strong, words.fixed("drawing-raceway-fits"));
+        column.line(sheet, Letters::Strong, messages.fixed("drawing-raceway-fits"));
         for fit in fits {
             let size = fit.trade_size.map(|size| size.name().to_owned());
-            let size = size.unwrap_or_else(|| words.fixed("drawing-raceway-no-size").to_owned());
-            let allowed = fit.allowed_area.map(|area| told_of("drawing-raceway-allowed", area, words));
+            let size = size.unwrap_or_else(|| messages.fixed("drawing-raceway-no-size").to_owned());
+            let allowed = fit.allowed_area.map(|area| told_of("drawing-raceway-allowed", area, messages));
             let allowed = allowed.unwrap_or_default();
             column.shown.push(format!("{} {size} {allowed}.", fit.kind));
             let cells = [(0.0, fit.kind.name()), (74.0, size.as_str()), (130.0, allowed.as_str())];
@@ -277,11 +277,11 @@ impl Page<'_> {
     }
 
     fn gauge(&self) -> Gauge {
-        let words = self.words;
+        let messages = self.messages;
         let outcome = &self.evaluation.outcome;
         let fill = outcome.fill.as_ref();
         let most = self.raceway.as_ref().map(|raceway| {
-            let mut most = Span::of(raceway.allowed, "drawing-raceway-allowed", words);
+            let mut most = Span::of(raceway.allowed, "drawing-raceway-allowed", messages);
             if let Some(percent) = fill.map(|fill| fill.limit_percent) {
                 most.told = format!("{} · {}", most.told, figure(percent.value, percent.unit));
             }
@@ -290,19 +290,19 @@ impl Page<'_> {
             }
             most
         });
-        let mut taken = Span::of(outcome.total_area, "drawing-raceway-taken", words);
+        let mut taken = Span::of(outcome.total_area, "drawing-raceway-taken", messages);
         if let Some(fill) = fill {
             taken.told =
                 format!("{} · {}", taken.told, figure(fill.fill_percent.value, fill.fill_percent.unit));
         }
         let inside = self.raceway.as_ref().and_then(|raceway| raceway.inside);
         let share = |line: &RacewayTallyLine| Share {
-            told: told_of_line(line, words),
-            citation: citation_named(line.rule, self.request.edition, words),
+            told: told_of_line(line, messages),
+            citation: citation_named(line.rule, self.request.edition, messages),
             size: approximate(line.area.value),
         };
         Gauge {
-            whole: inside.map(|inside| Span::of(inside, "drawing-raceway-inside", words)),
+            whole: inside.map(|inside| Span::of(inside, "drawing-raceway-inside", messages)),
             most,
             joint: None,
             taken,
@@ -314,7 +314,7 @@ impl Page<'_> {
 
     /// What is left or short; or over, where the number is permitted all the same.
     fn balance(&self, fill: &Fullness) -> Balance {
-        let balance = Balance::of(fill.margin, self.words);
+        let balance = Balance::of(fill.margin, self.messages);
         if !balance.short || self.evaluation.verdict == Some(Verdict::Violates) {
             return balance;
         }
@@ -324,7 +324,7 @@ impl Page<'_> {
         let rule = raised.map(|found| self.citation(found.rule)).unwrap_or_default();
         let over: Decimal = fill.margin.value.negated();
         let told = [("figure", figure(over, fill.margin.unit)), ("rule", rule)];
-        Balance { told: self.words.sentence("drawing-raceway-raised", told), short: false }
+        Balance { told: self.messages.sentence("drawing-raceway-raised", told), short: false }
     }
 }
 
@@ -346,8 +346,8 @@ impl Column<'_> {
 }
 
 /// `Conductors, THHN 12 AWG: 4 × 0.0133 in² = 0.0532 in²`.
-fn told_of_line(line: &RacewayTallyLine, words: &Catalogue) -> String {
-    let what = words.label(&name_of(line.what));
+fn told_of_line(line: &RacewayTallyLine, messages: &Catalogue) -> String {
+    let what = messages.label(&name_of(line.what));
     let diameter = line.diameter.map(|diameter| figure(diameter.value, diameter.unit));
     let of = line.row.map(ToOwned::to_owned).or(diameter).unwrap_or_default();
     let [each, area] = [line.each, line.area].map(|part| figure(part.value, part.unit));

@@ -136,12 +136,12 @@ pub(super) struct Sheet<'w> {
 
 impl<'w> Sheet<'w> {
     /// An empty sheet of some width, in pixels.
-    pub fn new(words: &'w Catalogue, width: f64) -> Self {
-        Self { body: Markup::new(words), width }
+    pub fn new(messages: &'w Catalogue, width: f64) -> Self {
+        Self { body: Markup::new(messages), width }
     }
 
-    pub const fn words(&self) -> &'w Catalogue {
-        self.body.words()
+    pub const fn messages(&self) -> &'w Catalogue {
+        self.body.messages()
     }
 
     pub const fn width(&self) -> f64 {
@@ -249,9 +249,9 @@ impl<'w> Sheet<'w> {
     /// The whole drawing, of the height that it came to, with what it is and all that it says.
     pub fn done(self, height: f64, title: &str, description: &str) -> String {
         let (width, height) = (px(self.width), px(height));
-        let mut whole = Markup::new(self.body.words());
+        let mut whole = Markup::new(self.body.messages());
         whole.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" lang=\"");
-        whole.raw(whole.words().language().tag());
+        whole.raw(whole.messages().language().tag());
         whole.raw("\" aria-labelledby=\"drawing-title\" aria-describedby=\"drawing-description\"");
         whole.written(&format!(" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n"));
         whole.raw("<title id=\"drawing-title\">").text(title);

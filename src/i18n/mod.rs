@@ -1,4 +1,4 @@
-//! Every sentence that a person reads, from one message catalogue per language (Project Fluent).
+//! Localization: every sentence that a person reads, from one message catalogue per language (Project Fluent).
 //!
 //! **Invariants:** the engine knows keys and arguments only; no figure, verdict or digest depends on the language; a missing
 //! or unused message is a failing test.
@@ -8,11 +8,11 @@ pub mod summary;
 mod citation;
 mod language;
 mod message;
-mod said;
+mod message_arg;
 mod wrap;
 
 pub use language::Language;
-pub use said::Said;
+pub use message_arg::MessageArg;
 pub use wrap::wrap;
 
 use crate::quantity::{Decimal, Unit};
@@ -264,9 +264,9 @@ mod tests {
     #[test]
     fn every_message_reads_as_fluent_formats_it() {
         let named = ["1", "12 AWG", "{ $not } a placeable", "\u{201c}é\u{201d}"];
-        for words in Language::ALL.map(Catalogue::of) {
+        for catalogue in Language::ALL.map(Catalogue::of) {
             let mut pieces = 0;
-            for (key, message) in &words.messages {
+            for (key, message) in &catalogue.messages {
                 let Message::Pieces(_) = message else { continue };
                 pieces += 1;
                 let names = message.names();
@@ -277,8 +277,8 @@ mod tests {
                     arguments
                         .iter()
                         .for_each(|(name, text)| fluent.set((*name).to_owned(), (*text).to_owned()));
-                    let formatted = words.format(key, Some(&fluent), &mut Vec::new()).unwrap();
-                    assert_eq!(words.sentence(key, arguments), formatted, "{key}");
+                    let formatted = catalogue.format(key, Some(&fluent), &mut Vec::new()).unwrap();
+                    assert_eq!(catalogue.sentence(key, arguments), formatted, "{key}");
                 }
             }
             assert!(pieces > 20, "{pieces}");

@@ -4,13 +4,13 @@ use super::{Catalogue, figure};
 use crate::derivation::{Derivation, Operation, Outcome, Relation, Step, StepId};
 
 /// One sentence for each step that computes, compares or leaves a rule out.
-pub fn sentences(proof: &Derivation, words: &Catalogue) -> Vec<String> {
-    proof.steps().iter().filter_map(|step| sentence(proof, step, words)).collect()
+pub fn sentences(proof: &Derivation, catalogue: &Catalogue) -> Vec<String> {
+    proof.steps().iter().filter_map(|step| sentence(proof, step, catalogue)).collect()
 }
 
 /// The sentences of the steps that lead to some steps, and of those themselves; of all steps, where those have none: a
 /// figure that a rule states is led to by the comparisons that it passes.
-pub fn leading_to(proof: &Derivation, last: &[StepId], words: &Catalogue) -> Vec<String> {
+pub fn leading_to(proof: &Derivation, last: &[StepId], catalogue: &Catalogue) -> Vec<String> {
     let mut leads = vec![false; proof.steps().len()];
     for step in last {
         if let Some(place) = leads.get_mut(step.index()) {
@@ -23,8 +23,8 @@ pub fn leading_to(proof: &Derivation, last: &[StepId], words: &Catalogue) -> Vec
         }
     }
     let steps = proof.steps().iter().zip(leads).filter(|(_, leads)| *leads);
-    let leading: Vec<String> = steps.filter_map(|(step, _)| sentence(proof, step, words)).collect();
-    if leading.is_empty() { sentences(proof, words) } else { leading }
+    let leading: Vec<String> = steps.filter_map(|(step, _)| sentence(proof, step, catalogue)).collect();
+    if leading.is_empty() { sentences(proof, catalogue) } else { leading }
 }
 
 /// What a computing step does with what, and what it comes to: `18 in + 3 in = 21 in`.
@@ -32,10 +32,10 @@ pub fn computed(proof: &Derivation, id: StepId) -> Option<String> {
     expression(proof, proof.steps().get(id.index())?)
 }
 
-fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String> {
+fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<String> {
     let citation = step.rule.citation(proof.rulebook().edition);
-    let citation = citation.map(|citation| words.citation(&citation.to_string()));
-    let title = words.rule_title(step.rule.id);
+    let citation = citation.map(|citation| catalogue.citation(&citation.to_string()));
+    let title = catalogue.rule_title(step.rule.id);
     let (key, told) = match step.operation {
         Operation::Given
         | Operation::Fact
@@ -47,7 +47,7 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         | Operation::Stated { .. } => {
             return None;
         }
-        Operation::DoesNotApply { because } => ("step-left-out", words.reason(because).to_owned()),
+        Operation::DoesNotApply { because } => ("step-left-out", catalogue.reason(because).to_owned()),
         Operation::Read { point, reading } => ("step-read", format!("{}: {reading}", point.name())),
         Operation::SelectBoxes => {
             ("step-boxes", proof.selected().iter().map(|known| known.key()).collect::<Vec<_>>().join(", "))
@@ -58,7 +58,7 @@ fn sentence(proof: &Derivation, step: &Step, words: &Catalogue) -> Option<String
         Some(citation) => format!("{title}, {citation}"),
         None => title,
     };
-    Some(words.sentence(key, [("told", told), ("rule", place)]))
+    Some(catalogue.sentence(key, [("told", told), ("rule", place)]))
 }
 
 fn expression(proof: &Derivation, step: &Step) -> Option<String> {

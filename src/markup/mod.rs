@@ -16,13 +16,13 @@ use crate::i18n::Catalogue;
 /// ```
 pub struct Markup<'w> {
     text: String,
-    words: &'w Catalogue,
+    messages: &'w Catalogue,
 }
 
 impl<'w> Markup<'w> {
     /// Nothing yet; its sentences come from a catalogue.
-    pub fn new(words: &'w Catalogue) -> Self {
-        Self { text: String::with_capacity(16 * 1024), words }
+    pub fn new(messages: &'w Catalogue) -> Self {
+        Self { text: String::with_capacity(16 * 1024), messages }
     }
 
     /// Markup, as it stands in this program.
@@ -54,13 +54,13 @@ impl<'w> Markup<'w> {
 
     /// A sentence of the catalogue.
     pub fn word(&mut self, key: &str) -> &mut Self {
-        let words = self.words;
-        self.text(words.fixed(key))
+        let messages = self.messages;
+        self.text(messages.fixed(key))
     }
 
     /// The catalogue of its sentences.
-    pub const fn words(&self) -> &'w Catalogue {
-        self.words
+    pub const fn messages(&self) -> &'w Catalogue {
+        self.messages
     }
 
     /// The text.

@@ -1,7 +1,7 @@
 //! What each edition of the code says: variants, figures, citations, and where our knowledge of them comes from.
 //!
 //! [`Rules`] are data. An edition is one value of them, and nothing in a check asks which edition it is. A [`Rulebook`]
-//! is a handle on such a value, cheap to copy: the rules of an edition, or those rules bent in a named way.
+//! is a handle on such a value, cheap to copy: the rules of an edition, or those rules with some change.
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
@@ -123,11 +123,11 @@ pub struct Rulebook(Handle);
 #[derive(Clone, Debug)]
 enum Handle {
     Edition(&'static Rules),
-    Bent(Arc<Bent>),
+    Changed(Arc<Changed>),
 }
 
 #[derive(Clone, Debug)]
-struct Bent {
+struct Changed {
     rules: Rules,
     amended: Vec<Amended>,
 }
@@ -145,7 +145,7 @@ impl Deref for Rulebook {
     fn deref(&self) -> &Rules {
         match &self.0 {
             Handle::Edition(rules) => rules,
-            Handle::Bent(bent) => &bent.rules,
+            Handle::Changed(changed) => &changed.rules,
         }
     }
 }
@@ -168,7 +168,7 @@ impl Rulebook {
             return self.clone();
         }
         let rules = Rules { readings, ..Rules::clone(self) };
-        Self(Handle::Bent(Arc::new(Bent { rules, amended: self.amended().to_vec() })))
+        Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() })))
     }
 
     /// The same rules with figures amended; those amended before stay so.
@@ -177,27 +177,27 @@ impl Rulebook {
             return self.clone();
         }
         let amended = amended.iter().chain(self.amended()).copied().collect();
-        Self(Handle::Bent(Arc::new(Bent { rules: Rules::clone(self), amended })))
+        Self(Handle::Changed(Arc::new(Changed { rules: Rules::clone(self), amended })))
     }
 
-    /// The same rules with whatever a change makes of them: how a misconception is followed to its figure.
+    /// The same rules mutated: how a misconception is followed to the figure that it gives.
     ///
     /// ```
     /// use elbowroom::rulebook::{Edition, Rulebook};
-    /// let bent = Rulebook::of(Edition::E2023).bent(|rules| rules.outlet_fill.grounding_beyond = None);
-    /// assert_eq!(bent.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
+    /// let mutated = Rulebook::of(Edition::E2023).mutated(|rules| rules.outlet_fill.grounding_beyond = None);
+    /// assert_eq!(mutated.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
     /// ```
-    pub fn bent(&self, change: impl FnOnce(&mut Rules)) -> Self {
+    pub fn mutated(&self, change: impl FnOnce(&mut Rules)) -> Self {
         let mut rules = Rules::clone(self);
         change(&mut rules);
-        Self(Handle::Bent(Arc::new(Bent { rules, amended: self.amended().to_vec() })))
+        Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() })))
     }
 
     /// The figures that are amended.
     pub fn amended(&self) -> &[Amended] {
         match &self.0 {
             Handle::Edition(_) => &[],
-            Handle::Bent(bent) => &bent.amended,
+            Handle::Changed(changed) => &changed.amended,
         }
     }
 

@@ -42,7 +42,7 @@ impl FaultView {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = language::words().sentence(key, named);
+        let detail = language::messages().sentence(key, named);
         Self { pointer: Some(pointer), parameter: None, code, detail, accepted: Vec::new(), nearest: None }
     }
 

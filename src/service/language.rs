@@ -23,7 +23,7 @@ pub fn spoken() -> Language {
 }
 
 /// The messages in the language of the request that is being answered.
-pub fn words() -> &'static Catalogue {
+pub fn messages() -> &'static Catalogue {
     Catalogue::of(spoken())
 }
 
@@ -176,7 +176,7 @@ mod tests {
     #[test]
     fn outside_of_any_request_the_language_is_english() {
         assert_eq!(spoken(), Language::English);
-        assert_eq!(speaking(Language::Spanish, words).language(), Language::Spanish);
+        assert_eq!(speaking(Language::Spanish, messages).language(), Language::Spanish);
         assert_eq!(spoken(), Language::English);
     }
 }

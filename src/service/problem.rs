@@ -185,13 +185,13 @@ impl ProblemKind {
     }
 
     /// The title, as a person reads it.
-    pub fn title(self, words: &Catalogue) -> &str {
-        words.fixed(self.line().title)
+    pub fn title(self, messages: &Catalogue) -> &str {
+        messages.fixed(self.line().title)
     }
 
     /// What the problem means and what to do about it.
-    pub fn meaning(self, words: &Catalogue) -> &str {
-        words.fixed(self.line().meaning)
+    pub fn meaning(self, messages: &Catalogue) -> &str {
+        messages.fixed(self.line().meaning)
     }
 
     /// The fault codes that such a problem lists.
@@ -227,7 +227,7 @@ impl Problem {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let detail = language::words().sentence(key, named);
+        let detail = language::messages().sentence(key, named);
         Self { kind, detail, faults: FaultList::default(), nearest: None, accepted: Vec::new() }
     }
 
@@ -252,7 +252,7 @@ impl Problem {
     /// The request has faults.
     pub fn invalid(faults: FaultList) -> Self {
         let count = faults.len();
-        let detail = language::words().counted("problem-detail-invalid-request", "count", count);
+        let detail = language::messages().counted("problem-detail-invalid-request", "count", count);
         Self { kind: ProblemKind::InvalidRequest, detail, faults, nearest: None, accepted: Vec::new() }
     }
 
@@ -260,7 +260,7 @@ impl Problem {
     pub fn document(&self) -> ProblemDocument<'_> {
         ProblemDocument {
             link: self.kind.link(),
-            title: self.kind.title(language::words()),
+            title: self.kind.title(language::messages()),
             status: self.kind.status().as_u16(),
             detail: &self.detail,
             nearest: self.nearest.as_deref(),

@@ -145,7 +145,7 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
         }
     }
     let gist = C::gist(&request, &evaluation);
-    let answer = answer::<C>(&request, &evaluation, explain, language::words());
+    let answer = answer::<C>(&request, &evaluation, explain, language::messages());
     let mut json = Vec::with_capacity(usual_size(explain));
     answer.write_json(&mut json).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict, reference, violated, gist })
@@ -153,7 +153,7 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
 
 fn draw<C: Drawn>(body: &[u8]) -> Result<String, Problem> {
     let request = body::read::<C>(body)?;
-    Ok(drawing::draw::<C>(&request, language::words()))
+    Ok(drawing::draw::<C>(&request, language::messages()))
 }
 
 fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Result<Vec<u8>, Problem> {
@@ -171,7 +171,7 @@ fn compare<C: Check>(request: &Map<String, Value>, editions: &[Edition]) -> Resu
 fn reasoning<C: Check>(body: &[u8]) -> Result<Vec<String>, Problem> {
     let evaluation = checks::evaluate::<C>(&body::read::<C>(body)?);
     let steps: Vec<StepId> = evaluation.findings.iter().filter_map(|finding| finding.step).collect();
-    Ok(summary::leading_to(&evaluation.proof, &steps, language::words()))
+    Ok(summary::leading_to(&evaluation.proof, &steps, language::messages()))
 }
 
 fn schemas<C: Check>() -> CheckSchemas {

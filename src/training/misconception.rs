@@ -1,4 +1,4 @@
-//! A misconception as data: what a learner gets wrong, as a bend, and the rules that it goes against.
+//! A misconception as data: what a learner gets wrong, as a mutation, and the rules that it goes against.
 
 use crate::checks::{Check, Evaluation, rulebook_of};
 use crate::derivation::Derivation;
@@ -14,7 +14,7 @@ pub struct Misconception<C: Check> {
     /// The rules that it goes against.
     pub rules: &'static [&'static Rule],
     /// What it makes of the rules, or of the request.
-    pub bend: Bend<C>,
+    pub mutation: Mutation<C>,
     /// The only figure that it is about, by its name; any figure where there is none.
     pub only: Option<&'static str>,
     /// The version of the generator of exercises that it came with: exercises of an earlier version do not know it.
@@ -22,7 +22,7 @@ pub struct Misconception<C: Check> {
 }
 
 /// What a misconception changes.
-pub enum Bend<C: Check> {
+pub enum Mutation<C: Check> {
     /// Figures or data of the rules.
     Rules(fn(&mut Rules)),
     /// What the request says; `false` where there is nothing in it to get wrong in this way.
@@ -31,32 +31,36 @@ pub enum Bend<C: Check> {
     EditionBefore,
 }
 
-impl<C: Check> Clone for Bend<C> {
+impl<C: Check> Clone for Mutation<C> {
     fn clone(&self) -> Self {
         *self
     }
 }
 
-impl<C: Check> Copy for Bend<C> {}
+impl<C: Check> Copy for Mutation<C> {}
 
 impl<C: Check> Misconception<C> {
-    /// A bend of the rules.
-    pub const fn of_rules(id: &'static str, rules: &'static [&'static Rule], bend: fn(&mut Rules)) -> Self {
-        Self { id, rules, bend: Bend::Rules(bend), only: None, since: 1 }
+    /// A mutation of the rules.
+    pub const fn of_rules(
+        id: &'static str,
+        rules: &'static [&'static Rule],
+        mutation: fn(&mut Rules),
+    ) -> Self {
+        Self { id, rules, mutation: Mutation::Rules(mutation), only: None, since: 1 }
     }
 
-    /// A bend of the request.
+    /// A mutation of the request.
     pub const fn of_request(
         id: &'static str,
         rules: &'static [&'static Rule],
-        bend: fn(&mut C::Request) -> bool,
+        mutation: fn(&mut C::Request) -> bool,
     ) -> Self {
-        Self { id, rules, bend: Bend::Request(bend), only: None, since: 1 }
+        Self { id, rules, mutation: Mutation::Request(mutation), only: None, since: 1 }
     }
 
     /// The edition before.
     pub const fn edition_before(id: &'static str, rules: &'static [&'static Rule]) -> Self {
-        Self { id, rules, bend: Bend::EditionBefore, only: None, since: 1 }
+        Self { id, rules, mutation: Mutation::EditionBefore, only: None, since: 1 }
     }
 
     /// The same about one figure only.
@@ -69,19 +73,19 @@ impl<C: Check> Misconception<C> {
         self.only.is_none_or(|only| only == figure)
     }
 
-    /// Whether it can change what a proof comes to: bent rules cannot where the proof has no step of any of them.
+    /// Whether it can change what a proof comes to: changed rules cannot where the proof has no step of any of them.
     pub fn can_matter(&self, proof: &Derivation) -> bool {
-        match self.bend {
-            Bend::Rules(_) => {
+        match self.mutation {
+            Mutation::Rules(_) => {
                 self.rules.iter().any(|rule| proof.steps().iter().any(|step| step.rule.id == rule.id))
             }
-            Bend::Request(_) | Bend::EditionBefore => true,
+            Mutation::Request(_) | Mutation::EditionBefore => true,
         }
     }
 
     /// How an answer speaks of it.
-    pub fn view(&self, edition: Edition, words: &Catalogue) -> MisconceptionView {
-        view_of(self.id, self.rules, edition, words)
+    pub fn view(&self, edition: Edition, messages: &Catalogue) -> MisconceptionView {
+        view_of(self.id, self.rules, edition, messages)
     }
 }
 
@@ -94,18 +98,18 @@ pub fn view_of(
     id: &'static str,
     rules: &'static [&'static Rule],
     edition: Edition,
-    words: &Catalogue,
+    messages: &Catalogue,
 ) -> MisconceptionView {
     let key = key_of(id);
     let cited = |rule: &&'static Rule| RuleCited {
         rule: rule.id,
-        citation: rule.citation(edition).map(|citation| words.citation(&citation.to_string())),
-        title: words.rule_title(rule.id),
+        citation: rule.citation(edition).map(|citation| messages.citation(&citation.to_string())),
+        title: messages.rule_title(rule.id),
     };
     MisconceptionView {
         id,
-        title: words.fixed(&key).to_owned(),
-        why: words.fixed(&format!("{key}.why")).to_owned(),
+        title: messages.fixed(&key).to_owned(),
+        why: messages.fixed(&format!("{key}.why")).to_owned(),
         rules: rules.iter().map(cited).collect(),
     }
 }
@@ -142,35 +146,38 @@ pub struct RuleCited {
 
 /// Evaluates a request as someone would who holds these misconceptions; `None` where one of them finds nothing in the
 /// request to get wrong.
-pub fn evaluate_bent<C>(request: &C::Request, bends: &[Bend<C>]) -> Option<Evaluation<C::Outcome>>
+pub fn evaluate_counterfactual<C>(
+    request: &C::Request,
+    mutations: &[Mutation<C>],
+) -> Option<Evaluation<C::Outcome>>
 where
     C: Check<Request: Clone>,
 {
-    let mut bent: Option<C::Request> = None;
+    let mut changed: Option<C::Request> = None;
     let mut book: Option<Rulebook> = None;
-    for bend in bends {
-        match bend {
-            Bend::Request(change) => {
-                if !change(bent.get_or_insert_with(|| request.clone())) {
+    for mutation in mutations {
+        match mutation {
+            Mutation::Request(change) => {
+                if !change(changed.get_or_insert_with(|| request.clone())) {
                     return None;
                 }
             }
-            Bend::EditionBefore => {
+            Mutation::EditionBefore => {
                 let before = C::terms(request).edition.before()?;
                 book = Some(rulebook_of::<C>(request, before));
             }
-            Bend::Rules(_) => {}
+            Mutation::Rules(_) => {}
         }
     }
     let mut book = book.unwrap_or_else(|| rulebook_of::<C>(request, C::terms(request).edition));
-    if bends.iter().any(|bend| matches!(bend, Bend::Rules(_))) {
-        book = book.bent(|rules| {
-            for bend in bends {
-                if let Bend::Rules(change) = bend {
+    if mutations.iter().any(|mutation| matches!(mutation, Mutation::Rules(_))) {
+        book = book.mutated(|rules| {
+            for mutation in mutations {
+                if let Mutation::Rules(change) = mutation {
                     change(rules);
                 }
             }
         });
     }
-    Some(C::evaluate(&book, bent.as_ref().unwrap_or(request)))
+    Some(C::evaluate(&book, changed.as_ref().unwrap_or(request)))
 }

@@ -1,8 +1,8 @@
 //! Teaching: exercises, answer keys, and why an answer is wrong.
 //!
-//! A [`Misconception`] is a named bend of the rulebook, or of what a request says. Whatever a learner gets wrong in that
-//! way is computed by the very checks that compute what is right: [`grading`] looks for the bend that gives the learner's
-//! figure, and [`exercises`] make their wrong choices from bends.
+//! A [`Misconception`] is a named mutation of the rulebook, or of what a request says. Whatever a learner gets wrong in that
+//! way is computed by the very checks that compute what is right: [`grading`] looks for the mutation that gives the learner's
+//! figure, and [`exercises`] make their wrong choices from mutations.
 //!
 //! **Invariants:** nothing here knows HTTP; a diagnosis is a figure that was computed, never a guess.
 
@@ -11,8 +11,10 @@ pub mod grading;
 mod misconception;
 pub mod misconceptions;
 pub mod situation;
-mod taught;
+mod teachable;
 pub mod worksheet;
 
-pub use misconception::{Bend, Misconception, MisconceptionView, RuleCited, evaluate_bent, view_of};
-pub use taught::{Quantity, Taught, TaughtLine};
+pub use misconception::{
+    Misconception, MisconceptionView, Mutation, RuleCited, evaluate_counterfactual, view_of,
+};
+pub use teachable::{LearnableLine, Quantity, Teachable};

@@ -13,9 +13,9 @@ use elbowroom::checks::{Check, evaluate, faults_of};
 use elbowroom::i18n::{Catalogue, Language};
 use elbowroom::quantity::{Decimal, Units};
 use elbowroom::rulebook::Edition;
-use elbowroom::training::Taught;
+use elbowroom::training::Teachable;
 use elbowroom::training::exercises::{Difficulty, Exercise, Spec, Topic, VERSION, exercise_set, make};
-use elbowroom::training::grading::{Given, Reason, grade, told};
+use elbowroom::training::grading::{Given, Reason, grade, to_four_decimals};
 use serde_json::json;
 use std::collections::BTreeSet;
 
@@ -24,7 +24,7 @@ fn how_many() -> u32 {
 }
 
 /// What is wrong with an exercise; nothing, one hopes.
-fn faults<C: Taught>(exercise: &Exercise) -> Vec<String> {
+fn faults<C: Teachable>(exercise: &Exercise) -> Vec<String> {
     let mut faults = Vec::new();
     let mut fault = |what: String| faults.push(what);
     let request: C::Request = match serde_json::from_value(exercise.request.clone()) {
@@ -51,7 +51,10 @@ fn faults<C: Taught>(exercise: &Exercise) -> Vec<String> {
         let graded = grade::<C>(&request, quantity, Some(given), &[]);
         match choice.wrong {
             None => {
-                if choice.value != told(figure.value) || figure.unit != exercise.unit || !graded.right {
+                if choice.value != to_four_decimals(figure.value)
+                    || figure.unit != exercise.unit
+                    || !graded.right
+                {
                     fault(format!("{} is not what the check answers", choice.value));
                 }
             }

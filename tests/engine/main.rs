@@ -1,12 +1,12 @@
 //! The engine, one module a subject: published counts, conformance cases, properties of every request, mutations, languages.
 
 mod annex_c_counts;
-mod bends;
 mod conformance;
 mod drawings;
 mod exercises;
 mod inspections;
 mod languages;
+mod mutations;
 mod printed_counts;
 mod properties;
 mod pull_box_drawings;

@@ -21,16 +21,16 @@ const WIDTH: usize = 110;
 
 /// The report of an answer.
 pub fn of_answer(check: &CheckEntry, answer: &Value) -> String {
-    let words = language::words();
-    let mut report = Report { text: String::new(), answer, words };
+    let messages = language::messages();
+    let mut report = Report { text: String::new(), answer, messages };
     let text = |pointer: &str| answer.pointer(pointer).and_then(Value::as_str);
     let edition = text("/ruleset/edition").unwrap_or_default();
-    report.line(0, &format!("{} · NFPA 70, {edition}", words.fixed(check.title)));
+    report.line(0, &format!("{} · NFPA 70, {edition}", messages.fixed(check.title)));
     if let Some(reference) = text("/reference") {
         report.line(0, &format!("{}: {reference}", label("reference")));
     }
     let verdict = text("/verdict").map_or_else(
-        || words.fixed("text-report-no-verdict").to_owned(),
+        || messages.fixed("text-report-no-verdict").to_owned(),
         |verdict| label(verdict).to_uppercase(),
     );
     report.line(0, &format!("{}: {verdict}", label("verdict")));
@@ -49,7 +49,7 @@ pub fn of_answer(check: &CheckEntry, answer: &Value) -> String {
 
 /// The report of a request that was refused: every fault on its own lines.
 pub fn of_problem(problem: &Problem) -> String {
-    let mut text = format!("{}. {}", problem.kind.title(language::words()), problem.detail);
+    let mut text = format!("{}. {}", problem.kind.title(language::messages()), problem.detail);
     for fault in problem.faults.kept() {
         let place = fault.pointer.as_deref().or(fault.parameter.as_deref()).unwrap_or_default();
         let place = if place.is_empty() { "/" } else { place };
@@ -69,7 +69,7 @@ pub fn of_problem(problem: &Problem) -> String {
 
 /// The report of the members of an object, such as a summary.
 pub fn of_members(members: &Members) -> String {
-    let mut report = Report { text: String::new(), answer: &Value::Null, words: language::words() };
+    let mut report = Report { text: String::new(), answer: &Value::Null, messages: language::messages() };
     report.members(0, members);
     report.text
 }
@@ -82,7 +82,7 @@ pub fn label_of(name: &str) -> String {
 struct Report<'a> {
     text: String,
     answer: &'a Value,
-    words: &'a Catalogue,
+    messages: &'a Catalogue,
 }
 
 impl Report<'_> {
@@ -152,7 +152,7 @@ impl Report<'_> {
 
     /// A value on one line.
     fn plain(&self, name: &str, value: &Value) -> String {
-        Shown { answer: self.answer, words: self.words }.plain(name, value)
+        Shown { answer: self.answer, messages: self.messages }.plain(name, value)
     }
 
     fn findings(&mut self) {
@@ -163,13 +163,14 @@ impl Report<'_> {
         self.line(0, &format!("\n{}", label("findings")));
         for finding in findings {
             let text = |member: &str| finding[member].as_str().unwrap_or_default().to_owned();
-            let citation = finding["citation"].as_str().map(|at| format!(" [{}]", self.words.citation(at)));
+            let citation =
+                finding["citation"].as_str().map(|at| format!(" [{}]", self.messages.citation(at)));
             let citation = citation.unwrap_or_default();
             let told = format!("{}: {}{citation}", label(&text("status")), text("message"));
             self.wrapped(1, &told, 2);
             if let Some(Value::Array(supply)) = finding.get("supply") {
                 let places: Vec<&str> = supply.iter().filter_map(Value::as_str).collect();
-                let told = format!("{} {}", self.words.fixed("text-report-supply"), places.join(", "));
+                let told = format!("{} {}", self.messages.fixed("text-report-supply"), places.join(", "));
                 self.wrapped(2, &told, 2);
             }
         }
@@ -224,5 +225,5 @@ impl Report<'_> {
 
 /// A member or a word as a label, in the language of the report.
 fn label(name: &str) -> String {
-    language::words().label(name).into_owned()
+    language::messages().label(name).into_owned()
 }

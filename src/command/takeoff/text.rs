@@ -46,14 +46,14 @@ fn write_line(place: Option<u64>, reference: Option<&str>, what: &str, told: &[S
 
 /// The summary as tables that fit on a page: verdicts beside what they are of, and no zeros.
 fn plain(summary: &Summary) -> Map<String, Value> {
-    let words = language::words();
-    let word = |name: &str| words.label(name).to_lowercase();
-    let yes = words.fixed(if summary.complete { "text-yes" } else { "text-no" });
+    let messages = language::messages();
+    let word = |name: &str| messages.label(name).to_lowercase();
+    let yes = messages.fixed(if summary.complete { "text-yes" } else { "text-no" });
     let lines = summary.lines;
     let checks: Vec<Value> = summary
         .checks
         .iter()
-        .map(|counts| with_verdicts(json!({"check": CheckEntry::named(&counts.check).map_or(&*counts.check, |check| words.fixed(check.title))}), counts.verdicts))
+        .map(|counts| with_verdicts(json!({"check": CheckEntry::named(&counts.check).map_or(&*counts.check, |check| messages.fixed(check.title))}), counts.verdicts))
         .collect();
     let rules: Vec<Value> = summary
         .rules_violated

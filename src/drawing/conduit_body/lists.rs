@@ -21,7 +21,7 @@ const NUMBERS: f64 = 28.0;
 impl Page<'_> {
     /// Every pull with its number, its openings and its conductors.
     pub(super) fn pulls(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
-        let mut y = self.heading(sheet, top, &self.words.label("pulls"), shown);
+        let mut y = self.heading(sheet, top, &self.messages.label("pulls"), shown);
         for (index, pull) in self.request.pulls.iter().enumerate() {
             sheet.number(at(MARGIN + 9.0, y + 8.0), index + 1);
             y = row(sheet, y, NUMBERS, &self.told_of_pull(index, pull), "", shown);
@@ -30,27 +30,27 @@ impl Page<'_> {
     }
 
     fn told_of_pull(&self, index: usize, pull: &BodyPull) -> String {
-        let words = self.words;
+        let messages = self.messages;
         let between: Vec<String> = pull.between.iter().map(|place| self.opening(*place)).collect();
-        let groups = pull.conductors.iter().take(MOST_GROUPS).map(|group| told_of_group(group, words));
+        let groups = pull.conductors.iter().take(MOST_GROUPS).map(|group| told_of_group(group, messages));
         let mut groups: Vec<String> = groups.collect();
         let more = pull.conductors.len().saturating_sub(MOST_GROUPS);
         if more > 0 {
-            groups.push(words.sentence("drawing-body-more", [("number", more)]));
+            groups.push(messages.sentence("drawing-body-more", [("number", more)]));
         }
         let mut parts = vec![format!("{}: {}", between.join(" – "), groups.join(", "))];
         let at = Pointer::of(&"/pulls/#", index);
         let large = self.outcome().large_conductors.as_ref();
         let mut kinds: Vec<String> = Vec::new();
         for kind in large.into_iter().flat_map(|large| &large.pulls).filter(|kind| kind.at == at) {
-            let named = words.label(&super::name_of(kind.kind)).into_owned();
+            let named = messages.label(&super::name_of(kind.kind)).into_owned();
             if !kinds.contains(&named) {
                 kinds.push(named);
             }
         }
         parts.extend(kinds);
         if pull.spliced {
-            parts.push(words.fixed("drawing-body-spliced").to_owned());
+            parts.push(messages.fixed("drawing-body-spliced").to_owned());
         }
         parts.join(" · ")
     }
@@ -62,7 +62,7 @@ impl Page<'_> {
         if axes.iter().all(|(_, axis)| axis.requirements.is_empty()) {
             return top;
         }
-        let mut y = self.heading(sheet, top, &self.words.label("requirements"), shown);
+        let mut y = self.heading(sheet, top, &self.messages.label("requirements"), shown);
         for (name, axis) in axes {
             y = self.axis(sheet, name, axis, y, shown);
         }
@@ -77,13 +77,13 @@ impl Page<'_> {
         top: f64,
         shown: &mut Vec<String>,
     ) -> f64 {
-        let words = self.words;
+        let messages = self.messages;
         let mut y = top;
         for requirement in &axis.requirements {
-            let mut told = format!("{}: {}", words.label(name), told(requirement.length));
+            let mut told = format!("{}: {}", messages.label(name), told(requirement.length));
             told.push_str(&format!(" · {}", self.openings(&requirement.entries)));
             if requirement.governs {
-                told.push_str(&format!(" · {}", words.fixed("drawing-body-governs")));
+                told.push_str(&format!(" · {}", messages.fixed("drawing-body-governs")));
             }
             y = row(sheet, y, 0.0, &told, &self.citation(requirement.rule), shown);
         }
@@ -99,7 +99,7 @@ impl Page<'_> {
         }
         let gauges: Vec<Gauge> = distances.iter().map(|distance| self.distance(distance)).collect();
         let scale = Gauge::scale_of(&gauges, WIDTH);
-        let mut y = self.heading(sheet, top, &self.words.label("distances"), shown);
+        let mut y = self.heading(sheet, top, &self.messages.label("distances"), shown);
         for (distance, gauge) in distances.iter().zip(&gauges) {
             y = row(sheet, y, 0.0, &self.openings(&distance.entries), "", shown);
             y = gauge.draw(sheet, scale, y, shown);
@@ -108,15 +108,15 @@ impl Page<'_> {
     }
 
     fn distance(&self, distance: &EntryDistanceOf) -> Gauge {
-        let words = self.words;
-        let mut required = Span::of(distance.required, "drawing-outlet-required", words);
+        let messages = self.messages;
+        let mut required = Span::of(distance.required, "drawing-outlet-required", messages);
         required.told = format!("{} · {}", required.told, self.citation_named(distance.rule));
-        let apart = distance.measured.map(|measured| Span::of(measured, "drawing-body-apart", words));
+        let apart = distance.measured.map(|measured| Span::of(measured, "drawing-body-apart", messages));
         let balance = distance.measured.filter(|measured| measured.value < distance.required.value);
         let balance = balance.map(|_| {
             let short = self.counts_against(distance.rule);
             let key = if short { "drawing-body-too-close" } else { "drawing-body-by-mark" };
-            Balance { told: words.fixed(key).to_owned(), short }
+            Balance { told: messages.fixed(key).to_owned(), short }
         });
         comparison(apart, required, balance)
     }
@@ -124,19 +124,19 @@ impl Page<'_> {
     /// The cross-section, and how full each opening is.
     pub(super) fn small(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
         let Some(small) = &self.outcome().small_conductors else { return top };
-        let words = self.words;
+        let messages = self.messages;
         let mut y = top;
         if let Some(required) = small.required_cross_section {
-            y = self.heading(sheet, y, words.fixed("drawing-body-cross-section"), shown);
-            let mut taken = Span::of(required, "drawing-outlet-required", words);
+            y = self.heading(sheet, y, messages.fixed("drawing-body-cross-section"), shown);
+            let mut taken = Span::of(required, "drawing-outlet-required", messages);
             taken.told = format!("{} · {}", taken.told, self.citation(&AREA));
             let given = self.request.body.cross_section.map(|area| {
                 let area = area.value();
                 let unit = self.request.units.of(Measure::Area);
-                let told = words.sentence("drawing-outlet-available", [("figure", figure(area, unit))]);
+                let told = messages.sentence("drawing-outlet-available", [("figure", figure(area, unit))]);
                 Span { size: approximate(area), told }
             });
-            let balance = small.margin.map(|margin| Balance::of(margin, words));
+            let balance = small.margin.map(|margin| Balance::of(margin, messages));
             let gauge = comparison(given, taken, balance);
             y = gauge.draw(sheet, Gauge::scale_of([&gauge], WIDTH), y, shown);
         }
@@ -145,7 +145,7 @@ impl Page<'_> {
         }
         let gauges: Vec<Gauge> = small.hubs.iter().map(|hub| self.hub(hub)).collect();
         let scale = Gauge::scale_of(&gauges, WIDTH);
-        y = self.heading(sheet, y, &words.label("hubs"), shown);
+        y = self.heading(sheet, y, &messages.label("hubs"), shown);
         for (hub, gauge) in small.hubs.iter().zip(&gauges) {
             y = row(sheet, y, 0.0, &self.told_of_hub(hub), "", shown);
             y = gauge.draw(sheet, scale, y, shown);
@@ -154,20 +154,20 @@ impl Page<'_> {
     }
 
     fn told_of_hub(&self, fill: &HubFill) -> String {
-        let words = self.words;
+        let messages = self.messages;
         let hub = self.request.hubs.iter().find(|hub| hub.place == fill.place);
         let mut parts = vec![self.opening(fill.place)];
         parts.extend(hub.map(raceway_of));
-        parts.push(words.sentence("drawing-raceway-number", [("number", fill.number.value)]));
-        parts.extend(fill.maximum.map(|most| told_of("drawing-raceway-most", most, words)));
+        parts.push(messages.sentence("drawing-raceway-number", [("number", fill.number.value)]));
+        parts.extend(fill.maximum.map(|most| told_of("drawing-raceway-most", most, messages)));
         parts.join(" · ")
     }
 
     fn hub(&self, fill: &HubFill) -> Gauge {
-        let words = self.words;
-        let mut allowed = Span::of(fill.allowed_area, "drawing-raceway-allowed", words);
+        let messages = self.messages;
+        let mut allowed = Span::of(fill.allowed_area, "drawing-raceway-allowed", messages);
         allowed.told = format!("{} · {}", allowed.told, self.citation(&CONDUCTORS));
-        let taken = Span::of(fill.area, "drawing-raceway-taken", words);
+        let taken = Span::of(fill.area, "drawing-raceway-taken", messages);
         let place = self.request.hubs.iter().position(|hub| hub.place == fill.place);
         let at = place.map(|place| Pointer::of(&"/hubs/#", place));
         let over = self.evaluation.findings.iter().any(|finding| {
@@ -175,7 +175,7 @@ impl Page<'_> {
                 && finding.rule.id == CONDUCTORS.id
                 && at.is_some_and(|at| finding.at.contains(&at))
         });
-        let told = || words.fixed("drawing-body-overfull").to_owned();
+        let told = || messages.fixed("drawing-body-overfull").to_owned();
         let balance = over.then(|| Balance { told: told(), short: true });
         comparison(Some(allowed), taken, balance)
     }
@@ -183,18 +183,19 @@ impl Page<'_> {
     /// What is spliced or connected in the body, of its marked volume.
     pub(super) fn splices(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
         let Some(splices) = &self.outcome().splices else { return top };
-        let words = self.words;
-        let most = splices.available.map(|available| Span::of(available, "drawing-outlet-available", words));
+        let messages = self.messages;
+        let most =
+            splices.available.map(|available| Span::of(available, "drawing-outlet-available", messages));
         let gauge = Gauge {
             whole: None,
             most,
             joint: None,
-            taken: Span::of(splices.required, "drawing-outlet-required", words),
-            balance: splices.margin.map(|margin| Balance::of(margin, words)),
-            shares: shares(&splices.tally, self.request.edition, words),
+            taken: Span::of(splices.required, "drawing-outlet-required", messages),
+            balance: splices.margin.map(|margin| Balance::of(margin, messages)),
+            shares: shares(&splices.tally, self.request.edition, messages),
             bar: BAR,
         };
-        let mut y = self.heading(sheet, top, &words.label("splices"), shown);
+        let mut y = self.heading(sheet, top, &messages.label("splices"), shown);
         y = gauge.draw(sheet, Gauge::scale_of([&gauge], WIDTH), y, shown);
         y = gauge.legend(sheet, y, shown);
         left_out(sheet, &splices.not_counted, y, shown)
@@ -202,14 +203,14 @@ impl Page<'_> {
 }
 
 /// `3 × 4/0 AWG THHN`.
-fn told_of_group(group: &ConductorGroup, words: &Catalogue) -> String {
+fn told_of_group(group: &ConductorGroup, messages: &Catalogue) -> String {
     let mut told = format!("{} × {}", group.number(), group.size);
     if let Some(insulation) = group.insulation {
         told.push_str(&format!(" {insulation}"));
     }
     for (is, key) in [(group.bare, "drawing-body-bare"), (group.compact, "drawing-body-compact")] {
         if is {
-            told.push_str(&format!(" {}", words.fixed(key)));
+            told.push_str(&format!(" {}", messages.fixed(key)));
         }
     }
     told

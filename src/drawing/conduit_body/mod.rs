@@ -24,19 +24,19 @@ impl Drawn for ConduitBodyCheck {
     fn draw(
         request: &ConduitBodyRequest,
         evaluation: &Evaluation<ConduitBodyOutcome>,
-        words: &Catalogue,
+        messages: &Catalogue,
     ) -> String {
-        let mut sheet = Sheet::new(words, WIDTH);
-        let title = words.sentence("drawing-body-title", [("shape", name_of(evaluation.outcome.shape))]);
+        let mut sheet = Sheet::new(messages, WIDTH);
+        let title = messages.sentence("drawing-body-title", [("shape", name_of(evaluation.outcome.shape))]);
         head(&mut sheet, &title, &Self::terms(request), evaluation.verdict);
-        let page = Page { request, evaluation, words };
+        let page = Page { request, evaluation, messages };
         let measures = Measures::of(request, &evaluation.outcome);
         let mut shown = Vec::new();
         let mut y = page.views(&mut sheet, &measures, BELOW, &mut shown);
         for list in [Page::pulls, Page::requirements, Page::distances, Page::small, Page::splices] {
             y = list(&page, &mut sheet, y, &mut shown);
         }
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, words);
+        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
         sheet.done(y + MARGIN / 2.0, &title, &description)
     }
 }
@@ -45,7 +45,7 @@ impl Drawn for ConduitBodyCheck {
 struct Page<'a> {
     request: &'a ConduitBodyRequest,
     evaluation: &'a Evaluation<ConduitBodyOutcome>,
-    words: &'a Catalogue,
+    messages: &'a Catalogue,
 }
 
 impl Page<'_> {
@@ -54,12 +54,12 @@ impl Page<'_> {
     }
 
     fn citation(&self, rule: &Rule) -> String {
-        citation_of(rule, self.request.edition, self.words)
+        citation_of(rule, self.request.edition, self.messages)
     }
 
     /// Where the rule with a name stands.
     fn citation_named(&self, id: &str) -> String {
-        citation_named(id, self.request.edition, self.words)
+        citation_named(id, self.request.edition, self.messages)
     }
 
     /// Whether what falls short of a rule counts against the body: what is marked on one may let it be smaller.
@@ -75,7 +75,7 @@ impl Page<'_> {
 
     /// An opening by its name in an answer.
     fn opening_named(&self, name: &str) -> String {
-        self.words.fixed(&format!("word-opening-{}", name.replace([' ', '_'], "-"))).to_owned()
+        self.messages.fixed(&format!("word-opening-{}", name.replace([' ', '_'], "-"))).to_owned()
     }
 
     /// Several openings, one after another.

@@ -119,7 +119,7 @@ impl Page<'_> {
             if measures.is_to_scale() { "drawing-body-to-scale" } else { "drawing-body-not-to-scale" };
         y += 6.0;
         for remark in [Some(scaled), dashed.then_some("drawing-body-dashed")].into_iter().flatten() {
-            let remark = self.words.fixed(remark);
+            let remark = self.messages.fixed(remark);
             sheet.text(at(MARGIN, y + 12.0), Anchor::Start, Letters::Small, remark);
             shown.push(remark.to_owned());
             y += 16.0;
@@ -129,9 +129,9 @@ impl Page<'_> {
 
     /// Draws a view below its heading; gives back where it ends.
     fn view(&self, sheet: &mut Sheet<'_>, mut view: View<'_>, title: &str, shown: &mut Vec<String>) -> f64 {
-        let words = self.words;
+        let messages = self.messages;
         let start = view.top;
-        sheet.text(at(MARGIN, start + 16.0), Anchor::Start, Letters::Small, words.fixed(title));
+        sheet.text(at(MARGIN, start + 16.0), Anchor::Start, Letters::Small, messages.fixed(title));
         let measures = view.measures;
         let upright = |place| measures.opening(place).filter(|_| view.facing(place) == Facing::Upright);
         let above = if upright(Side).is_some() { STUB + NAME_HEIGHT } else { 0.0 };
@@ -245,7 +245,7 @@ impl Page<'_> {
         top: f64,
         shown: &mut Vec<String>,
     ) -> f64 {
-        let words = self.words;
+        let messages = self.messages;
         let mut y = top;
         let mut dimension = |from: f64, to: f64, letters: Letters, told: String| {
             y += 24.0;
@@ -254,7 +254,7 @@ impl Page<'_> {
             shown.push(format!("{told}."));
         };
         if let Some(given) = &length.given {
-            dimension(0.0, length.size, Letters::Plain, format!("{} {given}", words.label(length.name)));
+            dimension(0.0, length.size, Letters::Plain, format!("{} {given}", messages.label(length.name)));
         }
         if let Some(minimum) = length.minimum {
             let least = approximate(minimum.value);
@@ -273,17 +273,17 @@ impl Page<'_> {
         if extent.known == Known::Assumed {
             return;
         }
-        let words = self.words;
+        let messages = self.messages;
         let named = view.measures.opening(OppositeEnd).is_some();
         let end = LEFT + view.measures.length.whole() * view.scale;
         let x = end + if named { STUB + NAME } else { 24.0 };
         let (top, bottom, missing) = (view.top, view.bottom(), extent.missing * view.scale);
         sheet.dimension(at(x, top), at(x, bottom), Letters::Plain, "");
-        let name = words.label(extent.name);
+        let name = messages.label(extent.name);
         let given = extent.given.as_ref().map_or_else(|| name.to_string(), |given| format!("{name} {given}"));
         let mut lines = vec![(Letters::Plain, given)];
         if let Some(minimum) = extent.minimum {
-            lines.push((Letters::Plain, told_of("drawing-outlet-required", minimum, words)));
+            lines.push((Letters::Plain, told_of("drawing-outlet-required", minimum, messages)));
             lines.extend(extent.rule.map(|rule| (Letters::Small, self.citation(rule))));
         }
         if extent.missing > 0.0 {
@@ -314,8 +314,8 @@ impl Page<'_> {
     }
 
     fn told_minimum(&self, extent: &Extent) -> String {
-        let words = self.words;
-        let told = extent.minimum.map(|minimum| told_of("drawing-outlet-required", minimum, words));
+        let messages = self.messages;
+        let told = extent.minimum.map(|minimum| told_of("drawing-outlet-required", minimum, messages));
         let rule = extent.rule.map(|rule| self.citation(rule));
         [told, rule].into_iter().flatten().collect::<Vec<_>>().join(" · ")
     }
@@ -324,6 +324,6 @@ impl Page<'_> {
     fn told_missing(&self, extent: &Extent) -> String {
         let Some(margin) = extent.margin else { return String::new() };
         let key = if self.is_short(extent) { "drawing-short" } else { "drawing-body-smaller" };
-        self.words.sentence(key, [("figure", figure(margin.value.negated(), margin.unit))])
+        self.messages.sentence(key, [("figure", figure(margin.value.negated(), margin.unit))])
     }
 }

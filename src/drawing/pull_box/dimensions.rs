@@ -74,16 +74,16 @@ struct Words {
 }
 
 impl Words {
-    fn of(facts: &Facts<'_>, stage: &Stage<'_>, side: &Side, words: &Catalogue) -> Self {
+    fn of(facts: &Facts<'_>, stage: &Stage<'_>, side: &Side, messages: &Catalogue) -> Self {
         Self {
-            has: side.figure.map(|figure| side_told("drawing-side", side.axis, Amount::of(figure), words)),
+            has: side.figure.map(|figure| side_told("drawing-side", side.axis, Amount::of(figure), messages)),
             least: side
                 .minimum
-                .map(|figure| side_told("drawing-side-least", side.axis, Amount::of(figure), words)),
-            by: governing(facts, stage, side.axis, words),
+                .map(|figure| side_told("drawing-side-least", side.axis, Amount::of(figure), messages)),
+            by: governing(facts, stage, side.axis, messages),
             missing: side
                 .missing
-                .map(|missing| words.sentence("drawing-short", [("figure", missing.told())])),
+                .map(|missing| messages.sentence("drawing-short", [("figure", missing.told())])),
         }
     }
 
@@ -93,20 +93,20 @@ impl Words {
 }
 
 /// `Width 24 in`.
-pub(super) fn side_told(key: &str, axis: Axis, amount: Amount, words: &Catalogue) -> String {
-    words.sentence(key, [("axis", axis.name()), ("figure", &amount.told())])
+pub(super) fn side_told(key: &str, axis: Axis, amount: Amount, messages: &Catalogue) -> String {
+    messages.sentence(key, [("axis", axis.name()), ("figure", &amount.told())])
 }
 
 /// Where the rule stands that governs a direction.
-fn governing(facts: &Facts<'_>, stage: &Stage<'_>, axis: Axis, words: &Catalogue) -> Option<String> {
+fn governing(facts: &Facts<'_>, stage: &Stage<'_>, axis: Axis, messages: &Catalogue) -> Option<String> {
     let requirement = asked(stage.size, axis).requirements.iter().find(|requirement| requirement.governs)?;
-    lists::citation_of(facts, requirement.rule, words)
+    lists::citation_of(facts, requirement.rule, messages)
 }
 
 /// The room that dimensions take on each side of the box, outside of ids.
-pub(super) fn room(facts: &Facts<'_>, stage: &Stage<'_>, words: &Catalogue) -> Room {
+pub(super) fn room(facts: &Facts<'_>, stage: &Stage<'_>, messages: &Catalogue) -> Room {
     let [width, height, depth] =
-        [&stage.width, &stage.height, &stage.depth].map(|side| Words::of(facts, stage, side, words));
+        [&stage.width, &stage.height, &stage.depth].map(|side| Words::of(facts, stage, side, messages));
     let aside = |texts: &[&Option<String>]| match Words::widest(texts) {
         0.0 => 8.0,
         // some fonts are wider than others
@@ -134,9 +134,9 @@ pub(super) fn sides(
     taken: &mut Taken,
     (lowest, ids): (f64, Beside),
 ) -> f64 {
-    let words = sheet.words();
+    let messages = sheet.messages();
     let [width, height, depth] =
-        [&stage.width, &stage.height, &stage.depth].map(|side| Words::of(facts, stage, side, words));
+        [&stage.width, &stage.height, &stage.depth].map(|side| Words::of(facts, stage, side, messages));
     let Point { x: left, y: floor } = frame.origin;
     let lacking = if facts.is_covered_by_mark() { Letters::Plain } else { Letters::Short };
     let missing = if lacking == Letters::Short { Look::Short } else { Look::Thin };

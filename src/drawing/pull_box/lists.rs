@@ -32,7 +32,7 @@ pub(super) struct Below<'s> {
 impl Below<'_> {
     fn heading(&mut self, sheet: &mut Sheet<'_>, key: &str) {
         self.y += 26.0;
-        sheet.text(at(MARGIN, self.y), Anchor::Start, Letters::Strong, sheet.words().fixed(key));
+        sheet.text(at(MARGIN, self.y), Anchor::Start, Letters::Strong, sheet.messages().fixed(key));
         self.y += 4.0;
     }
 
@@ -77,16 +77,16 @@ impl Below<'_> {
 
 /// What the box is and what was assumed to draw it.
 pub(super) fn remarks(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, below: &mut Below<'_>) {
-    let words = sheet.words();
+    let messages = sheet.messages();
     for axis in Axis::ALL {
         let side = stage.side(axis);
         let mut told = Vec::new();
-        told.extend(side.figure.map(|figure| side_told("drawing-side", axis, Amount::of(figure), words)));
+        told.extend(side.figure.map(|figure| side_told("drawing-side", axis, Amount::of(figure), messages)));
         told.extend(
-            side.minimum.map(|least| side_told("drawing-side-least", axis, Amount::of(least), words)),
+            side.minimum.map(|least| side_told("drawing-side-least", axis, Amount::of(least), messages)),
         );
         told.extend(
-            side.missing.map(|missing| words.sentence("drawing-short", [("figure", missing.told())])),
+            side.missing.map(|missing| messages.sentence("drawing-short", [("figure", missing.told())])),
         );
         if !told.is_empty() {
             below.shown.push(format!("{}.", told.join(", ")));
@@ -94,50 +94,50 @@ pub(super) fn remarks(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_
     }
     let mut remarks = Vec::new();
     if stage.entries.iter().any(|standing| standing.measures.is_none()) {
-        remarks.push(words.fixed("drawing-places-assumed").to_owned());
+        remarks.push(messages.fixed("drawing-places-assumed").to_owned());
     }
     for side in Axis::ALL.map(|axis| stage.side(axis)) {
         let hidden = side.axis == Axis::Depth && !stage.shows_walls();
         if side.assumed && !hidden {
-            remarks.push(words.sentence("drawing-side-assumed", [("axis", side.axis.name())]));
+            remarks.push(messages.sentence("drawing-side-assumed", [("axis", side.axis.name())]));
         }
     }
     if stage.entries.iter().any(|standing| standing.diameter.is_none()) {
-        remarks.push(words.fixed("drawing-rims-assumed").to_owned());
+        remarks.push(messages.fixed("drawing-rims-assumed").to_owned());
     }
     if stage.joined.iter().any(|joined| !joined.sized_by_length) {
-        remarks.push(words.fixed("drawing-pulls-thin").to_owned());
+        remarks.push(messages.fixed("drawing-pulls-thin").to_owned());
     }
     if stage.joined.iter().any(|joined| asked(facts, joined).is_some_and(|pull| pull.spliced)) {
-        remarks.push(words.fixed("drawing-splices").to_owned());
+        remarks.push(messages.fixed("drawing-splices").to_owned());
     }
     let (between, to_wall) = super::clearances(facts, stage);
-    remarks.extend(between.map(|room| words.sentence("drawing-room-between", [("figure", room.told())])));
-    remarks.extend(to_wall.map(|room| words.sentence("drawing-room-to-walls", [("figure", room.told())])));
+    remarks.extend(between.map(|room| messages.sentence("drawing-room-between", [("figure", room.told())])));
+    remarks.extend(to_wall.map(|room| messages.sentence("drawing-room-to-walls", [("figure", room.told())])));
     if facts.is_covered_by_mark() && matches!(stage.which, Which::Given) {
-        remarks.push(words.fixed("finding-mark-covers").to_owned());
+        remarks.push(messages.fixed("finding-mark-covers").to_owned());
     }
-    remarks.push(of_the_box(facts, stage, words));
+    remarks.push(of_the_box(facts, stage, messages));
     for remark in remarks.iter().filter(|remark| !remark.is_empty()) {
         below.told(sheet, remark, 3);
     }
 }
 
 /// The cover, the voltage and the blocks, in a word.
-fn of_the_box(facts: &Facts<'_>, stage: &Stage<'_>, words: &Catalogue) -> String {
+fn of_the_box(facts: &Facts<'_>, stage: &Stage<'_>, messages: &Catalogue) -> String {
     let request = facts.request;
     let mut told = Vec::new();
     if request.cover != Cover::Removable {
-        told.push(words.sentence("drawing-cover", [("cover", name_of(request.cover))]));
+        told.push(messages.sentence("drawing-cover", [("cover", name_of(request.cover))]));
     }
     if request.over_1000_volts {
-        told.push(words.fixed("drawing-over-1000-volts").to_owned());
+        told.push(messages.fixed("drawing-over-1000-volts").to_owned());
     }
     let of_section = |id: Option<&str>| id == stage.size.id.as_deref();
     let blocks = request.power_distribution_blocks.iter();
     let blocks = blocks.filter(|block| of_section(block.section.as_ref().map(|name| name.as_str()))).count();
     if blocks > 0 {
-        told.push(words.counted("drawing-blocks", "count", blocks));
+        told.push(messages.counted("drawing-blocks", "count", blocks));
     }
     told.join(" ")
 }
@@ -172,9 +172,9 @@ fn requirement(
     is_short: bool,
     below: &mut Below<'_>,
 ) {
-    let words = sheet.words();
+    let messages = sheet.messages();
     let length = Amount::of(requirement.length).told();
-    let place = where_asked(axis, requirement, words);
+    let place = where_asked(axis, requirement, messages);
     let letters = match (is_short, requirement.governs) {
         (true, _) => Letters::Short,
         (false, true) => Letters::Strong,
@@ -188,61 +188,62 @@ fn requirement(
     if let Some(sum) = &sum {
         sheet.text(at(COLUMNS[1], y), Anchor::Start, Letters::Plain, sum);
     }
-    let citation = citation_of(facts, requirement.rule, words).unwrap_or_default();
+    let citation = citation_of(facts, requirement.rule, messages).unwrap_or_default();
     sheet.text(at(COLUMNS[2], y), Anchor::Start, Letters::Plain, &short_text(&citation, 28));
-    let title = words.rule_title(requirement.rule.id);
-    let counted = words.sentence("drawing-counted", [("entries", requirement.entries.join(", "))]);
-    let governs = if requirement.governs { format!("{}. ", words.label("governs")) } else { String::new() };
+    let title = messages.rule_title(requirement.rule.id);
+    let counted = messages.sentence("drawing-counted", [("entries", requirement.entries.join(", "))]);
+    let governs =
+        if requirement.governs { format!("{}. ", messages.label("governs")) } else { String::new() };
     below.text(sheet, &format!("{governs}{title}. {counted}"), 2);
     let sum = sum.unwrap_or(length);
     below.shown.push(format!("{place}: {sum}, {citation}. {governs}{title}. {counted}."));
 }
 
 /// `Width, from the left wall, row 2`.
-fn where_asked(axis: Axis, requirement: &LengthRequirement, words: &Catalogue) -> String {
-    let axis = words.label(axis.name());
+fn where_asked(axis: Axis, requirement: &LengthRequirement, messages: &Catalogue) -> String {
+    let axis = messages.label(axis.name());
     match (requirement.wall, requirement.row) {
         (None, _) => axis.into_owned(),
-        (Some(wall), None) => format!("{axis}, {}", wall_told(wall, words)),
-        (Some(wall), Some(row)) => format!("{axis}, {}", row_told(wall, row, words)),
+        (Some(wall), None) => format!("{axis}, {}", wall_told(wall, messages)),
+        (Some(wall), Some(row)) => format!("{axis}, {}", row_told(wall, row, messages)),
     }
 }
 
-fn wall_told(wall: Wall, words: &Catalogue) -> String {
-    words.sentence("drawing-wall", [("wall", wall.name())])
+fn wall_told(wall: Wall, messages: &Catalogue) -> String {
+    messages.sentence("drawing-wall", [("wall", wall.name())])
 }
 
-fn row_told(wall: Wall, row: u32, words: &Catalogue) -> String {
-    words.sentence("drawing-row", [("wall", wall_told(wall, words)), ("row", row.to_string())])
+fn row_told(wall: Wall, row: u32, messages: &Catalogue) -> String {
+    messages.sentence("drawing-row", [("wall", wall_told(wall, messages)), ("row", row.to_string())])
 }
 
 /// Where a rule stands; the head says for the whole sheet where an edition is not verified.
-pub(super) fn citation_of(facts: &Facts<'_>, rule: &Rule, words: &Catalogue) -> Option<String> {
+pub(super) fn citation_of(facts: &Facts<'_>, rule: &Rule, messages: &Catalogue) -> Option<String> {
     let citation = rule.citation(facts.request.edition)?;
-    Some(words.citation(citation.parts()[0]))
+    Some(messages.citation(citation.parts()[0]))
 }
 
 /// How far entries with the same conductors must be apart, and are.
 pub(super) fn distances(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, below: &mut Below<'_>) {
-    let words = sheet.words();
+    let messages = sheet.messages();
     let id = |place: usize| stage.entries.get(place).map_or("", |standing| standing.entry.id.as_str());
     let Some(rule) = stage.apart.first().and_then(|apart| rules().find(|rule| rule.id == apart.rule)) else {
         return;
     };
     below.heading(sheet, "drawing-distances");
-    let rule = [citation_of(facts, rule, words), Some(words.rule_title(rule.id))];
+    let rule = [citation_of(facts, rule, messages), Some(messages.rule_title(rule.id))];
     below.told(sheet, &rule.into_iter().flatten().collect::<Vec<_>>().join(" · "), 1);
     let mut pairs = Vec::new();
     for apart in &stage.apart {
         let pair = apart.ends.map(id).join(" – ");
-        let least = words.sentence("drawing-least", [("figure", Amount::of(apart.required).told())]);
+        let least = messages.sentence("drawing-least", [("figure", Amount::of(apart.required).told())]);
         let mut told = format!("{pair}: {least}");
         if let Some(measured) = apart.measured {
-            let measured = words.sentence("drawing-measured", [("figure", Amount::of(measured).told())]);
+            let measured = messages.sentence("drawing-measured", [("figure", Amount::of(measured).told())]);
             told = format!("{told}, {measured}");
         }
         if apart.is_short() {
-            told = format!("{told}, {}", words.fixed("drawing-too-close"));
+            told = format!("{told}, {}", messages.fixed("drawing-too-close"));
         }
         below.shown.push(format!("{told}."));
         pairs.push((told, if apart.is_short() { Letters::ShortOver } else { Letters::Small }));
@@ -250,7 +251,7 @@ pub(super) fn distances(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<
     let left_out = pairs.len().saturating_sub(MOST_PAIRS);
     pairs.truncate(MOST_PAIRS);
     if left_out > 0 {
-        pairs.push((words.counted("drawing-more", "count", left_out), Letters::Small));
+        pairs.push((messages.counted("drawing-more", "count", left_out), Letters::Small));
     }
     below.columns(sheet, &pairs);
 }
@@ -269,51 +270,56 @@ pub(super) fn largest(facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined) -> 
 
 /// The pulls, kind by kind.
 pub(super) fn pulls(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, below: &mut Below<'_>) {
-    let words = sheet.words();
+    let messages = sheet.messages();
     if stage.joined.is_empty() {
         return;
     }
     below.heading(sheet, "drawing-pulls");
     for kind in [PullKind::Straight, PullKind::Angle, PullKind::U] {
         let of_kind = stage.joined.iter().filter(|joined| joined.kind == kind);
-        let told: Vec<String> = of_kind.map(|joined| ends_told(facts, stage, joined, words)).collect();
+        let told: Vec<String> = of_kind.map(|joined| ends_told(facts, stage, joined, messages)).collect();
         if !told.is_empty() {
-            below.told(sheet, &format!("{}: {}", kind_told(kind, words), told.join("; ")), MOST_LINES);
+            below.told(sheet, &format!("{}: {}", kind_told(kind, messages), told.join("; ")), MOST_LINES);
         }
     }
 }
 
-fn kind_told(kind: PullKind, words: &Catalogue) -> String {
-    words.sentence("drawing-pulls-of", [("kind", name_of(kind))])
+fn kind_told(kind: PullKind, messages: &Catalogue) -> String {
+    messages.sentence("drawing-pulls-of", [("kind", name_of(kind))])
 }
 
 /// `A – C 4/0 AWG, spliced`.
-fn ends_told(facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined, words: &Catalogue) -> String {
+fn ends_told(facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined, messages: &Catalogue) -> String {
     let id = |place: usize| stage.entries.get(place).map_or("", |standing| standing.entry.id.as_str());
     let mut told = joined.ends.map(id).join(" – ");
     if let Some(size) = largest(facts, stage, joined) {
         told = format!("{told} {size}");
     }
     if asked(facts, joined).is_some_and(|pull| pull.spliced) {
-        told = format!("{told}, {}", words.fixed("drawing-spliced"));
+        told = format!("{told}, {}", messages.fixed("drawing-spliced"));
     }
     if !joined.sized_by_length {
-        told = format!("{told}, {}", words.fixed("drawing-by-volume"));
+        told = format!("{told}, {}", messages.fixed("drawing-by-volume"));
     }
     told
 }
 
 /// A pull as the pointer that rests on it is told.
-pub(super) fn pull_told(facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined, words: &Catalogue) -> String {
-    format!("{}: {}", kind_told(joined.kind, words), ends_told(facts, stage, joined, words))
+pub(super) fn pull_told(
+    facts: &Facts<'_>,
+    stage: &Stage<'_>,
+    joined: &Joined,
+    messages: &Catalogue,
+) -> String {
+    format!("{}: {}", kind_told(joined.kind, messages), ends_told(facts, stage, joined, messages))
 }
 
 /// The entries, one by one.
 pub(super) fn entries(sheet: &mut Sheet<'_>, stage: &Stage<'_>, ids: &Ids, below: &mut Below<'_>) {
-    let words = sheet.words();
+    let messages = sheet.messages();
     below.heading(sheet, "drawing-entries");
     let numbered = stage.entries.iter().zip(&ids.texts).map(|(standing, mark)| {
-        let told = entry_told(standing, words);
+        let told = entry_told(standing, messages);
         if ids.numbered { format!("{mark} · {told}") } else { told }
     });
     let told: Vec<(String, Letters)> = numbered.map(|told| (told, Letters::Small)).collect();
@@ -322,18 +328,18 @@ pub(super) fn entries(sheet: &mut Sheet<'_>, stage: &Stage<'_>, ids: &Ids, below
 }
 
 /// `A: left wall, row 1, Ø 3 in, 4 in from the bottom, 2 in from the back`.
-pub(super) fn entry_told(standing: &Standing<'_>, words: &Catalogue) -> String {
+pub(super) fn entry_told(standing: &Standing<'_>, messages: &Catalogue) -> String {
     let entry = standing.entry;
     let wall = match entry.row {
-        Some(row) => row_told(entry.wall, row.get(), words),
-        None => wall_told(entry.wall, words),
+        Some(row) => row_told(entry.wall, row.get(), messages),
+        None => wall_told(entry.wall, messages),
     };
     let mut parts = vec![format!("{}: {wall}", entry.id.as_str())];
     if let Some(Amount(value, unit)) = standing.diameter {
         parts.push(format!("Ø {}", figure(value, unit)));
     }
     for (axis, amount) in standing.measures.into_iter().flatten() {
-        parts.push(side_told("drawing-from", axis, amount, words));
+        parts.push(side_told("drawing-from", axis, amount, messages));
     }
     parts.join(", ")
 }

@@ -26,20 +26,24 @@ use stage::{Stage, Which, stages};
 const WIDTH: f64 = 900.0;
 
 impl Drawn for PullBox {
-    fn draw(request: &PullBoxRequest, evaluation: &Evaluation<PullBoxOutcome>, words: &Catalogue) -> String {
+    fn draw(
+        request: &PullBoxRequest,
+        evaluation: &Evaluation<PullBoxOutcome>,
+        messages: &Catalogue,
+    ) -> String {
         let facts = Facts::of(request, &evaluation.proof, &evaluation.findings);
         let sections: Vec<(&SectionSize, Vec<Stage<'_>>)> =
             evaluation.outcome.sections.iter().map(|size| (size, stages(&facts, size))).collect();
         let widest = sections.iter().flat_map(|(_, stages)| stages).map(line_of_ids).fold(0.0, f64::max);
-        let mut sheet = Sheet::new(words, WIDTH.max(widest + 3.0 * MARGIN));
-        let title = words.fixed("drawing-pull-box-title");
+        let mut sheet = Sheet::new(messages, WIDTH.max(widest + 3.0 * MARGIN));
+        let title = messages.fixed("drawing-pull-box-title");
         head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
         let mut shown = Vec::new();
         let mut y = BELOW;
         for (size, stages) in &sections {
             y = section(&mut sheet, &facts, size, stages, y, &mut shown);
         }
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, words);
+        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
         sheet.done(y + MARGIN, title, &description)
     }
 }
@@ -59,18 +63,18 @@ fn section(
     top: f64,
     shown: &mut Vec<String>,
 ) -> f64 {
-    let words = sheet.words();
+    let messages = sheet.messages();
     let mut below = Below { y: top, shown };
     for (number, stage) in stages.iter().enumerate() {
         let ids = Ids::of(stage);
-        let title = title_of(size, stage.which, words);
+        let title = title_of(size, stage.which, messages);
         below.y += 18.0;
         sheet.text(at(MARGIN, below.y), Anchor::Start, Letters::Strong, &title);
         below.shown.push(format!("{title}."));
         let (end, all_marked) = plan::draw(sheet, facts, stage, &ids, below.y + 6.0);
         below.y = end;
         if !all_marked {
-            below.told(sheet, words.fixed("drawing-ids-left-out"), 1);
+            below.told(sheet, messages.fixed("drawing-ids-left-out"), 1);
         }
         lists::remarks(sheet, facts, stage, &mut below);
         if number == 0 {
@@ -85,8 +89,8 @@ fn section(
 }
 
 /// `Section left · The given box`.
-fn title_of(size: &SectionSize, which: Which<'_>, words: &Catalogue) -> String {
-    let title = words.fixed(match which {
+fn title_of(size: &SectionSize, which: Which<'_>, messages: &Catalogue) -> String {
+    let title = messages.fixed(match which {
         Which::Given => "drawing-box-given",
         Which::LaidOut(layout) if layout.proven_smallest => "drawing-box-smallest",
         Which::LaidOut(_) => "drawing-box-laid-out",
@@ -94,7 +98,7 @@ fn title_of(size: &SectionSize, which: Which<'_>, words: &Catalogue) -> String {
     });
     match &size.id {
         Some(id) => {
-            let section = words.sentence("drawing-section", [("section", id)]);
+            let section = messages.sentence("drawing-section", [("section", id)]);
             format!("{} · {title}", short_text(&section, 60))
         }
         None => title.to_owned(),

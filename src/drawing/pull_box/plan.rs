@@ -24,7 +24,7 @@ pub(super) fn draw(
     top: f64,
 ) -> (f64, bool) {
     let paper = [super::MARGIN, sheet.width() - super::MARGIN];
-    let (frame, beside) = frame(stage, ids, facts, sheet.words(), top, paper);
+    let (frame, beside) = frame(stage, ids, facts, sheet.messages(), top, paper);
     let mut taken = Taken::default();
     clearances(sheet, facts, stage, &frame);
     walls(sheet, facts, stage, &frame, &mut taken);
@@ -46,11 +46,11 @@ fn frame(
     stage: &Stage<'_>,
     ids: &Ids,
     facts: &Facts<'_>,
-    words: &Catalogue,
+    messages: &Catalogue,
     top: f64,
     paper: [f64; 2],
 ) -> (Frame, Beside) {
-    let dimensions = dimensions::room(facts, stage, words);
+    let dimensions = dimensions::room(facts, stage, messages);
     let with = |beside: Beside| Room {
         left: dimensions.left + beside.left,
         right: dimensions.right + beside.right,
@@ -221,7 +221,7 @@ fn bent(from: Point, bend: Point, to: Point, part: f64, inside: Point) -> Point 
 
 fn pull(sheet: &mut Sheet<'_>, facts: &Facts<'_>, stage: &Stage<'_>, joined: &Joined, curve: &Curve) {
     let look = if joined.sized_by_length { Look::Pull } else { Look::Thin };
-    let title = super::lists::pull_told(facts, stage, joined, sheet.words());
+    let title = super::lists::pull_told(facts, stage, joined, sheet.messages());
     sheet.group(&title, |sheet| {
         if joined.kind == PullKind::Straight {
             sheet.line(curve.from, curve.to, look);
@@ -254,7 +254,7 @@ fn rims(
             (false, true) => Look::Filling(8),
             (false, false) => Look::AssumedRim,
         };
-        let title = super::lists::entry_told(standing, sheet.words());
+        let title = super::lists::entry_told(standing, sheet.messages());
         sheet.group(&title, |sheet| sheet.circle(centre, radius, look));
         taken.take(Area::around(centre, radius));
     }

@@ -58,7 +58,7 @@ fn found(text: &str, line: usize, column: usize) -> String {
     let at = |line: &str| line.get(column.saturating_sub(1)..).and_then(|rest| rest.chars().next());
     match text.split('\n').nth(line.saturating_sub(1)).and_then(at) {
         Some(character) => character.escape_debug().to_string(),
-        None => language::words().fixed("text-end-of-line").to_owned(),
+        None => language::messages().fixed("text-end-of-line").to_owned(),
     }
 }
 

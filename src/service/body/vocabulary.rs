@@ -134,8 +134,8 @@ pub(super) fn type_fits(schema: &Members, value: &Value) -> bool {
 
 /// A type as a sentence writes it.
 pub(super) fn type_in_words(name: &str) -> &'static str {
-    let words = language::words();
-    words.fixed(match name {
+    let messages = language::messages();
+    messages.fixed(match name {
         "object" => "text-type-object",
         "array" => "text-type-array",
         "string" => "text-type-string",

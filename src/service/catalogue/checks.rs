@@ -64,12 +64,12 @@ pub struct RequestView {
     request: Value,
 }
 
-fn summary(check: &CheckEntry, words: &'static Catalogue) -> CheckSummary {
+fn summary(check: &CheckEntry, messages: &'static Catalogue) -> CheckSummary {
     CheckSummary {
         name: check.name,
         path: check.path,
-        title: words.fixed(check.title),
-        purpose: words.fixed(check.purpose),
+        title: messages.fixed(check.title),
+        purpose: messages.fixed(check.purpose),
         drawn: check.draw.is_some(),
     }
 }
@@ -87,12 +87,12 @@ pub fn collection() -> Result<&'static Collection, Problem> {
 }
 
 fn write(language: Language) -> Result<Collection, serde_json::Error> {
-    let words = Catalogue::of(language);
-    let list = Checks { checks: CHECKS.iter().map(|check| summary(check, words)).collect() };
+    let messages = Catalogue::of(language);
+    let list = Checks { checks: CHECKS.iter().map(|check| summary(check, messages)).collect() };
     let examples = ExampleSet::embedded();
     let one = |check: &CheckEntry| {
         let view = CheckView {
-            summary: summary(check, words),
+            summary: summary(check, messages),
             schema: schema(check),
             requests: begin(check, &examples),
         };

@@ -32,10 +32,10 @@ pub struct EditionView {
 }
 
 /// The document.
-pub fn all(words: &Catalogue) -> Editions {
+pub fn all(messages: &Catalogue) -> Editions {
     let view = |edition: Edition| EditionView {
         edition,
-        title: words.sentence("text-edition-title", [("year", edition.year().to_owned())]),
+        title: messages.sentence("text-edition-title", [("year", edition.year().to_owned())]),
         is_default: edition == Edition::default(),
         figures_of: edition.figures_of(),
         must_accept_unverified_rules: !edition.is_verified(),

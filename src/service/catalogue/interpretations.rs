@@ -32,11 +32,11 @@ pub struct PointView {
 }
 
 /// The document.
-pub fn all(words: &'static Catalogue) -> Interpretations {
+pub fn all(messages: &'static Catalogue) -> Interpretations {
     let view = |point: &Point| PointView {
         point: point.name(),
         rule: point.rule().id,
-        question: words.fixed(point.question()),
+        question: messages.fixed(point.question()),
         default: point.readings().first().copied().unwrap_or_default(),
         readings: point.readings(),
     };

@@ -28,9 +28,11 @@ pub struct ListedMisconception {
 }
 
 /// The document.
-pub fn all(words: &Catalogue) -> Misconceptions {
+pub fn all(messages: &Catalogue) -> Misconceptions {
     let edition = Edition::default();
-    let view =
-        |Listed { id, check, rules }| ListedMisconception { check, told: view_of(id, rules, edition, words) };
+    let view = |Listed { id, check, rules }| ListedMisconception {
+        check,
+        told: view_of(id, rules, edition, messages),
+    };
     Misconceptions { edition, misconceptions: misconceptions::all().map(view).collect() }
 }

@@ -107,22 +107,22 @@ impl CatalogueDocuments {
 }
 
 impl InWords {
-    fn write(words: &'static Catalogue) -> Result<Self, serde_json::Error> {
+    fn write(messages: &'static Catalogue) -> Result<Self, serde_json::Error> {
         let rule =
-            |rule: &'static Rule| Ok((rule.id.to_owned(), Document::in_words(&rules::view(rule, words))?));
+            |rule: &'static Rule| Ok((rule.id.to_owned(), Document::in_words(&rules::view(rule, messages))?));
         let problem = |kind: ProblemKind| {
-            Ok((kind.slug().to_owned(), Document::in_words(&problems::view(kind, words))?))
+            Ok((kind.slug().to_owned(), Document::in_words(&problems::view(kind, messages))?))
         };
         Ok(Self {
-            editions: Document::in_words(&editions::all(words))?,
+            editions: Document::in_words(&editions::all(messages))?,
             rules: Collection {
-                list: Document::in_words(&rules::list(words))?,
+                list: Document::in_words(&rules::list(messages))?,
                 by_name: all_rules().map(rule).collect::<Result<_, serde_json::Error>>()?,
             },
-            interpretations: Document::in_words(&interpretations::all(words))?,
-            misconceptions: Document::in_words(&misconceptions::all(words))?,
+            interpretations: Document::in_words(&interpretations::all(messages))?,
+            misconceptions: Document::in_words(&misconceptions::all(messages))?,
             problems: Collection {
-                list: Document::in_words(&problems::list(words))?,
+                list: Document::in_words(&problems::list(messages))?,
                 by_name: ProblemKind::ALL
                     .into_iter()
                     .map(problem)

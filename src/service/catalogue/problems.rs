@@ -43,18 +43,18 @@ pub struct FaultCodeView {
 }
 
 /// All kinds.
-pub fn list(words: &'static Catalogue) -> Problems {
-    Problems { problems: ProblemKind::ALL.into_iter().map(|kind| view(kind, words)).collect() }
+pub fn list(messages: &'static Catalogue) -> Problems {
+    Problems { problems: ProblemKind::ALL.into_iter().map(|kind| view(kind, messages)).collect() }
 }
 
 /// One kind.
-pub fn view(kind: ProblemKind, words: &'static Catalogue) -> ProblemKindView {
-    let code = |code: &FaultCode| FaultCodeView { code: *code, meaning: words.fixed(meaning_of(*code)) };
+pub fn view(kind: ProblemKind, messages: &'static Catalogue) -> ProblemKindView {
+    let code = |code: &FaultCode| FaultCodeView { code: *code, meaning: messages.fixed(meaning_of(*code)) };
     ProblemKindView {
         link: kind.link(),
-        title: kind.title(words),
+        title: kind.title(messages),
         status: kind.status().as_u16(),
-        meaning: kind.meaning(words),
+        meaning: kind.meaning(messages),
         fault_codes: kind.codes().iter().map(code).collect(),
     }
 }

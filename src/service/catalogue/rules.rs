@@ -76,19 +76,19 @@ pub struct EditionFigure {
 }
 
 /// All rules.
-pub fn list(words: &Catalogue) -> Rules {
+pub fn list(messages: &Catalogue) -> Rules {
     let summary =
-        |rule: &Rule| RuleSummary { id: rule.id, title: words.rule_title(rule.id), basis: rule.basis };
+        |rule: &Rule| RuleSummary { id: rule.id, title: messages.rule_title(rule.id), basis: rule.basis };
     Rules { rules: rules().map(summary).collect() }
 }
 
 /// One rule.
-pub fn view(rule: &'static Rule, words: &Catalogue) -> RuleView {
+pub fn view(rule: &'static Rule, messages: &Catalogue) -> RuleView {
     let citation = |edition: Edition| Some((edition.year(), rule.citation(edition)?.to_string()));
     RuleView {
         id: rule.id,
-        title: words.rule_title(rule.id),
-        statement: words.rule_statement(rule.id),
+        title: messages.rule_title(rule.id),
+        statement: messages.rule_statement(rule.id),
         basis: rule.basis,
         source: rule.source,
         citations: Edition::ALL.into_iter().filter_map(citation).collect(),

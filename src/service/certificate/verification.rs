@@ -173,15 +173,15 @@ impl Verification {
             }
             Err(problem) => (problem.faults.kept().to_vec(), problem.faults.more(), None),
         };
-        let words = language::words();
+        let messages = language::messages();
         Ok(Self {
             finding,
-            message: words.fixed(match finding {
+            message: messages.fixed(match finding {
                 CertificateFinding::Reproduced => "text-certificate-reproduced",
                 CertificateFinding::Altered => "text-certificate-altered",
                 CertificateFinding::OtherRuleset => "text-certificate-other-ruleset",
             }),
-            reasons: reasons.into_iter().map(|key| words.fixed(key)).collect(),
+            reasons: reasons.into_iter().map(|key| messages.fixed(key)).collect(),
             ruleset: RulesCompared { certificate: rules, here },
             fingerprint: fits(&certificate.fingerprint, &computed),
             signature: view_of(judged),
@@ -192,7 +192,7 @@ impl Verification {
             faults,
             more_faults,
             today,
-            cautions: cautions().map(|key| words.fixed(key)).collect(),
+            cautions: cautions().map(|key| messages.fixed(key)).collect(),
         })
     }
 }
@@ -270,5 +270,5 @@ fn view_of(judged: Option<Judged>) -> SignatureView {
         }
         Some(Judged::Valid(kid)) => (SignatureFinding::Valid, Some(kid), "text-signature-valid"),
     };
-    SignatureView { finding, kid, message: language::words().fixed(key) }
+    SignatureView { finding, kid, message: language::messages().fixed(key) }
 }

@@ -250,7 +250,7 @@ fn put_together(
     reference: Option<Reference>,
     answers: Vec<(&'static CheckEntry, Value)>,
 ) -> Option<ReviewAnswer> {
-    let words = language::words();
+    let messages = language::messages();
     let (mut findings, mut unknown, mut verdicts) = (Vec::new(), Vec::new(), Vec::new());
     let mut cautions: Vec<String> = Vec::new();
     for (check, answer) in &answers {
@@ -284,7 +284,7 @@ fn put_together(
     let not_looked_at = CHECKS
         .iter()
         .filter(|check| !answers.iter().any(|(made, _)| made.name == check.name))
-        .map(|check| NotLookedAt { check: check.name, title: words.fixed(check.title).to_owned() })
+        .map(|check| NotLookedAt { check: check.name, title: messages.fixed(check.title).to_owned() })
         .collect();
     Some(ReviewAnswer {
         reference,

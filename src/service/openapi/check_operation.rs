@@ -15,7 +15,7 @@ use utoipa::{PartialSchema, ToSchema};
 
 /// The schemas and the path of a check.
 pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
-    let words = Catalogue::english();
+    let messages = Catalogue::english();
     let CheckSchemas { request, answer, mut all } = (check.schemas)();
     with_schema::<Explain>(&mut all);
     let json = |schema: String| ContentBuilder::new().schema(Some(Ref::from_schema_name(schema))).build();
@@ -30,14 +30,15 @@ pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
     if check.draw.is_some() {
         let drawing = with_schema::<DrawingText>(&mut all);
         let link = ObjectBuilder::new().schema_type(Type::String).description(Some("A link (RFC 8288)."));
-        let link = HeaderBuilder::new().schema(Some(link)).description(Some(words.fixed("text-header-link")));
+        let link =
+            HeaderBuilder::new().schema(Some(link)).description(Some(messages.fixed("text-header-link")));
         answered = answered.content(media::SVG, json(drawing)).header("Link", link.build());
     }
     let operation = OperationBuilder::new()
         .operation_id(Some(check.name))
         .tag("Checks")
-        .summary(Some(words.fixed(check.title)))
-        .description(Some(words.fixed(check.purpose)))
+        .summary(Some(messages.fixed(check.title)))
+        .description(Some(messages.fixed(check.purpose)))
         .parameter(explain())
         .request_body(Some(body))
         .response("200", answered.build())

@@ -17,7 +17,7 @@ const LISTS: [(&str, &str, &str, &str, &str); 3] = [
 
 /// Adds every link.
 pub(super) fn add(paths: &mut Paths) {
-    let words = Catalogue::english();
+    let messages = Catalogue::english();
     let verified = Edition::ALL.into_iter().rev().filter(|edition| edition.is_verified());
     let editions: Vec<&str> = verified.map(Edition::year).collect();
     for operation in paths.paths.values_mut().flat_map(|item| [&mut item.get, &mut item.post]).flatten() {
@@ -26,17 +26,21 @@ pub(super) fn add(paths: &mut Paths) {
         for (list, member, parameter, place, key) in LISTS {
             if id == list {
                 let link = LinkBuilder::new().operation_id(member).parameter(parameter, place);
-                insert(answered, member, link.description(words.fixed(key)).build());
+                insert(answered, member, link.description(messages.fixed(key)).build());
             }
         }
         if id == "certify" {
             let link = LinkBuilder::new().operation_id("verify").request_body(Some(json!("$response.body")));
-            insert(answered, "verification", link.description(words.fixed("text-link-verification")).build());
+            insert(
+                answered,
+                "verification",
+                link.description(messages.fixed("text-link-verification")).build(),
+            );
         }
         if let Some(check) = CheckEntry::named(&id) {
             let rule =
                 LinkBuilder::new().operation_id("rule").parameter("id", "$response.body#/findings/0/rule");
-            insert(answered, "rule", rule.description(words.fixed("text-link-rule")).build());
+            insert(answered, "rule", rule.description(messages.fixed("text-link-rule")).build());
             let comparison = json!({"check": check.name, "editions": editions, "request": "$request.body"});
             let link = LinkBuilder::new().operation_id("edition_comparison").request_body(Some(comparison));
             let certified = json!({"check": check.name, "request": "$request.body"});
@@ -44,12 +48,12 @@ pub(super) fn add(paths: &mut Paths) {
             insert(
                 answered,
                 "certificate",
-                certificate.description(words.fixed("text-link-certificate")).build(),
+                certificate.description(messages.fixed("text-link-certificate")).build(),
             );
             insert(
                 answered,
                 "other_editions",
-                link.description(words.fixed("text-link-other-editions")).build(),
+                link.description(messages.fixed("text-link-other-editions")).build(),
             );
         }
     }

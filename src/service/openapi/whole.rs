@@ -24,19 +24,19 @@ const KEY: &str = "key";
 
 /// The whole document, from what the routes say of themselves.
 pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
-    let words = Catalogue::english();
+    let messages = Catalogue::english();
     let license = LicenseBuilder::new().name("MIT").identifier(Some("MIT")).build();
     document.info = InfoBuilder::new()
         .title("elbowroom")
         .version(env!("CARGO_PKG_VERSION"))
-        .description(Some(words.fixed("text-api-description")))
+        .description(Some(messages.fixed("text-api-description")))
         .license(Some(license))
         .contact(Some(ContactBuilder::new().name(Some("The maintainers of elbowroom")).build()))
         .build();
     document.servers = Some(vec![Server::new("/")]);
     // an empty list says that an operation asks for no credentials
     document.security = Some(Vec::new());
-    let tag = |(name, key)| TagBuilder::new().name(name).description(Some(words.fixed(key))).build();
+    let tag = |(name, key)| TagBuilder::new().name(name).description(Some(messages.fixed(key))).build();
     let tags = [
         ("Checks", "text-tag-checks"),
         ("Certificates", "text-tag-certificates"),
@@ -49,7 +49,8 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     with_schema::<ProblemDocument<'static>>(&mut schemas);
     let components = document.components.get_or_insert_default();
     components.schemas.extend(schemas);
-    let bearer = HttpBuilder::new().scheme(HttpAuthScheme::Bearer).description(Some(words.fixed("text-key")));
+    let bearer =
+        HttpBuilder::new().scheme(HttpAuthScheme::Bearer).description(Some(messages.fixed("text-key")));
     components.add_security_scheme(KEY, SecurityScheme::Http(bearer.build()));
     declare_language(components);
     for (path, item) in &mut document.paths.paths {
@@ -116,10 +117,10 @@ fn complete(path: &str, operation: &mut Operation, need: Need, examples: &Exampl
 }
 
 fn problem_response(kind: ProblemKind) -> Response {
-    let words = Catalogue::english();
+    let messages = Catalogue::english();
     let schema = Ref::from_schema_name("Problem");
     let response = ResponseBuilder::new()
-        .description(kind.meaning(words))
+        .description(kind.meaning(messages))
         .content(MEDIA_TYPE, ContentBuilder::new().schema(Some(schema)).build());
     let headers: &[(&str, &str)] = match kind {
         ProblemKind::Unauthorized | ProblemKind::Forbidden => {
@@ -134,11 +135,11 @@ fn problem_response(kind: ProblemKind) -> Response {
         _ => &[],
     };
     let text =
-        |key| ObjectBuilder::new().schema_type(Type::String).description(Some(words.fixed(key))).build();
+        |key| ObjectBuilder::new().schema_type(Type::String).description(Some(messages.fixed(key))).build();
     headers
         .iter()
         .fold(response, |response, (name, key)| {
-            let header = HeaderBuilder::new().schema(Some(text(*key))).description(Some(words.fixed(key)));
+            let header = HeaderBuilder::new().schema(Some(text(*key))).description(Some(messages.fixed(key)));
             response.header(*name, header.build())
         })
         .build()

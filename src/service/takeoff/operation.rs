@@ -21,7 +21,7 @@ pub const ITEM_SCHEMA: &str = "TakeoffItem";
 
 /// The schemas and the path of the operation.
 pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
-    let words = Catalogue::english();
+    let messages = Catalogue::english();
     let mut all = Vec::new();
     with_schema::<Explain>(&mut all);
     let problem = with_schema::<TakeoffProblem<'static>>(&mut all);
@@ -33,7 +33,7 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
         let named = format!("{request}Item");
         let name = ObjectBuilder::new().schema_type(Type::String).enum_values(Some([check.name]));
         let item = closed()
-            .description(Some(words.fixed(check.title)))
+            .description(Some(messages.fixed(check.title)))
             .property("check", name.description(Some("The check.")).build())
             .property("request", Ref::from_schema_name(request))
             .required("check")
@@ -75,22 +75,22 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
         ("TakeoffAnswerLines", "text-takeoff-answer-lines"),
         ("TakeoffAnswerTable", "text-takeoff-answer-table"),
     ] {
-        let text = ObjectBuilder::new().schema_type(Type::String).description(Some(words.fixed(key)));
+        let text = ObjectBuilder::new().schema_type(Type::String).description(Some(messages.fixed(key)));
         all.push((name.to_owned(), text.build().into()));
     }
-    (all, paths(words))
+    (all, paths(messages))
 }
 
 fn closed() -> ObjectBuilder {
     ObjectBuilder::new().additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)))
 }
 
-fn paths(words: &Catalogue) -> Paths {
+fn paths(messages: &Catalogue) -> Paths {
     let content = |schema: &str| ContentBuilder::new().schema(Some(Ref::from_schema_name(schema))).build();
     let mut body = RequestBodyBuilder::new()
-        .description(Some(words.fixed("text-takeoff-body")))
+        .description(Some(messages.fixed("text-takeoff-body")))
         .required(Some(Required::True));
-    let mut answered = ResponseBuilder::new().description(words.fixed("text-takeoff-answered"));
+    let mut answered = ResponseBuilder::new().description(messages.fixed("text-takeoff-answered"));
     for (form, sent, given) in [
         (Form::Json, "Takeoff", "TakeoffAnswer"),
         (Form::Ndjson, "TakeoffLines", "TakeoffAnswerLines"),
@@ -102,8 +102,8 @@ fn paths(words: &Catalogue) -> Paths {
     let operation = OperationBuilder::new()
         .operation_id(Some("takeoff"))
         .tag("Checks")
-        .summary(Some(words.fixed("text-takeoff-title")))
-        .description(Some(words.fixed("text-takeoff")))
+        .summary(Some(messages.fixed("text-takeoff-title")))
+        .description(Some(messages.fixed("text-takeoff")))
         .parameter(explain())
         .request_body(Some(body.build()))
         .response("200", answered.build())

@@ -5,8 +5,8 @@ use super::super::language;
 use super::super::media;
 use super::super::problem::Problem;
 use super::super::state::Service;
-use super::Asked;
-use super::asked::ExercisesRequest;
+use super::Received;
+use super::exercises_request::ExercisesRequest;
 use crate::training::exercises::{ExerciseSet, exercise_set};
 use axum::extract::{Request, State};
 use axum::response::Response;
@@ -26,10 +26,10 @@ use std::sync::Arc;
 )]
 pub async fn exercises(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
-    let Asked { body: asked, key, .. } = super::read::<ExercisesRequest>(&service, request).await?;
-    let (spec, words) = (asked.spec()?, language::words());
+    let Received { body: asked, key, .. } = super::read::<ExercisesRequest>(&service, request).await?;
+    let (spec, messages) = (asked.spec()?, language::messages());
     let made = tokio::task::spawn_blocking(move || {
-        let set = exercise_set(&spec, asked.count(), key, words)?;
+        let set = exercise_set(&spec, asked.count(), key, messages)?;
         serde_json::to_vec(&set).ok()
     });
     made.await.ok().flatten().map(answered).ok_or_else(Problem::internal)

@@ -5,9 +5,9 @@ use super::super::media;
 use super::super::problem::Problem;
 use super::super::register::{CheckEntry, with_schema};
 use super::super::state::Service;
-use super::Asked;
-use super::asked::ExerciseNamed;
-use super::register::{LearnersAnswer, TAUGHT, TaughtEntry};
+use super::Received;
+use super::exercises_request::ExerciseNamed;
+use super::register::{LearnersAnswer, TEACHABLE, TeachableEntry};
 use crate::checks::{FaultCode, Faults, present};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Unit};
@@ -74,19 +74,20 @@ impl PartialSchema for GradeRequest {
             .property("exercise", Ref::from_schema_name("ExerciseNamed"))
             .property("tally", tally())
             .required("exercise");
-        let taught = TAUGHT.iter().filter_map(|taught| Some((taught, CheckEntry::named(taught.name)?)));
-        let forms = taught.fold(OneOfBuilder::new().item(exercise), |forms, (taught, check)| {
-            let asks = one_of((taught.quantities)()).description(Some(
+        let teachable =
+            TEACHABLE.iter().filter_map(|teachable| Some((teachable, CheckEntry::named(teachable.name)?)));
+        let forms = teachable.fold(OneOfBuilder::new().item(exercise), |forms, (teachable, check)| {
+            let asks = one_of((teachable.quantities)()).description(Some(
                 "The figure that was asked for; the first of these unless said otherwise.",
             ));
             let form = closed()
-                .title(Some(format!("Grade {}", taught.name)))
-                .property("check", one_of(vec![taught.name]).description(Some("The check.")))
+                .title(Some(format!("Grade {}", teachable.name)))
+                .property("check", one_of(vec![teachable.name]).description(Some("The check.")))
                 .property("request", Ref::from_schema_name((check.schemas)().request))
                 .property("asks", asks)
                 .required("check")
                 .required("request");
-            forms.item(if taught.has_tally { form.property("tally", tally()) } else { form })
+            forms.item(if teachable.has_tally { form.property("tally", tally()) } else { form })
         });
         let description =
             "A learner's answer, to a request of some check or to an exercise: a number, a tally, or both.";
@@ -116,7 +117,7 @@ impl ToSchema for GradeRequest {
 )]
 pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
-    let Asked { body: asked, key, authorization } = super::read::<GradeRequest>(&service, request).await?;
+    let Received { body: asked, key, authorization } = super::read::<GradeRequest>(&service, request).await?;
     let GradeRequest { check, request, exercise, asks, answer, tally } = asked;
     let of_an_exercise = exercise.is_some();
     let (name, request, asks) = match (check, request, exercise) {
@@ -127,19 +128,19 @@ pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Res
         }
         _ => return Err(fault(Pointer::ROOT, FaultCode::Conflict, "fault-request-or-exercise", Vec::new())),
     };
-    let Some(taught) = TaughtEntry::named(&name) else {
-        let known = TAUGHT.iter().map(|taught| taught.name.to_owned()).collect();
+    let Some(teachable) = TeachableEntry::named(&name) else {
+        let known = TEACHABLE.iter().map(|teachable| teachable.name.to_owned()).collect();
         return Err(fault(Pointer::to(&"/check"), FaultCode::UnknownReference, "fault-not-taught", known));
     };
     if !of_an_exercise {
-        authorization.covers(taught.name)?;
+        authorization.covers(teachable.name)?;
     }
     if tally.len() > MOST_LINES {
         let fault =
             fault(Pointer::to(&"/tally"), FaultCode::TooManyItems, "fault-too-many-lines", Vec::new());
         return Err(fault);
     }
-    if !tally.is_empty() && !taught.has_tally {
+    if !tally.is_empty() && !teachable.has_tally {
         return Err(fault(Pointer::to(&"/tally"), FaultCode::Conflict, "fault-no-tally", Vec::new()));
     }
     if answer.is_none() && tally.is_empty() {
@@ -147,7 +148,7 @@ pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Res
     }
     let given = answer.map(|LearnerNumber { value, unit }| Given { value, unit });
     let learner = LearnersAnswer { asks, given, tally, key };
-    (taught.grade)(request.to_string().as_bytes(), &learner).map(answered)
+    (teachable.grade)(request.to_string().as_bytes(), &learner).map(answered)
 }
 
 fn fault(at: Pointer, code: FaultCode, message: &'static str, accepted: Vec<String>) -> Problem {

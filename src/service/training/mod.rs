@@ -1,13 +1,13 @@
 //! Teaching over HTTP: exercises, what is wrong with an answer, sheets to print.
 
-mod asked;
 mod exercises;
+mod exercises_request;
 mod grade;
 mod register;
 mod scope;
 mod worksheets;
 
-pub use asked::{ExercisesRequest, Seed};
+pub use exercises_request::{ExercisesRequest, Seed};
 pub use grade::GradeRequest;
 pub use worksheets::WorksheetRequest;
 
@@ -33,7 +33,7 @@ pub fn routes() -> OpenApiRouter<Arc<Service>> {
 }
 
 /// A request of one of these operations.
-struct Asked<T> {
+struct Received<T> {
     body: T,
     /// Whether the key is asked for.
     key: bool,
@@ -45,11 +45,11 @@ struct Asked<T> {
 async fn read<T: DeserializeOwned + ToSchema>(
     service: &Service,
     request: Request,
-) -> Result<Asked<T>, Problem> {
+) -> Result<Received<T>, Problem> {
     let authorization = Authorization::of(&request);
     let (parts, body) = request.into_parts();
     let key = scope::key(&parts, &authorization)?;
     media::sends_json(&parts.headers)?;
     let bytes = receive(body, service.limits()).await?;
-    Ok(Asked { body: body::read_as::<T>(&bytes)?, key, authorization })
+    Ok(Received { body: body::read_as::<T>(&bytes)?, key, authorization })
 }

@@ -15,25 +15,25 @@ use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
-use crate::training::Taught;
+use crate::training::Teachable;
 use crate::training::grading::{Given, LearnerLine, grade, grade_view};
 
-/// Every check that is taught.
-pub(super) static TAUGHT: [TaughtEntry; 10] = [
-    TaughtEntry::of::<OutletFill>(),
-    TaughtEntry::of::<PullBox>(),
-    TaughtEntry::of::<ConduitBodyCheck>(),
-    TaughtEntry::of::<RacewayFill>(),
-    TaughtEntry::of::<FreeConductors>(),
-    TaughtEntry::of::<BoxDepths>(),
-    TaughtEntry::of::<BoxSupports>(),
-    TaughtEntry::of::<BoxMounting>(),
-    TaughtEntry::of::<BoxConstruction>(),
-    TaughtEntry::of::<LuminaireAndFanOutlets>(),
+/// Every check that is teachable.
+pub(super) static TEACHABLE: [TeachableEntry; 10] = [
+    TeachableEntry::of::<OutletFill>(),
+    TeachableEntry::of::<PullBox>(),
+    TeachableEntry::of::<ConduitBodyCheck>(),
+    TeachableEntry::of::<RacewayFill>(),
+    TeachableEntry::of::<FreeConductors>(),
+    TeachableEntry::of::<BoxDepths>(),
+    TeachableEntry::of::<BoxSupports>(),
+    TeachableEntry::of::<BoxMounting>(),
+    TeachableEntry::of::<BoxConstruction>(),
+    TeachableEntry::of::<LuminaireAndFanOutlets>(),
 ];
 
-/// A check that is taught, as the service knows it.
-pub(super) struct TaughtEntry {
+/// A check that is teachable, as the service knows it.
+pub(super) struct TeachableEntry {
     /// Its name.
     pub name: &'static str,
     /// Whether a learner's tally can be held against its answer.
@@ -56,22 +56,22 @@ pub(super) struct LearnersAnswer {
     pub key: bool,
 }
 
-impl TaughtEntry {
-    const fn of<C: Taught>() -> Self {
+impl TeachableEntry {
+    const fn of<C: Teachable>() -> Self {
         Self { name: C::NAME, has_tally: C::HAS_TALLY, quantities: names::<C>, grade: graded::<C> }
     }
 
     /// The check with a name.
     pub fn named(name: &str) -> Option<&'static Self> {
-        TAUGHT.iter().find(|check| check.name == name)
+        TEACHABLE.iter().find(|check| check.name == name)
     }
 }
 
-fn names<C: Taught>() -> Vec<&'static str> {
+fn names<C: Teachable>() -> Vec<&'static str> {
     C::quantities().iter().map(|quantity| quantity.name).collect()
 }
 
-fn graded<C: Taught>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u8>, Problem> {
+fn graded<C: Teachable>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u8>, Problem> {
     let request = body::read::<C>(request).map_err(|problem| problem.below("/request"))?;
     let named = |asks: &String| C::quantities().iter().find(|quantity| quantity.name == asks);
     let quantity = match &answer.asks {
@@ -85,6 +85,6 @@ fn graded<C: Taught>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u8>,
         })?,
     };
     let diagnosis = grade::<C>(&request, quantity, answer.given, &answer.tally);
-    let view = grade_view::<C>(&diagnosis, quantity, C::terms(&request), answer.key, language::words());
+    let view = grade_view::<C>(&diagnosis, quantity, C::terms(&request), answer.key, language::messages());
     serde_json::to_vec(&view).map_err(|_| Problem::internal())
 }

@@ -4,8 +4,8 @@ use super::super::language::{self, ChosenLanguage};
 use super::super::media;
 use super::super::problem::{Problem, ProblemKind};
 use super::super::state::Service;
-use super::Asked;
-use super::asked::{ExercisesRequest, Many, Seed, Version};
+use super::Received;
+use super::exercises_request::{ExercisesRequest, Many, Seed, Version};
 use crate::checks::present;
 use crate::i18n::{Catalogue, Language};
 use crate::quantity::Units;
@@ -91,7 +91,7 @@ pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) ->
     if media::best(request.headers(), &[media::HTML]).is_none() {
         return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
     }
-    let Asked { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
+    let Received { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
     let WorksheetRequest {
         topic,
         difficulty,

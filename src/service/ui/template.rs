@@ -7,16 +7,16 @@ use serde_json::{Map, Value, json};
 const TEMPLATE: &str = include_str!("page/index.html");
 
 /// The page in a language. `{{key}}` in the template is a message; `language`, `version` and `words` are what they say.
-pub(super) fn filled(words: &Catalogue, version: &str) -> String {
-    let mut page = Markup::new(words);
+pub(super) fn filled(messages: &Catalogue, version: &str) -> String {
+    let mut page = Markup::new(messages);
     for (place, part) in TEMPLATE.split("{{").enumerate() {
         match part.split_once("}}").filter(|_| place > 0) {
             None => page.raw(part),
             Some((key, rest)) => {
                 match key {
-                    "language" => page.text(words.language().tag()),
+                    "language" => page.text(messages.language().tag()),
                     "version" => page.text(version),
-                    "words" => page.written(&shared(words)),
+                    "words" => page.written(&shared(messages)),
                     key => page.word(key),
                 };
                 page.raw(rest)
@@ -27,14 +27,14 @@ pub(super) fn filled(words: &Catalogue, version: &str) -> String {
 }
 
 /// The words that the scripts of the page need, as JSON that cannot end the element that it stands in.
-fn shared(words: &Catalogue) -> String {
+fn shared(messages: &Catalogue) -> String {
     let none: [(&str, &str); 0] = [];
-    let named = |kind: &'static str| words.keys().filter(move |key| key.starts_with(kind));
+    let named = |kind: &'static str| messages.keys().filter(move |key| key.starts_with(kind));
     let own: Map<String, Value> = named("ui-")
         .chain(["text-yes", "text-no"])
-        .map(|key| (key.to_owned(), words.sentence(key, none).into()))
+        .map(|key| (key.to_owned(), messages.sentence(key, none).into()))
         .collect();
-    let label = |key: &str| Some((key.strip_prefix("label-")?.to_owned(), words.fixed(key).into()));
+    let label = |key: &str| Some((key.strip_prefix("label-")?.to_owned(), messages.fixed(key).into()));
     let labels: Map<String, Value> = named("label-").filter_map(label).collect();
     json!({"words": own, "labels": labels}).to_string().replace('<', "\\u003c")
 }

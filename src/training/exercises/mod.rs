@@ -12,22 +12,22 @@
 //! assert_eq!(exercise.choices.iter().filter(|choice| choice.wrong.is_none()).count(), 1);
 //! ```
 
-mod draw;
 mod lengths;
 mod outlet_boxes;
 mod outlet_enclosures;
 mod pull_boxes;
 mod raceways;
+mod rng;
 mod topic;
 mod view;
 
-pub use draw::Draw;
+pub use rng::Rng;
 pub use topic::{Difficulty, Topic};
 pub use view::{ChoiceView, ExerciseKey, ExerciseSet, ExerciseView, InEdition, WrongChoice, exercise_set};
 
-use super::grading::{Held, told};
+use super::grading::{Diagnosed, to_four_decimals};
 use super::situation::Sentence;
-use super::{Misconception, Quantity, Taught, evaluate_bent};
+use super::{Misconception, Quantity, Teachable, evaluate_counterfactual};
 use crate::checks::box_depths::BoxDepths;
 use crate::checks::conduit_body::ConduitBodyCheck;
 use crate::checks::free_conductors::FreeConductors;
@@ -86,7 +86,7 @@ pub struct Choice {
     /// The number.
     pub value: Decimal,
     /// The misconception that gives it; `None` for the right one.
-    pub wrong: Option<Held>,
+    pub wrong: Option<Diagnosed>,
 }
 
 /// One exercise.
@@ -117,7 +117,7 @@ pub struct Exercise {
 }
 
 /// Draws a request about something.
-type Make = fn(&mut Draw, &Spec) -> Value;
+type Make = fn(&mut Rng, &Spec) -> Value;
 
 /// The exercise with a number; `None` where no situation could be drawn, which a test rules out.
 pub fn make(spec: &Spec, number: u32) -> Option<Exercise> {
@@ -149,16 +149,16 @@ pub fn make(spec: &Spec, number: u32) -> Option<Exercise> {
     }
 }
 
-fn build<C: Taught>(spec: &Spec, number: u32, asks: &'static str, make: Make) -> Option<Exercise> {
+fn build<C: Teachable>(spec: &Spec, number: u32, asks: &'static str, make: Make) -> Option<Exercise> {
     let quantity = C::quantities().iter().find(|quantity| quantity.name == asks)?;
-    let mut draw = Draw::of(&[spec.seed, spec.topic as u64, spec.difficulty as u64, u64::from(number)]);
+    let mut rng = Rng::of(&[spec.seed, spec.topic as u64, spec.difficulty as u64, u64::from(number)]);
     (0..MOST_DRAWS).find_map(|_| {
-        let drawn = make(&mut draw, spec);
+        let drawn = make(&mut rng, spec);
         let request: C::Request = serde_json::from_value(with_terms(drawn, spec)?).ok()?;
         if !faults_of::<C>(&request).is_empty() {
             return None;
         }
-        of_request::<C>(spec, number, quantity, &request, &mut draw)
+        of_request::<C>(spec, number, quantity, &request, &mut rng)
     })
 }
 
@@ -175,16 +175,16 @@ fn with_terms(drawn: Value, spec: &Spec) -> Option<Value> {
     Some(Value::Object(request))
 }
 
-fn of_request<C: Taught>(
+fn of_request<C: Teachable>(
     spec: &Spec,
     number: u32,
     quantity: &Quantity<C>,
     request: &C::Request,
-    draw: &mut Draw,
+    rng: &mut Rng,
 ) -> Option<Exercise> {
     let evaluation = checks::evaluate::<C>(request);
     let figure = (quantity.figure)(request, &evaluation.outcome)?;
-    let right = told(figure.value);
+    let right = to_four_decimals(figure.value);
     let mut wrong: Vec<Choice> = Vec::new();
     let known = C::misconceptions().iter();
     let known = known.filter(|known| known.since <= spec.version && known.is_about(quantity.name));
@@ -192,20 +192,20 @@ fn of_request<C: Taught>(
         if let Some(value) = wrong_value(request, quantity, known, (right, figure.unit))
             && wrong.iter().all(|choice| choice.value != value)
         {
-            wrong.push(Choice { value, wrong: Some(Held { id: known.id, rules: known.rules }) });
+            wrong.push(Choice { value, wrong: Some(Diagnosed { id: known.id, rules: known.rules }) });
         }
     }
     if right <= Decimal::ZERO || wrong.len() < WRONG {
         return None;
     }
-    draw.shuffle(&mut wrong);
+    rng.shuffle(&mut wrong);
     wrong.truncate(WRONG);
     let mut choices = wrong;
     choices.push(Choice { value: right, wrong: None });
-    draw.shuffle(&mut choices);
+    rng.shuffle(&mut choices);
     let in_edition = |edition| {
         let outcome = C::evaluate(&rulebook_of::<C>(request, edition), request).outcome;
-        (edition, (quantity.figure)(request, &outcome).map(|figure| told(figure.value)))
+        (edition, (quantity.figure)(request, &outcome).map(|figure| to_four_decimals(figure.value)))
     };
     Some(Exercise {
         number,
@@ -224,15 +224,15 @@ fn of_request<C: Taught>(
 
 /// What a misconception makes of the right figure, where that is plausible: another number, above zero, and not so far
 /// off that nobody would believe it.
-fn wrong_value<C: Taught>(
+fn wrong_value<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     known: &Misconception<C>,
     (right, unit): (Decimal, Unit),
 ) -> Option<Decimal> {
-    let bent = evaluate_bent::<C>(request, &[known.bend])?;
-    let figure = (quantity.figure)(request, &bent.outcome).filter(|figure| figure.unit == unit)?;
-    let value = told(figure.value);
+    let counterfactual = evaluate_counterfactual::<C>(request, &[known.mutation])?;
+    let figure = (quantity.figure)(request, &counterfactual.outcome).filter(|figure| figure.unit == unit)?;
+    let value = to_four_decimals(figure.value);
     let five = Decimal::whole(5);
     let near = value.times(five) >= right && value <= right.times(five);
     (value != right && value > Decimal::ZERO && near).then_some(value)

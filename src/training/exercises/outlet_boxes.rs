@@ -1,6 +1,6 @@
 //! What is put into outlet boxes.
 
-use super::{Difficulty, Draw, Spec};
+use super::{Difficulty, Rng, Spec};
 use crate::quantity::Units;
 use serde_json::{Value, json};
 
@@ -11,8 +11,8 @@ const PLACES: [&str; 8] =
 /// Sizes that branch circuits are wired with.
 const USUAL: [&str; 3] = ["14 AWG", "12 AWG", "10 AWG"];
 
-pub(super) fn place(draw: &mut Draw) -> &'static str {
-    draw.pick(PLACES)
+pub(super) fn place(rng: &mut Rng) -> &'static str {
+    rng.pick(PLACES)
 }
 
 fn count(number: u32) -> Value {
@@ -24,127 +24,127 @@ pub(super) fn cable(size: &str, conductors: u32, number: u32) -> Value {
 }
 
 /// Another size than one, of the usual ones.
-pub(super) fn other_size(draw: &mut Draw, size: &str) -> &'static str {
+pub(super) fn other_size(rng: &mut Rng, size: &str) -> &'static str {
     let others: Vec<&'static str> = USUAL.into_iter().filter(|other| *other != size).collect();
-    others.get(draw.below(others.len() as u32) as usize).copied().unwrap_or(USUAL[0])
+    others.get(rng.below(others.len() as u32) as usize).copied().unwrap_or(USUAL[0])
 }
 
-pub(super) fn usual_size(draw: &mut Draw) -> &'static str {
-    draw.pick(["14 AWG", "12 AWG", "12 AWG", "10 AWG"])
+pub(super) fn usual_size(rng: &mut Rng) -> &'static str {
+    rng.pick(["14 AWG", "12 AWG", "12 AWG", "10 AWG"])
 }
 
 /// Loose conductors that end, are spliced, pass through, loop and stay inside.
-pub(super) fn conductors(draw: &mut Draw, spec: &Spec) -> Value {
-    let size = usual_size(draw);
-    let second = if spec.difficulty == Difficulty::Basic { size } else { other_size(draw, size) };
+pub(super) fn conductors(rng: &mut Rng, spec: &Spec) -> Value {
+    let size = usual_size(rng);
+    let second = if spec.difficulty == Difficulty::Basic { size } else { other_size(rng, size) };
     let mut list = vec![
-        json!({"size": size, "role": "spliced", "count": 2 * draw.from(1, 4)}),
-        json!({"size": second, "role": "passes_through", "count": draw.from(1, 4)}),
-        json!({"size": size, "role": "stays_inside", "count": draw.from(1, 3)}),
+        json!({"size": size, "role": "spliced", "count": 2 * rng.from(1, 4)}),
+        json!({"size": second, "role": "passes_through", "count": rng.from(1, 4)}),
+        json!({"size": size, "role": "stays_inside", "count": rng.from(1, 3)}),
     ];
     if spec.difficulty != Difficulty::Basic {
-        list.push(json!({"size": second, "role": "terminated", "count": draw.from(1, 3)}));
+        list.push(json!({"size": second, "role": "terminated", "count": rng.from(1, 3)}));
     }
     if spec.difficulty == Difficulty::Advanced {
-        let length = match (spec.units, draw.chance(50)) {
+        let length = match (spec.units, rng.chance(50)) {
             (Units::Us, true) => 14,
             (Units::Us, false) => 8,
             (Units::Si, true) => 350,
             (Units::Si, false) => 200,
         };
-        let looped = draw.from(1, 3);
+        let looped = rng.from(1, 3);
         list.push(json!({"size": size, "role": "loop", "loop_length": length, "count": looped}));
     }
-    json!({"reference": place(draw), "contents": {"conductors": list}})
+    json!({"reference": place(rng), "contents": {"conductors": list}})
 }
 
 /// Devices on yokes, with the cables that feed them.
-pub(super) fn devices(draw: &mut Draw, spec: &Spec) -> Value {
-    let size = usual_size(draw);
-    let mut cables = vec![cable(size, draw.pick([2, 2, 3]), draw.from(1, 3))];
+pub(super) fn devices(rng: &mut Rng, spec: &Spec) -> Value {
+    let size = usual_size(rng);
+    let mut cables = vec![cable(size, rng.pick([2, 2, 3]), rng.from(1, 3))];
     let mut list = Vec::new();
-    let kind = |draw: &mut Draw| draw.pick(["switch", "receptacle", "protective_device", "control"]);
+    let kind = |rng: &mut Rng| rng.pick(["switch", "receptacle", "protective_device", "control"]);
     match spec.difficulty {
         Difficulty::Basic => {
-            list.push(json!({"kind": kind(draw), "largest_conductor": size, "count": draw.from(1, 2)}));
+            list.push(json!({"kind": kind(rng), "largest_conductor": size, "count": rng.from(1, 2)}));
         }
         Difficulty::Intermediate => {
-            let other = other_size(draw, size);
-            cables.push(cable(other, 2, draw.from(1, 2)));
-            list.push(json!({"kind": kind(draw), "largest_conductor": size}));
-            let second = draw.pick(["combination", "switch", "receptacle"]);
+            let other = other_size(rng, size);
+            cables.push(cable(other, 2, rng.from(1, 2)));
+            list.push(json!({"kind": kind(rng), "largest_conductor": size}));
+            let second = rng.pick(["combination", "switch", "receptacle"]);
             list.push(json!({"kind": second, "largest_conductor": other}));
         }
         Difficulty::Advanced => {
-            let heavy = draw.pick(["10 AWG", "8 AWG", "6 AWG"]);
-            let gangs = draw.pick([1, 2, 2]);
+            let heavy = rng.pick(["10 AWG", "8 AWG", "6 AWG"]);
+            let gangs = rng.pick([1, 2, 2]);
             cables.push(json!({"kind": "NM-B", "size": heavy, "conductors": 3, "grounding": "10 AWG"}));
             list.push(json!({"kind": "receptacle", "largest_conductor": heavy, "gangs": gangs}));
             list.push(json!({"kind": "combination", "largest_conductor": size}));
         }
     }
     let mut contents = json!({"cables": cables, "devices": list});
-    if draw.chance(60) {
-        let clamp = draw.pick(["internal", "internal", "external"]);
-        contents["clamps"] = json!([{"kind": clamp, "count": draw.from(2, 4)}]);
+    if rng.chance(60) {
+        let clamp = rng.pick(["internal", "internal", "external"]);
+        contents["clamps"] = json!([{"kind": clamp, "count": rng.from(2, 4)}]);
     }
-    json!({"reference": place(draw), "contents": contents})
+    json!({"reference": place(rng), "contents": contents})
 }
 
 /// Grounding conductors: mostly more than four.
-pub(super) fn grounding(draw: &mut Draw, spec: &Spec) -> Value {
-    let size = usual_size(draw);
-    let mut cables = vec![cable(size, 2, draw.from(3, 6))];
+pub(super) fn grounding(rng: &mut Rng, spec: &Spec) -> Value {
+    let size = usual_size(rng);
+    let mut cables = vec![cable(size, 2, rng.from(3, 6))];
     let mut grounding = Vec::new();
     if spec.difficulty == Difficulty::Basic {
-        let jumpers = draw.from(1, 2);
+        let jumpers = rng.from(1, 2);
         grounding.push(json!({"size": size, "kind": "stays_inside", "count": jumpers}));
     } else {
-        let other = other_size(draw, size);
-        cables.push(cable(other, 2, draw.from(1, 3)));
+        let other = other_size(rng, size);
+        cables.push(cable(other, 2, rng.from(1, 3)));
         grounding.push(json!({"size": size, "kind": "bonding_jumper"}));
     }
     if spec.difficulty == Difficulty::Advanced {
         grounding.push(
-            json!({"size": draw.pick(["12 AWG", "10 AWG"]), "kind": "isolated", "count": draw.from(1, 2)}),
+            json!({"size": rng.pick(["12 AWG", "10 AWG"]), "kind": "isolated", "count": rng.from(1, 2)}),
         );
-        grounding.push(json!({"size": size, "kind": "stays_inside", "count": draw.from(1, 3)}));
+        grounding.push(json!({"size": size, "kind": "stays_inside", "count": rng.from(1, 3)}));
     }
-    json!({"reference": place(draw), "contents": {"cables": cables, "grounding": grounding}})
+    json!({"reference": place(rng), "contents": {"cables": cables, "grounding": grounding}})
 }
 
 /// Everything that a box may hold.
-pub(super) fn everything(draw: &mut Draw, spec: &Spec) -> Value {
+pub(super) fn everything(rng: &mut Rng, spec: &Spec) -> Value {
     let advanced = spec.difficulty == Difficulty::Advanced;
-    let size = usual_size(draw);
-    let other = if spec.difficulty == Difficulty::Basic { size } else { other_size(draw, size) };
-    let mut cables = vec![cable(size, 2, draw.from(1, 3))];
+    let size = usual_size(rng);
+    let other = if spec.difficulty == Difficulty::Basic { size } else { other_size(rng, size) };
+    let mut cables = vec![cable(size, 2, rng.from(1, 3))];
     if other != size {
-        cables.push(cable(other, draw.pick([2, 3]), draw.from(1, 2)));
+        cables.push(cable(other, rng.pick([2, 3]), rng.from(1, 2)));
     }
     let mut contents = json!({
         "cables": cables,
-        "clamps": [{"kind": "internal", "count": draw.from(2, 4)}],
-        "devices": [{"kind": draw.pick(["switch", "receptacle"]), "largest_conductor": other}],
-        "small_parts": [{"kind": "wire_connector", "count": draw.from(2, 5)}],
+        "clamps": [{"kind": "internal", "count": rng.from(2, 4)}],
+        "devices": [{"kind": rng.pick(["switch", "receptacle"]), "largest_conductor": other}],
+        "small_parts": [{"kind": "wire_connector", "count": rng.from(2, 5)}],
     });
-    if draw.chance(50) {
-        contents["conductors"] = json!([{"size": size, "role": "stays_inside", "count": draw.from(1, 3)}]);
+    if rng.chance(50) {
+        contents["conductors"] = json!([{"size": size, "role": "stays_inside", "count": rng.from(1, 3)}]);
     }
     if spec.difficulty != Difficulty::Basic {
         contents["support_fittings"] = json!([
-            {"kind": "stud", "count": draw.from(1, 2)},
+            {"kind": "stud", "count": rng.from(1, 2)},
             {"kind": "hickey"},
         ]);
     }
-    if advanced && draw.chance(50) {
+    if advanced && rng.chance(50) {
         contents["terminal_blocks"] = json!([{"kind": "terminal_block", "largest_conductor": size}]);
     }
-    if advanced && draw.chance(50) {
-        let wires = draw.pick(["18 AWG", "16 AWG", "14 AWG"]);
-        let kind = draw.pick(["domed_luminaire", "domed_luminaire", "flat_luminaire"]);
+    if advanced && rng.chance(50) {
+        let wires = rng.pick(["18 AWG", "16 AWG", "14 AWG"]);
+        let kind = rng.pick(["domed_luminaire", "domed_luminaire", "flat_luminaire"]);
         contents["canopy"] =
-            json!({"kind": kind, "fixture_wires": [{"size": wires, "count": draw.from(2, 4)}]});
+            json!({"kind": kind, "fixture_wires": [{"size": wires, "count": rng.from(2, 4)}]});
     }
-    json!({"reference": place(draw), "contents": contents})
+    json!({"reference": place(rng), "contents": contents})
 }

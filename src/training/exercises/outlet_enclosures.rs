@@ -1,7 +1,7 @@
 //! The boxes themselves: their volume, and the room that is left in them.
 
 use super::outlet_boxes::{cable, other_size, place, usual_size};
-use super::{Difficulty, Draw, Spec};
+use super::{Difficulty, Rng, Spec};
 use crate::quantity::{Decimal, Units};
 use serde_json::{Value, json};
 
@@ -14,12 +14,12 @@ fn marked(half_inches: u32, units: Units) -> Value {
 }
 
 /// How much volume a box has, with its rings and its barriers.
-pub(super) fn volume(draw: &mut Draw, spec: &Spec) -> Value {
+pub(super) fn volume(rng: &mut Rng, spec: &Spec) -> Value {
     let units = spec.units;
-    if spec.difficulty == Difficulty::Advanced && draw.chance(60) {
-        return divided(draw, units);
+    if spec.difficulty == Difficulty::Advanced && rng.chance(60) {
+        return divided(rng, units);
     }
-    let standard = draw.pick([
+    let standard = rng.pick([
         "square-4x1-1/4",
         "square-4x1-1/2",
         "square-4x2-1/8",
@@ -28,25 +28,24 @@ pub(super) fn volume(draw: &mut Draw, spec: &Spec) -> Value {
         "octagonal-4x1-1/2",
         "octagonal-4x2-1/8",
     ]);
-    let mut sections =
-        vec![json!({"kind": "plaster_ring", "marked_volume": marked(draw.from(5, 14), units)})];
-    if spec.difficulty != Difficulty::Basic || units == Units::Si || draw.chance(40) {
+    let mut sections = vec![json!({"kind": "plaster_ring", "marked_volume": marked(rng.from(5, 14), units)})];
+    if spec.difficulty != Difficulty::Basic || units == Units::Si || rng.chance(40) {
         sections.push(json!({"kind": "extension_ring"}));
     }
-    if spec.difficulty != Difficulty::Basic && draw.chance(50) {
+    if spec.difficulty != Difficulty::Basic && rng.chance(50) {
         sections.push(json!({"kind": "extension_ring", "standard": standard}));
     }
-    json!({"reference": place(draw), "enclosure": {"standard": standard, "sections": sections}, "contents": {}})
+    json!({"reference": place(rng), "enclosure": {"standard": standard, "sections": sections}, "contents": {}})
 }
 
 /// A box that a barrier divides: the share of the first space is asked.
-fn divided(draw: &mut Draw, units: Units) -> Value {
-    let gangs = draw.from(3, 4);
-    let first = draw.from(1, gangs - 1);
-    let total = marked(draw.from(34, 46) * gangs, units);
+fn divided(rng: &mut Rng, units: Units) -> Value {
+    let gangs = rng.from(3, 4);
+    let first = rng.from(1, gangs - 1);
+    let total = marked(rng.from(34, 46) * gangs, units);
     let space = |id: &str, gangs: u32| json!({"id": id, "gangs": gangs, "contents": {}});
     json!({
-        "reference": place(draw),
+        "reference": place(rng),
         "enclosure": {
             "marked_volume": total, "material": "nonmetallic", "gangs": gangs,
             "barriers": [{"material": "nonmetallic"}],
@@ -56,26 +55,26 @@ fn divided(draw: &mut Draw, units: Units) -> Value {
 }
 
 /// How many more conductors of the size of its cables a box takes.
-pub(super) fn room(draw: &mut Draw, spec: &Spec) -> Value {
-    let size = usual_size(draw);
-    let mut cables = vec![cable(size, 2, draw.from(1, 2))];
+pub(super) fn room(rng: &mut Rng, spec: &Spec) -> Value {
+    let size = usual_size(rng);
+    let mut cables = vec![cable(size, 2, rng.from(1, 2))];
     if spec.difficulty != Difficulty::Basic {
-        cables.push(cable(other_size(draw, size), 2, 1));
+        cables.push(cable(other_size(rng, size), 2, 1));
     }
     let standard =
-        draw.pick(["square-4x1-1/2", "square-4x2-1/8", "square-4-11/16x1-1/2", "square-4-11/16x2-1/8"]);
+        rng.pick(["square-4x1-1/2", "square-4x2-1/8", "square-4-11/16x1-1/2", "square-4-11/16x2-1/8"]);
     let mut enclosure = json!({"standard": standard});
     if spec.difficulty == Difficulty::Advanced {
         enclosure["sections"] =
-            json!([{"kind": "plaster_ring", "marked_volume": marked(draw.from(5, 14), spec.units)}]);
+            json!([{"kind": "plaster_ring", "marked_volume": marked(rng.from(5, 14), spec.units)}]);
     }
     json!({
-        "reference": place(draw),
+        "reference": place(rng),
         "enclosure": enclosure,
         "contents": {
             "cables": cables,
-            "clamps": [{"kind": "internal", "count": draw.from(2, 4)}],
-            "devices": [{"kind": draw.pick(["switch", "receptacle"]), "largest_conductor": size}],
+            "clamps": [{"kind": "internal", "count": rng.from(2, 4)}],
+            "devices": [{"kind": rng.pick(["switch", "receptacle"]), "largest_conductor": size}],
         },
     })
 }

@@ -1,6 +1,6 @@
 //! Pull boxes and what enters them.
 
-use super::{Difficulty, Draw, Spec};
+use super::{Difficulty, Rng, Spec};
 use crate::quantity::{Decimal, Units};
 use serde_json::{Value, json};
 
@@ -21,8 +21,8 @@ const CONDUITS: [(&str, i64, i64); 8] = [
 const LARGE: [&str; 6] = ["4 AWG", "2 AWG", "1/0 AWG", "4/0 AWG", "350 kcmil", "500 kcmil"];
 
 /// A conduit: its place among the known ones.
-fn conduit(draw: &mut Draw, least: usize) -> usize {
-    least + draw.below((CONDUITS.len() - least) as u32) as usize
+fn conduit(rng: &mut Rng, least: usize) -> usize {
+    least + rng.below((CONDUITS.len() - least) as u32) as usize
 }
 
 fn entry(id: &str, wall: &str, size: usize, with_diameter: Option<Units>) -> Value {
@@ -36,38 +36,38 @@ fn entry(id: &str, wall: &str, size: usize, with_diameter: Option<Units>) -> Val
     json!({"id": id, "wall": wall, "raceway": raceway})
 }
 
-fn pull(draw: &mut Draw, from: &str, to: &str) -> Value {
-    json!({"entries": [from, to], "largest_conductor": draw.pick(LARGE)})
+fn pull(rng: &mut Rng, from: &str, to: &str) -> Value {
+    json!({"entries": [from, to], "largest_conductor": rng.pick(LARGE)})
 }
 
 /// Straight pulls from left to right, beside others.
-pub(super) fn straight(draw: &mut Draw, spec: &Spec) -> Value {
-    let diameter = draw.chance(50).then_some(spec.units);
-    let (first, second) = (conduit(draw, 2), conduit(draw, 0));
+pub(super) fn straight(rng: &mut Rng, spec: &Spec) -> Value {
+    let diameter = rng.chance(50).then_some(spec.units);
+    let (first, second) = (conduit(rng, 2), conduit(rng, 0));
     let mut entries = vec![
         entry("A", "left", first, diameter),
         entry("B", "right", first, diameter),
         entry("C", "left", second, diameter),
         entry("D", "right", second, diameter),
     ];
-    let mut pulls = vec![pull(draw, "A", "B"), pull(draw, "C", "D")];
+    let mut pulls = vec![pull(rng, "A", "B"), pull(rng, "C", "D")];
     if spec.difficulty != Difficulty::Basic {
-        let third = conduit(draw, 0);
+        let third = conduit(rng, 0);
         entries.extend([entry("E", "left", third, diameter), entry("F", "right", third, diameter)]);
-        pulls.push(pull(draw, "E", "F"));
+        pulls.push(pull(rng, "E", "F"));
     }
     if spec.difficulty == Difficulty::Advanced {
-        let turned = conduit(draw, 0);
+        let turned = conduit(rng, 0);
         entries.extend([entry("G", "left", turned, diameter), entry("H", "bottom", turned, diameter)]);
-        pulls.push(pull(draw, "G", "H"));
+        pulls.push(pull(rng, "G", "H"));
     }
     json!({"entries": entries, "pulls": pulls})
 }
 
 /// Angle pulls from the left wall, in one row or two.
-pub(super) fn angle(draw: &mut Draw, spec: &Spec) -> Value {
-    let diameter = draw.chance(30).then_some(spec.units);
-    let sizes = [conduit(draw, 2), conduit(draw, 0), conduit(draw, 0), conduit(draw, 0)];
+pub(super) fn angle(rng: &mut Rng, spec: &Spec) -> Value {
+    let diameter = rng.chance(30).then_some(spec.units);
+    let sizes = [conduit(rng, 2), conduit(rng, 0), conduit(rng, 0), conduit(rng, 0)];
     let turned = if spec.difficulty == Difficulty::Basic { 2 } else { 3 };
     let names = [("A", "B"), ("C", "D"), ("E", "F")];
     let (mut entries, mut pulls) = (Vec::new(), Vec::new());
@@ -77,53 +77,53 @@ pub(super) fn angle(draw: &mut Draw, spec: &Spec) -> Value {
             own["row"] = json!(2);
         }
         entries.extend([own, entry(to, "bottom", size, diameter)]);
-        let mut one = pull(draw, from, to);
-        if draw.chance(25) {
+        let mut one = pull(rng, from, to);
+        if rng.chance(25) {
             one["spliced"] = json!(true);
         }
         pulls.push(one);
     }
-    if spec.difficulty != Difficulty::Basic && draw.chance(50) {
+    if spec.difficulty != Difficulty::Basic && rng.chance(50) {
         let through = sizes[3];
         entries.extend([entry("G", "left", through, diameter), entry("H", "right", through, diameter)]);
-        pulls.push(pull(draw, "G", "H"));
+        pulls.push(pull(rng, "G", "H"));
     }
     json!({"entries": entries, "pulls": pulls})
 }
 
 /// Entries that hold the same conductors, of sizes that differ.
-pub(super) fn distance(draw: &mut Draw, spec: &Spec) -> Value {
-    let (one, other) = (conduit(draw, 0), conduit(draw, 0));
+pub(super) fn distance(rng: &mut Rng, spec: &Spec) -> Value {
+    let (one, other) = (conduit(rng, 0), conduit(rng, 0));
     let to = match spec.difficulty {
         Difficulty::Basic => "bottom",
-        Difficulty::Intermediate => draw.pick(["bottom", "top"]),
-        Difficulty::Advanced => draw.pick(["bottom", "top", "left"]),
+        Difficulty::Intermediate => rng.pick(["bottom", "top"]),
+        Difficulty::Advanced => rng.pick(["bottom", "top", "left"]),
     };
     let diameter = Some(spec.units);
     let mut entries = vec![entry("A", "left", one, diameter), entry("B", to, other, diameter)];
-    let mut pulls = vec![pull(draw, "A", "B")];
+    let mut pulls = vec![pull(rng, "A", "B")];
     if spec.difficulty != Difficulty::Basic {
-        let through = conduit(draw, 0);
+        let through = conduit(rng, 0);
         entries.extend([entry("C", "left", through, diameter), entry("D", "right", through, diameter)]);
-        pulls.push(pull(draw, "C", "D"));
+        pulls.push(pull(rng, "C", "D"));
     }
     json!({"entries": entries, "pulls": pulls})
 }
 
 /// A cable of some diameter in hundredths of an inch, or in millimetres.
-fn cable(draw: &mut Draw, units: Units, covering: &str) -> Value {
+fn cable(rng: &mut Rng, units: Units, covering: &str) -> Value {
     let diameter = match units {
-        Units::Us => json!(Decimal::ten_thousandths(i64::from(draw.from(90, 260)) * 100)),
-        Units::Si => json!(draw.from(23, 66)),
+        Units::Us => json!(Decimal::ten_thousandths(i64::from(rng.from(90, 260)) * 100)),
+        Units::Si => json!(rng.from(23, 66)),
     };
     json!({"outside_diameter": diameter, "covering": covering})
 }
 
 /// Cables of a system over 1000 V in raceways.
-pub(super) fn over_1000_volts(draw: &mut Draw, spec: &Spec) -> Value {
-    let covering = draw.pick(["shielded", "shielded", "lead_covered", "nonshielded"]);
-    let own = cable(draw, spec.units, covering);
-    let to = if spec.difficulty == Difficulty::Basic { "right" } else { draw.pick(["right", "bottom"]) };
+pub(super) fn over_1000_volts(rng: &mut Rng, spec: &Spec) -> Value {
+    let covering = rng.pick(["shielded", "shielded", "lead_covered", "nonshielded"]);
+    let own = cable(rng, spec.units, covering);
+    let to = if spec.difficulty == Difficulty::Basic { "right" } else { rng.pick(["right", "bottom"]) };
     let mut entries = Vec::new();
     let mut enter = |id: &str, wall: &str, row: u32, size: usize, cable: &Value| {
         let mut own = entry(id, wall, size, None);
@@ -137,7 +137,7 @@ pub(super) fn over_1000_volts(draw: &mut Draw, spec: &Spec) -> Value {
     enter("B", to, 1, 7, &own);
     let mut pulls = vec![json!({"entries": ["A", "B"]})];
     if spec.difficulty != Difficulty::Basic {
-        let second = cable(draw, spec.units, covering);
+        let second = cable(rng, spec.units, covering);
         enter("C", "left", 2, 5, &second);
         enter("D", "right", 1, 5, &second);
         pulls.push(json!({"entries": ["C", "D"]}));

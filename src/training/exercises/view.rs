@@ -124,8 +124,8 @@ pub struct InEdition {
 const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
 
 /// The exercises with some numbers; the key only for whoever may see it. `None` where one could not be made.
-pub fn exercise_set(spec: &Spec, count: u32, key: bool, words: &Catalogue) -> Option<ExerciseSet> {
-    let exercises = (1..=count).map(|number| Some(make(spec, number)?.view(spec.edition, key, words)));
+pub fn exercise_set(spec: &Spec, count: u32, key: bool, messages: &Catalogue) -> Option<ExerciseSet> {
+    let exercises = (1..=count).map(|number| Some(make(spec, number)?.view(spec.edition, key, messages)));
     let unverified = (!spec.edition.is_verified()).then_some(Caution::UnverifiedEdition);
     let cautions = unverified.into_iter().chain(Caution::USUAL);
     Some(ExerciseSet {
@@ -136,7 +136,7 @@ pub fn exercise_set(spec: &Spec, count: u32, key: bool, words: &Catalogue) -> Op
         edition: spec.edition,
         units: spec.units,
         exercises: exercises.collect::<Option<_>>()?,
-        cautions: cautions.map(|caution| words.fixed(caution.key()).to_owned()).collect(),
+        cautions: cautions.map(|caution| messages.fixed(caution.key()).to_owned()).collect(),
         ruleset: Ruleset::of(spec.edition, &[]),
     })
 }
@@ -162,28 +162,28 @@ impl Exercise {
     }
 
     /// The exercise in words.
-    pub fn view(&self, edition: Edition, key: bool, words: &Catalogue) -> ExerciseView {
+    pub fn view(&self, edition: Edition, key: bool, messages: &Catalogue) -> ExerciseView {
         let lettered = || LETTERS.into_iter().zip(&self.choices);
         let choices =
             lettered().map(|(letter, choice)| ChoiceView { letter, value: choice.value, unit: self.unit });
         ExerciseView {
             number: self.number,
-            situation: self.situation.iter().map(|sentence| sentence.told(words)).collect(),
-            question: self.question().told(words),
+            situation: self.situation.iter().map(|sentence| sentence.message(messages)).collect(),
+            question: self.question().message(messages),
             check: self.check,
             asks: self.asks,
             request: self.request.clone(),
             choices: choices.collect(),
-            key: if key { self.key(edition, words) } else { None },
+            key: if key { self.key(edition, messages) } else { None },
         }
     }
 
-    fn key(&self, edition: Edition, words: &Catalogue) -> Option<ExerciseKey> {
+    fn key(&self, edition: Edition, messages: &Catalogue) -> Option<ExerciseKey> {
         let lettered = || LETTERS.into_iter().zip(&self.choices);
         let (letter, right) = lettered().find(|(_, choice)| choice.wrong.is_none())?;
         let wrong = lettered().filter_map(|(letter, choice)| {
             let held = choice.wrong?;
-            Some(WrongChoice { letter, misconception: view_of(held.id, held.rules, edition, words) })
+            Some(WrongChoice { letter, misconception: view_of(held.id, held.rules, edition, messages) })
         });
         let in_edition = |(edition, value): &(Edition, Option<Decimal>)| InEdition {
             edition: *edition,
@@ -194,7 +194,7 @@ impl Exercise {
             letter,
             value: right.value,
             unit: self.unit,
-            solution: summary::leading_to(&self.proof, &[self.step], words),
+            solution: summary::leading_to(&self.proof, &[self.step], messages),
             wrong: wrong.collect(),
             editions: self.editions.iter().map(in_edition).collect(),
         })

@@ -12,8 +12,8 @@ pub use slips::Slip;
 pub use tally::{LearnerLine, LineDiagnosis};
 pub use view::{GradeView, KeyView, LineView, ReasonKind, ReasonView, grade_view};
 
-use super::misconception::evaluate_bent;
-use super::{Misconception, Quantity, Taught};
+use super::misconception::evaluate_counterfactual;
+use super::{Misconception, Quantity, Teachable};
 use crate::checks::{self, Evaluation};
 use crate::derivation::{Derivation, Figure};
 use crate::quantity::{Decimal, Unit};
@@ -37,15 +37,15 @@ pub struct Given {
 
 /// A misconception that explains an answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Held {
+pub struct Diagnosed {
     /// Its name.
     pub id: &'static str,
     /// The rules that it goes against.
     pub rules: &'static [&'static Rule],
 }
 
-impl Held {
-    fn by<C: Taught>(wrong: &Misconception<C>) -> Self {
+impl Diagnosed {
+    fn by<C: Teachable>(wrong: &Misconception<C>) -> Self {
         Self { id: wrong.id, rules: wrong.rules }
     }
 }
@@ -54,7 +54,7 @@ impl Held {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Reason {
     /// One misconception, or two held together, give exactly this figure.
-    Misconceptions(Vec<Held>),
+    Misconceptions(Vec<Diagnosed>),
     /// A slip, not an error about a rule.
     Slip(Slip),
 }
@@ -79,20 +79,20 @@ pub struct Diagnosis<O> {
 }
 
 /// A figure as it is asked for and compared: to four decimals.
-pub fn told(value: Decimal) -> Decimal {
+pub fn to_four_decimals(value: Decimal) -> Decimal {
     let half = Decimal::from_billionths(50_000);
     (value + half).floor_to(Decimal::ten_thousandths(1))
 }
 
 /// What one misconception makes of a request.
-struct Single<'a, C: Taught> {
+struct Single<'a, C: Teachable> {
     wrong: &'a Misconception<C>,
     value: Option<Decimal>,
     evaluation: Evaluation<C::Outcome>,
 }
 
 /// Grades an answer: a number, a tally, or both.
-pub fn grade<C: Taught>(
+pub fn grade<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     given: Option<Given>,
@@ -134,25 +134,26 @@ pub fn grade<C: Taught>(
 
 /// Whether an answer is a figure, in its own unit.
 fn is(figure: Figure, given: Given) -> bool {
-    figure.unit == given.unit && told(figure.value) == told(given.value)
+    figure.unit == given.unit && to_four_decimals(figure.value) == to_four_decimals(given.value)
 }
 
 /// What every misconception gives that finds something to get wrong.
-fn singles<'a, C: Taught>(
+fn singles<'a, C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     proof: &Derivation,
 ) -> Vec<Single<'a, C>> {
     let of = |wrong: &'a Misconception<C>| {
-        let evaluation = evaluate_bent::<C>(request, &[wrong.bend])?;
-        let value = (quantity.figure)(request, &evaluation.outcome).map(|figure| told(figure.value));
+        let evaluation = evaluate_counterfactual::<C>(request, &[wrong.mutation])?;
+        let value =
+            (quantity.figure)(request, &evaluation.outcome).map(|figure| to_four_decimals(figure.value));
         Some(Single { wrong, value, evaluation })
     };
     let about = |wrong: &&'a Misconception<C>| wrong.is_about(quantity.name) && wrong.can_matter(proof);
     C::misconceptions().iter().filter(about).filter_map(of).collect()
 }
 
-fn reasons<C: Taught>(
+fn reasons<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     given: Given,
@@ -160,13 +161,13 @@ fn reasons<C: Taught>(
     singles: &[Single<'_, C>],
     pairs_tried: &mut usize,
 ) -> Vec<Reason> {
-    let answered = told(given.value);
-    let right = figure.map(|figure| told(figure.value));
+    let answered = to_four_decimals(given.value);
+    let right = figure.map(|figure| to_four_decimals(figure.value));
     let same_unit = figure.is_none_or(|figure| figure.unit == given.unit);
     let mut reasons = Vec::new();
     if same_unit {
         let alone = singles.iter().filter(|single| single.value == Some(answered) && single.value != right);
-        reasons.extend(alone.map(|single| Reason::Misconceptions(vec![Held::by(single.wrong)])));
+        reasons.extend(alone.map(|single| Reason::Misconceptions(vec![Diagnosed::by(single.wrong)])));
         if reasons.is_empty() {
             let changing: Vec<&Single<'_, C>> =
                 singles.iter().filter(|single| single.value != right && single.value.is_some()).collect();
@@ -180,7 +181,7 @@ fn reasons<C: Taught>(
 
 /// Two misconceptions that together give the answer, none of which does alone. Of a sum, two about different rules change
 /// it each by its own part; only where these add up, or where they are about one rule, the pair is computed.
-fn pairs<C: Taught>(
+fn pairs<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     answered: Decimal,
@@ -197,10 +198,15 @@ fn pairs<C: Taught>(
                 continue;
             }
             *tried += 1;
-            let bent = evaluate_bent::<C>(request, &[first.wrong.bend, other.wrong.bend]);
-            let value = bent.and_then(|bent| (quantity.figure)(request, &bent.outcome));
-            if value.is_some_and(|figure| told(figure.value) == answered) {
-                found.push(Reason::Misconceptions(vec![Held::by(first.wrong), Held::by(other.wrong)]));
+            let counterfactual =
+                evaluate_counterfactual::<C>(request, &[first.wrong.mutation, other.wrong.mutation]);
+            let value =
+                counterfactual.and_then(|counterfactual| (quantity.figure)(request, &counterfactual.outcome));
+            if value.is_some_and(|figure| to_four_decimals(figure.value) == answered) {
+                found.push(Reason::Misconceptions(vec![
+                    Diagnosed::by(first.wrong),
+                    Diagnosed::by(other.wrong),
+                ]));
             }
         }
     }
@@ -208,7 +214,7 @@ fn pairs<C: Taught>(
 }
 
 /// Whether two misconceptions are about one rule, or one of them about the whole sum.
-fn touch<C: Taught>(first: &Misconception<C>, other: &Misconception<C>) -> bool {
+fn touch<C: Teachable>(first: &Misconception<C>, other: &Misconception<C>) -> bool {
     let whole = |wrong: &Misconception<C>| wrong.rules.contains(&&SUM);
     whole(first) || whole(other) || first.rules.iter().any(|rule| other.rules.contains(rule))
 }

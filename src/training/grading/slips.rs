@@ -1,10 +1,10 @@
 //! Slips that are no error about a rule: another unit, a rounded figure, digits exchanged, a wrong sum.
 
-use super::{Given, told};
+use super::{Given, to_four_decimals};
 use crate::checks;
 use crate::derivation::Figure;
 use crate::quantity::{Decimal, Unit, Units};
-use crate::training::{Quantity, Taught};
+use crate::training::{Quantity, Teachable};
 
 /// A slip.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -47,7 +47,7 @@ impl Slip {
 }
 
 /// The slips that make an answer of the right figure.
-pub(super) fn of<C: Taught>(
+pub(super) fn of<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     given: Given,
@@ -60,20 +60,20 @@ pub(super) fn of<C: Taught>(
     let mut slips = Vec::new();
     if let Some(other) = counterpart(unit) {
         let converted = convert(figure.value, unit, other).is_some_and(|exact| is_rounded(exact, value));
-        let column =
-            by_other_column(request, quantity, figure).is_some_and(|other| told(other.value) == told(value));
+        let column = by_other_column(request, quantity, figure)
+            .is_some_and(|other| to_four_decimals(other.value) == to_four_decimals(value));
         if converted || column {
             slips.push(Slip::NumberOfOtherUnit);
         }
     }
     slips.extend(rounded(figure.value, value));
-    if digits_exchanged(told(figure.value), value) {
+    if digits_exchanged(to_four_decimals(figure.value), value) {
         slips.push(Slip::DigitsExchanged);
     }
     slips
 }
 
-fn in_another_unit<C: Taught>(
+fn in_another_unit<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     given: Given,
@@ -81,18 +81,18 @@ fn in_another_unit<C: Taught>(
 ) -> Vec<Slip> {
     let Given { value, unit } = given;
     let by_column = by_other_column(request, quantity, figure)
-        .is_some_and(|other| other.unit == unit && told(other.value) == told(value));
+        .is_some_and(|other| other.unit == unit && to_four_decimals(other.value) == to_four_decimals(value));
     if by_column {
         return vec![Slip::OtherColumn];
     }
     if convert(figure.value, figure.unit, unit).is_some_and(|exact| is_rounded(exact, value)) {
         return vec![Slip::Converted];
     }
-    if told(value) == told(figure.value) { vec![Slip::WrongUnit] } else { Vec::new() }
+    if to_four_decimals(value) == to_four_decimals(figure.value) { vec![Slip::WrongUnit] } else { Vec::new() }
 }
 
 /// The figure that the same request has in the other system of units.
-fn by_other_column<C: Taught>(
+fn by_other_column<C: Teachable>(
     request: &C::Request,
     quantity: &Quantity<C>,
     figure: Figure,
@@ -155,11 +155,11 @@ fn is_rounded(exact: Decimal, number: Decimal) -> bool {
         let half = Decimal::from_billionths(step / 2);
         (exact + half).floor_to(Decimal::from_billionths(*step))
     };
-    told(exact) == told(number) || STEPS.iter().any(|step| to(step) == number)
+    to_four_decimals(exact) == to_four_decimals(number) || STEPS.iter().any(|step| to(step) == number)
 }
 
 fn rounded(exact: Decimal, number: Decimal) -> Option<Slip> {
-    let exact = told(exact);
+    let exact = to_four_decimals(exact);
     let steps = || STEPS.iter().map(|step| Decimal::from_billionths(*step));
     if number > exact && steps().any(|step| exact.ceil_to(step) == number) {
         Some(Slip::RoundedUp)

@@ -1,9 +1,9 @@
 //! A learner's own tally against the right one, line by line.
 
-use super::{Given, Held, Reason, Single, Slip, told};
+use super::{Diagnosed, Given, Reason, Single, Slip, to_four_decimals};
 use crate::checks::outlet_fill::Item;
 use crate::quantity::Decimal;
-use crate::training::{Taught, TaughtLine};
+use crate::training::{LearnableLine, Teachable};
 use serde::Deserialize;
 use utoipa::ToSchema;
 
@@ -48,7 +48,7 @@ impl LineDiagnosis {
 }
 
 /// Holds each kind of thing that either tally has against the other. Nothing, where the learner gives no tally.
-pub(super) fn compare(learner: &[LearnerLine], expected: &[TaughtLine]) -> Vec<LineDiagnosis> {
+pub(super) fn compare(learner: &[LearnerLine], expected: &[LearnableLine]) -> Vec<LineDiagnosis> {
     if learner.is_empty() {
         return Vec::new();
     }
@@ -78,35 +78,39 @@ fn total(parts: impl Iterator<Item = Option<Decimal>>) -> Option<Decimal> {
     parts.sum()
 }
 
-fn sums(tally: &[TaughtLine], what: Item) -> (Decimal, Decimal) {
+fn sums(tally: &[LearnableLine], what: Item) -> (Decimal, Decimal) {
     let own = || tally.iter().filter(move |line| line.what == what);
     (own().map(|line| line.allowances.value).sum(), own().map(|line| line.volume.value).sum())
 }
 
 fn matches((allowances, volume): (Option<Decimal>, Option<Decimal>), sums: (Decimal, Decimal)) -> bool {
-    let same =
-        |answered: Option<Decimal>, sum: Decimal| answered.is_none_or(|answered| told(answered) == told(sum));
+    let same = |answered: Option<Decimal>, sum: Decimal| {
+        answered.is_none_or(|answered| to_four_decimals(answered) == to_four_decimals(sum))
+    };
     same(allowances, sums.0) && same(volume, sums.1)
 }
 
 /// Looks for misconceptions that give a wrong line.
-pub(super) fn explain<C: Taught>(
+pub(super) fn explain<C: Teachable>(
     lines: &mut [LineDiagnosis],
     singles: &[Single<'_, C>],
-    tally_of: impl Fn(&Single<'_, C>) -> Vec<TaughtLine>,
+    tally_of: impl Fn(&Single<'_, C>) -> Vec<LearnableLine>,
 ) {
     if lines.iter().all(|line| line.right) {
         return;
     }
-    let tallies: Vec<Vec<TaughtLine>> = singles.iter().map(tally_of).collect();
+    let tallies: Vec<Vec<LearnableLine>> = singles.iter().map(tally_of).collect();
     for line in lines.iter_mut().filter(|line| !line.right) {
         for (single, tally) in singles.iter().zip(&tallies) {
-            let bent = sums(tally, line.what);
-            if bent != line.expected && matches(line.answered, bent) {
-                line.reasons.push(Reason::Misconceptions(vec![Held::by(single.wrong)]));
+            let counterfactual = sums(tally, line.what);
+            if counterfactual != line.expected && matches(line.answered, counterfactual) {
+                line.reasons.push(Reason::Misconceptions(vec![Diagnosed::by(single.wrong)]));
             }
         }
-        let counted_right = line.answered.0.is_some_and(|answered| told(answered) == told(line.expected.0));
+        let counted_right = line
+            .answered
+            .0
+            .is_some_and(|answered| to_four_decimals(answered) == to_four_decimals(line.expected.0));
         if line.reasons.is_empty() && counted_right && line.given {
             line.reasons.push(Reason::Slip(Slip::Product));
         }
@@ -115,7 +119,7 @@ pub(super) fn explain<C: Taught>(
 
 /// Whether the lines of a tally support a reason for its total: each misconception explains some line that is wrong.
 pub(super) fn supports(lines: &[LineDiagnosis], reason: &Reason) -> bool {
-    let explains = |held: &Held| {
+    let explains = |held: &Diagnosed| {
         let reasons = lines.iter().flat_map(|line| &line.reasons);
         reasons.into_iter().any(|known| matches!(known, Reason::Misconceptions(ids) if ids.contains(held)))
     };
@@ -128,5 +132,6 @@ pub(super) fn supports(lines: &[LineDiagnosis], reason: &Reason) -> bool {
 /// Whether the learner's own lines add up to something else than the learner's answer.
 pub(super) fn wrong_sum(learner: &[LearnerLine], given: Given) -> Option<Slip> {
     let sum: Option<Decimal> = learner.iter().map(|line| line.volume).sum();
-    sum.filter(|sum| !learner.is_empty() && told(*sum) != told(given.value)).map(|_| Slip::Sum)
+    sum.filter(|sum| !learner.is_empty() && to_four_decimals(*sum) != to_four_decimals(given.value))
+        .map(|_| Slip::Sum)
 }

@@ -1,6 +1,6 @@
 //! A diagnosis in words.
 
-use super::{Diagnosis, Held, Reason, Slip};
+use super::{Diagnosed, Diagnosis, Reason, Slip};
 use crate::answers::Ruleset;
 use crate::checks::outlet_fill::Item;
 use crate::checks::{Caution, Terms};
@@ -9,7 +9,7 @@ use crate::i18n::{Catalogue, summary};
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::Edition;
 use crate::training::misconception::{MisconceptionView, view_of};
-use crate::training::{Quantity, Taught};
+use crate::training::{Quantity, Teachable};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -117,24 +117,24 @@ pub struct KeyView {
 }
 
 impl KeyView {
-    fn of(figure: Option<Figure>, proof: &crate::derivation::Derivation, words: &Catalogue) -> Self {
+    fn of(figure: Option<Figure>, proof: &crate::derivation::Derivation, messages: &Catalogue) -> Self {
         Self {
-            value: figure.map(|figure| super::told(figure.value)),
+            value: figure.map(|figure| super::to_four_decimals(figure.value)),
             unit: figure.map(|figure| figure.unit),
             solution: figure
-                .map(|figure| summary::leading_to(proof, &[figure.step], words))
+                .map(|figure| summary::leading_to(proof, &[figure.step], messages))
                 .unwrap_or_default(),
         }
     }
 }
 
 /// Puts a diagnosis in words; the right answer only for whoever may see the key.
-pub fn grade_view<'a, C: Taught>(
+pub fn grade_view<'a, C: Teachable>(
     diagnosis: &Diagnosis<C::Outcome>,
     quantity: &Quantity<C>,
     terms: Terms<'a>,
     key: bool,
-    words: &Catalogue,
+    messages: &Catalogue,
 ) -> GradeView<'a> {
     let edition = terms.edition;
     let Diagnosis { right, reasons, lines, tried, pairs_tried, figure, evaluation } = diagnosis;
@@ -142,7 +142,7 @@ pub fn grade_view<'a, C: Taught>(
         what: line.what,
         right: line.right,
         given: line.given,
-        reasons: reason_views(&line.reasons, edition, words),
+        reasons: reason_views(&line.reasons, edition, messages),
         allowances: key.then_some(line.expected().0),
         volume: key.then_some(line.expected().1),
     };
@@ -159,23 +159,23 @@ pub fn grade_view<'a, C: Taught>(
         check: C::NAME,
         asks: quantity.name,
         right: *right,
-        message: words.fixed(message).to_owned(),
-        reasons: reason_views(reasons, edition, words),
+        message: messages.fixed(message).to_owned(),
+        reasons: reason_views(reasons, edition, messages),
         lines: lines.iter().map(line).collect(),
         misconceptions_tried: *tried,
         pairs_tried: *pairs_tried,
-        key: key.then(|| KeyView::of(*figure, &evaluation.proof, words)),
+        key: key.then(|| KeyView::of(*figure, &evaluation.proof, messages)),
         cautions: unverified
             .into_iter()
             .chain(amended)
             .chain(Caution::USUAL)
-            .map(|caution| words.fixed(caution.key()).to_owned())
+            .map(|caution| messages.fixed(caution.key()).to_owned())
             .collect(),
         ruleset: Ruleset::of(edition, terms.amendments),
     }
 }
 
-fn reason_views(reasons: &[Reason], edition: Edition, words: &Catalogue) -> Vec<ReasonView> {
+fn reason_views(reasons: &[Reason], edition: Edition, messages: &Catalogue) -> Vec<ReasonView> {
     let view = |(place, reason): (usize, &Reason)| {
         let rank = place + 1;
         match reason {
@@ -184,12 +184,14 @@ fn reason_views(reasons: &[Reason], edition: Edition, words: &Catalogue) -> Vec<
                     1 => (ReasonKind::Misconception, "text-grade-misconception"),
                     _ => (ReasonKind::Pair, "text-grade-pair"),
                 };
-                let misconceptions =
-                    held.iter().map(|Held { id, rules }| view_of(id, rules, edition, words)).collect();
-                ReasonView { kind, rank, message: words.fixed(key).to_owned(), misconceptions }
+                let misconceptions = held
+                    .iter()
+                    .map(|Diagnosed { id, rules }| view_of(id, rules, edition, messages))
+                    .collect();
+                ReasonView { kind, rank, message: messages.fixed(key).to_owned(), misconceptions }
             }
             Reason::Slip(slip) => {
-                let message = words.fixed(slip.key()).to_owned();
+                let message = messages.fixed(slip.key()).to_owned();
                 ReasonView { kind: kind_of(*slip), rank, message, misconceptions: Vec::new() }
             }
         }

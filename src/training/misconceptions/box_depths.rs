@@ -4,7 +4,7 @@ use crate::checks::box_depths::{BoxDepths, BoxDepthsRequest};
 use crate::rulebook::Rules;
 use crate::rulebook::box_depth::{AWG_12_OR_10, EQUIPMENT, LARGE, PLAIN, REAR_CENTER};
 use crate::training::situation::{Sentence, of_depths};
-use crate::training::{Misconception, Quantity, Taught};
+use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<BoxDepths>;
 
@@ -30,7 +30,7 @@ static MISCONCEPTIONS: [Wrong; 7] = [
 static QUANTITIES: [Quantity<BoxDepths>; 1] =
     [Quantity { name: "required_depth", figure: |_, outcome| outcome.required, is_sum: false }];
 
-impl Taught for BoxDepths {
+impl Teachable for BoxDepths {
     fn quantities() -> &'static [Quantity<Self>] {
         &QUANTITIES
     }

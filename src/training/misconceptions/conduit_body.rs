@@ -7,7 +7,7 @@ use crate::rulebook::Rules;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SPLICES};
 use crate::trade::ConductorSize;
 use crate::training::situation::{Sentence, of_conduit_body};
-use crate::training::{Misconception, Quantity, Taught, TaughtLine};
+use crate::training::{LearnableLine, Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<ConduitBodyCheck>;
 
@@ -44,7 +44,7 @@ static QUANTITIES: [Quantity<ConduitBodyCheck>; 4] = [
     },
 ];
 
-impl Taught for ConduitBodyCheck {
+impl Teachable for ConduitBodyCheck {
     fn quantities() -> &'static [Quantity<Self>] {
         &QUANTITIES
     }
@@ -59,8 +59,8 @@ impl Taught for ConduitBodyCheck {
 
     const HAS_TALLY: bool = true;
 
-    fn tally(outcome: &ConduitBodyOutcome) -> Vec<TaughtLine> {
-        outcome.splices.iter().flat_map(|splices| &splices.tally).map(TaughtLine::from).collect()
+    fn tally(outcome: &ConduitBodyOutcome) -> Vec<LearnableLine> {
+        outcome.splices.iter().flat_map(|splices| &splices.tally).map(LearnableLine::from).collect()
     }
 
     fn in_units(request: &mut ConduitBodyRequest, units: Units) -> bool {

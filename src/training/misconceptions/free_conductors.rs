@@ -3,7 +3,7 @@
 use crate::checks::free_conductors::{FreeConductors, FreeConductorsRequest};
 use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
 use crate::training::situation::{Sentence, of_free_conductors};
-use crate::training::{Misconception, Quantity, Taught};
+use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<FreeConductors>;
 
@@ -35,7 +35,7 @@ static MISCONCEPTIONS: [Wrong; 7] = [
 static QUANTITIES: [Quantity<FreeConductors>; 1] =
     [Quantity { name: "required_length", figure: |_, outcome| outcome.required, is_sum: false }];
 
-impl Taught for FreeConductors {
+impl Teachable for FreeConductors {
     fn quantities() -> &'static [Quantity<Self>] {
         &QUANTITIES
     }

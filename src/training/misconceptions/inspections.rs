@@ -12,7 +12,7 @@ use crate::rulebook::box_support::{LOADED_RACEWAYS, RACEWAYS};
 use crate::rulebook::box_surface::{GAP, SETBACK};
 use crate::rulebook::luminaire_outlet::{FAN, LIGHT_LUMINAIRE};
 use crate::rulebook::{Rule, RuleFigure};
-use crate::training::{Misconception, Quantity, Taught};
+use crate::training::{Misconception, Quantity, Teachable};
 
 static OF_SUPPORTS: [Misconception<BoxSupports>; 2] = [
     Misconception::of_rules("three_feet_on_one_side", &[&RACEWAYS], |rules| {
@@ -126,7 +126,7 @@ fn carried(
 /// Lists of one check, as what that check teaches.
 macro_rules! taught {
     ($($check:ty: $quantities:ident, $misconceptions:ident;)+) => {$(
-        impl Taught for $check {
+        impl Teachable for $check {
             fn quantities() -> &'static [Quantity<Self>] {
                 &$quantities
             }

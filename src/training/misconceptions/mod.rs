@@ -12,7 +12,7 @@ mod outlet_fill_rules;
 mod pull_box;
 mod raceway_fill;
 
-use super::Taught;
+use super::Teachable;
 use crate::checks::box_construction::BoxConstruction;
 use crate::checks::box_depths::BoxDepths;
 use crate::checks::box_mounting::BoxMounting;
@@ -38,7 +38,7 @@ pub struct Listed {
 
 /// Every misconception of every check, most common first within a check.
 pub fn all() -> impl Iterator<Item = Listed> {
-    fn of<C: Taught>() -> Vec<Listed> {
+    fn of<C: Teachable>() -> Vec<Listed> {
         let listed =
             |known: &super::Misconception<C>| Listed { id: known.id, check: C::NAME, rules: known.rules };
         C::misconceptions().iter().map(listed).collect()

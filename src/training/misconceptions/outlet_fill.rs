@@ -1,6 +1,6 @@
 //! What learners get wrong about box fill, and about what a request says of a box.
 
-use super::{outlet_enclosures as boxes, outlet_fill_rules as bends};
+use super::{outlet_enclosures as boxes, outlet_fill_rules as mutations};
 use crate::checks::outlet_fill::{
     CanopyKind, ClampKind, Conductor, Contents, Device, DeviceKind, Enclosure, Gangs, GroundingKind, Many,
     OutletFill, OutletFillOutcome, OutletFillRequest, Role,
@@ -14,24 +14,24 @@ use crate::rulebook::outlet_fill::{
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, SCOPE, STANDARD};
 use crate::trade::ConductorSize;
 use crate::training::situation::{Sentence, of_outlet_box};
-use crate::training::{Misconception, Quantity, Taught, TaughtLine};
+use crate::training::{LearnableLine, Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<OutletFill>;
 
 static MISCONCEPTIONS: [Wrong; 48] = [
-    Wrong::of_rules("grounding_each", &[&GROUNDING], bends::grounding_each),
-    Wrong::of_rules("device_one_allowance", &[&DEVICES], bends::device_one_allowance),
-    Wrong::of_rules("clamps_each", &[&CLAMPS], bends::clamps_each),
-    Wrong::of_rules("grounding_one_for_all", &[&GROUNDING], bends::grounding_one_for_all),
-    Wrong::of_rules("device_by_largest_in_box", &[&DEVICES], bends::device_by_largest_in_box),
+    Wrong::of_rules("grounding_each", &[&GROUNDING], mutations::grounding_each),
+    Wrong::of_rules("device_one_allowance", &[&DEVICES], mutations::device_one_allowance),
+    Wrong::of_rules("clamps_each", &[&CLAMPS], mutations::clamps_each),
+    Wrong::of_rules("grounding_one_for_all", &[&GROUNDING], mutations::grounding_one_for_all),
+    Wrong::of_rules("device_by_largest_in_box", &[&DEVICES], mutations::device_by_largest_in_box),
     Wrong::of_request("pigtails_counted", &[&CONDUCTORS], pigtails_counted),
-    Wrong::of_rules("grounding_left_out", &[&GROUNDING], bends::grounding_left_out),
-    Wrong::of_rules("clamps_left_out", &[&CLAMPS], bends::clamps_left_out),
+    Wrong::of_rules("grounding_left_out", &[&GROUNDING], mutations::grounding_left_out),
+    Wrong::of_rules("clamps_left_out", &[&CLAMPS], mutations::clamps_left_out),
     Wrong::of_request("grounding_pigtails_counted", &[&CONDUCTORS, &GROUNDING], grounding_pigtails_counted),
-    Wrong::of_rules("device_left_out", &[&DEVICES], bends::device_left_out),
-    Wrong::of_rules("wire_connectors_counted", &[&NOTHING], bends::wire_connectors_counted),
+    Wrong::of_rules("device_left_out", &[&DEVICES], mutations::device_left_out),
+    Wrong::of_rules("wire_connectors_counted", &[&NOTHING], mutations::wire_connectors_counted),
     Wrong::of_request("passing_counted_twice", &[&CONDUCTORS], passing_counted_twice),
-    Wrong::of_rules("loop_counted_once", &[&CONDUCTORS], bends::loop_counted_once),
+    Wrong::of_rules("loop_counted_once", &[&CONDUCTORS], mutations::loop_counted_once),
     Wrong::of_request("everything_by_largest", &[&SUM], everything_by_largest),
     Wrong::of_request("everything_by_smallest", &[&SUM], everything_by_smallest),
     Wrong::of_request("splices_counted_once", &[&CONDUCTORS], splices_counted_once),
@@ -40,23 +40,27 @@ static MISCONCEPTIONS: [Wrong; 48] = [
     Wrong::of_request("heavy_device_as_two_gang", &[&DEVICES], heavy_device_as_two_gang),
     Wrong::of_request("empty_gang_as_device", &[&DEVICES], empty_gang_as_device),
     Wrong::of_request("outside_connector_counted", &[&CLAMPS], outside_connector_counted),
-    Wrong::of_rules("clamps_by_smallest", &[&CLAMPS], bends::clamps_by_smallest),
-    Wrong::of_rules("grounding_quarter_on_top", &[&GROUNDING], bends::grounding_quarter_on_top),
-    Wrong::of_rules("grounding_quarter_each", &[&GROUNDING], bends::grounding_quarter_each),
-    Wrong::of_rules("grounding_rounded_up", &[&GROUNDING], bends::grounding_rounded_up),
-    Wrong::of_rules("grounding_extra_own_size", &[&GROUNDING], bends::grounding_extra_own_size),
-    Wrong::of_rules("grounding_by_circuit_conductor", &[&GROUNDING], bends::grounding_by_circuit_conductor),
-    Wrong::of_rules("grounding_quarters_too_early", &[&GROUNDING], bends::grounding_quarters_too_early),
-    Wrong::of_rules("isolated_set_on_top", &[&ISOLATED_SET, &GROUNDING], bends::isolated_set_on_top),
-    Wrong::of_rules("isolated_set_joined", &[&ISOLATED_SET], bends::isolated_set_joined),
-    Wrong::of_rules("short_loop_counted_twice", &[&CONDUCTORS], bends::short_loop_counted_twice),
-    Wrong::of_rules("support_fittings_as_one", &[&SUPPORT_FITTINGS], bends::support_fittings_as_one),
-    Wrong::of_rules("support_fittings_by_piece", &[&SUPPORT_FITTINGS], bends::support_fittings_by_piece),
-    Wrong::of_rules("canopy_wires_counted", &[&CANOPY], bends::canopy_wires_counted),
-    Wrong::of_rules("canopy_14_awg_left_out", &[&CANOPY], bends::canopy_14_awg_left_out),
+    Wrong::of_rules("clamps_by_smallest", &[&CLAMPS], mutations::clamps_by_smallest),
+    Wrong::of_rules("grounding_quarter_on_top", &[&GROUNDING], mutations::grounding_quarter_on_top),
+    Wrong::of_rules("grounding_quarter_each", &[&GROUNDING], mutations::grounding_quarter_each),
+    Wrong::of_rules("grounding_rounded_up", &[&GROUNDING], mutations::grounding_rounded_up),
+    Wrong::of_rules("grounding_extra_own_size", &[&GROUNDING], mutations::grounding_extra_own_size),
+    Wrong::of_rules(
+        "grounding_by_circuit_conductor",
+        &[&GROUNDING],
+        mutations::grounding_by_circuit_conductor,
+    ),
+    Wrong::of_rules("grounding_quarters_too_early", &[&GROUNDING], mutations::grounding_quarters_too_early),
+    Wrong::of_rules("isolated_set_on_top", &[&ISOLATED_SET, &GROUNDING], mutations::isolated_set_on_top),
+    Wrong::of_rules("isolated_set_joined", &[&ISOLATED_SET], mutations::isolated_set_joined),
+    Wrong::of_rules("short_loop_counted_twice", &[&CONDUCTORS], mutations::short_loop_counted_twice),
+    Wrong::of_rules("support_fittings_as_one", &[&SUPPORT_FITTINGS], mutations::support_fittings_as_one),
+    Wrong::of_rules("support_fittings_by_piece", &[&SUPPORT_FITTINGS], mutations::support_fittings_by_piece),
+    Wrong::of_rules("canopy_wires_counted", &[&CANOPY], mutations::canopy_wires_counted),
+    Wrong::of_rules("canopy_14_awg_left_out", &[&CANOPY], mutations::canopy_14_awg_left_out),
     Wrong::of_request("flat_luminaire_as_canopy", &[&CANOPY], flat_luminaire_as_canopy),
-    Wrong::of_rules("terminal_block_too_early", &[&TERMINAL_BLOCKS], bends::terminal_block_too_early),
-    Wrong::of_rules("terminal_block_left_out", &[&TERMINAL_BLOCKS], bends::terminal_block_left_out),
+    Wrong::of_rules("terminal_block_too_early", &[&TERMINAL_BLOCKS], mutations::terminal_block_too_early),
+    Wrong::of_rules("terminal_block_left_out", &[&TERMINAL_BLOCKS], mutations::terminal_block_left_out),
     Wrong::of_request("table_column_without_deductions", &[&SCOPE, &SUM], table_column_without_deductions)
         .only_for("further_conductors"),
     Wrong::of_request("outside_dimensions", &[&STANDARD], boxes::outside_dimensions),
@@ -64,9 +68,9 @@ static MISCONCEPTIONS: [Wrong; 48] = [
     Wrong::of_request("unmarked_section_credited", &[&ASSEMBLY], boxes::unmarked_section_credited),
     Wrong::of_request("mark_ignored", &[&MARKED], boxes::mark_ignored),
     Wrong::of_request("forty_percent_of_box", &[&SCOPE], boxes::forty_percent_of_box),
-    Wrong::of_rules("barrier_ignored", &[&BARRIER], bends::barrier_ignored),
-    Wrong::of_rules("barrier_takes_nothing", &[&BARRIER], bends::barrier_takes_nothing),
-    Wrong::of_rules("barrier_as_metal", &[&BARRIER], bends::barrier_as_metal),
+    Wrong::of_rules("barrier_ignored", &[&BARRIER], mutations::barrier_ignored),
+    Wrong::of_rules("barrier_takes_nothing", &[&BARRIER], mutations::barrier_takes_nothing),
+    Wrong::of_rules("barrier_as_metal", &[&BARRIER], mutations::barrier_as_metal),
     Wrong::edition_before("fill_by_edition_before", &[&GROUNDING, &TERMINAL_BLOCKS]),
 ];
 
@@ -76,7 +80,7 @@ static QUANTITIES: [Quantity<OutletFill>; 3] = [
     Quantity { name: "further_conductors", figure: further_conductors, is_sum: false },
 ];
 
-impl Taught for OutletFill {
+impl Teachable for OutletFill {
     fn quantities() -> &'static [Quantity<Self>] {
         &QUANTITIES
     }
@@ -91,8 +95,8 @@ impl Taught for OutletFill {
 
     const HAS_TALLY: bool = true;
 
-    fn tally(outcome: &OutletFillOutcome) -> Vec<TaughtLine> {
-        outcome.spaces.iter().flat_map(|space| &space.tally).map(TaughtLine::from).collect()
+    fn tally(outcome: &OutletFillOutcome) -> Vec<LearnableLine> {
+        outcome.spaces.iter().flat_map(|space| &space.tally).map(LearnableLine::from).collect()
     }
 
     fn in_units(request: &mut OutletFillRequest, units: Units) -> bool {

@@ -12,7 +12,7 @@ use crate::rulebook::pull::{
 use crate::rulebook::reading::EntryDistance;
 use crate::trade::ConductorSize;
 use crate::training::situation::{Sentence, of_pull_box};
-use crate::training::{Misconception, Quantity, Taught};
+use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<PullBox>;
 
@@ -106,7 +106,7 @@ static QUANTITIES: [Quantity<PullBox>; 5] = [
     Quantity { name: "measured_distance", figure: |_, outcome| measured(outcome), is_sum: false },
 ];
 
-impl Taught for PullBox {
+impl Teachable for PullBox {
     fn quantities() -> &'static [Quantity<Self>] {
         &QUANTITIES
     }

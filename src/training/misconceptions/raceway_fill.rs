@@ -5,7 +5,7 @@ use crate::quantity::Units;
 use crate::rulebook::raceway_fill::{BARE, CONDUCTORS, LIMITS, NIPPLE, SAME_SIZE};
 use crate::trade::Insulation;
 use crate::training::situation::{Sentence, of_raceway};
-use crate::training::{Misconception, Quantity, Taught};
+use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<RacewayFill>;
 
@@ -69,7 +69,7 @@ static QUANTITIES: [Quantity<RacewayFill>; 4] = [
     },
 ];
 
-impl Taught for RacewayFill {
+impl Teachable for RacewayFill {
     fn quantities() -> &'static [Quantity<Self>] {
         &QUANTITIES
     }

@@ -12,7 +12,7 @@ pub use pull_boxes::of_pull_box;
 pub use raceways::{of_conduit_body, of_raceway};
 
 use crate::checks::Reference;
-use crate::i18n::{Catalogue, Said, figure};
+use crate::i18n::{Catalogue, MessageArg, figure};
 use crate::quantity::{Decimal, Measure, Units};
 use crate::trade::ConductorSize;
 
@@ -20,30 +20,30 @@ use crate::trade::ConductorSize;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Sentence {
     key: &'static str,
-    said: Vec<(&'static str, Said)>,
+    arguments: Vec<(&'static str, MessageArg)>,
 }
 
 impl Sentence {
     /// A sentence that names nothing.
     pub const fn new(key: &'static str) -> Self {
-        Self { key, said: Vec::new() }
+        Self { key, arguments: Vec::new() }
     }
 
     /// With how many there are.
     pub fn count(mut self, count: u32) -> Self {
-        self.said.push(("count", Said::Number(count)));
+        self.arguments.push(("count", MessageArg::Number(count)));
         self
     }
 
     /// With a text that is the same in every language.
     pub fn text(mut self, name: &'static str, text: impl Into<String>) -> Self {
-        self.said.push((name, Said::Text(text.into())));
+        self.arguments.push((name, MessageArg::Text(text.into())));
         self
     }
 
     /// With a word of the catalogue.
     pub fn word(mut self, name: &'static str, key: impl Into<String>) -> Self {
-        self.said.push((name, Said::Word(key.into())));
+        self.arguments.push((name, MessageArg::Word(key.into())));
         self
     }
 
@@ -52,8 +52,8 @@ impl Sentence {
     }
 
     /// The sentence in a language.
-    pub fn told(&self, words: &Catalogue) -> String {
-        words.told(self.key, &self.said)
+    pub fn message(&self, messages: &Catalogue) -> String {
+        messages.message(self.key, &self.arguments)
     }
 }
 

@@ -10,19 +10,19 @@ use crate::quantity::{Measure, Units};
 
 /// The situation of an outlet box.
 pub fn of_outlet_box(request: &OutletFillRequest) -> Vec<Sentence> {
-    let mut told: Vec<Sentence> = place(request.reference.as_ref()).into_iter().collect();
+    let mut sentences: Vec<Sentence> = place(request.reference.as_ref()).into_iter().collect();
     if let Some(enclosure) = &request.enclosure {
-        told.extend(outlet_enclosures::of_enclosure(enclosure, request.units));
+        sentences.extend(outlet_enclosures::of_enclosure(enclosure, request.units));
     }
     if let Some(contents) = &request.contents {
-        told.extend(of_contents(contents, request.units));
+        sentences.extend(of_contents(contents, request.units));
     }
     for space in &request.spaces {
         let gangs = space.gangs.map_or(1, Gangs::get);
-        told.push(Sentence::new("situation-space").count(gangs).text("space", space.id.as_str()));
-        told.extend(of_contents(&space.contents, request.units));
+        sentences.push(Sentence::new("situation-space").count(gangs).text("space", space.id.as_str()));
+        sentences.extend(of_contents(&space.contents, request.units));
     }
-    told
+    sentences
 }
 
 fn many(count: Option<Many>) -> u32 {
@@ -51,10 +51,11 @@ fn of_contents(contents: &Contents, units: Units) -> Vec<Sentence> {
 fn cable(cable: &Cable) -> Sentence {
     let conductors = cable.conductors.get().to_string();
     let key = if cable.grounding.is_some() { "situation-cable" } else { "situation-cable-without-ground" };
-    let told = Sentence::new(key).count(many(cable.count)).size(cable.size).text("conductors", conductors);
+    let sentence =
+        Sentence::new(key).count(many(cable.count)).size(cable.size).text("conductors", conductors);
     match cable.grounding {
-        Some(size) => told.text("grounding", size.name()),
-        None => told,
+        Some(size) => sentence.text("grounding", size.name()),
+        None => sentence,
     }
 }
 
@@ -66,10 +67,10 @@ fn conductor(one: &Conductor, units: Units) -> Sentence {
         Role::Loop => "situation-conductors-loop",
         Role::StaysInside => "situation-pigtails",
     };
-    let told = Sentence::new(key).count(many(one.count)).size(one.size);
+    let sentence = Sentence::new(key).count(many(one.count)).size(one.size);
     match one.loop_length {
-        Some(length) => told.text("length", measured(length.value(), Measure::Length, units)),
-        None => told,
+        Some(length) => sentence.text("length", measured(length.value(), Measure::Length, units)),
+        None => sentence,
     }
 }
 
@@ -95,8 +96,8 @@ fn device(device: &Device) -> Sentence {
     let size = device.largest_conductor.map_or("", |size| size.name());
     let gangs = device.gangs.map_or(1, Gangs::get);
     let key = if gangs > 1 { "situation-device-wide" } else { "situation-device" };
-    let told = Sentence::new(key).count(many(device.count)).word("device", name).text("size", size);
-    if gangs > 1 { told.text("gangs", gangs.to_string()) } else { told }
+    let sentence = Sentence::new(key).count(many(device.count)).word("device", name).text("size", size);
+    if gangs > 1 { sentence.text("gangs", gangs.to_string()) } else { sentence }
 }
 
 fn clamp(clamp: &Clamp) -> Sentence {

@@ -25,7 +25,7 @@ const fn wall(wall: Wall) -> &'static str {
 
 fn entry(entry: &Entry, units: Units) -> Vec<Sentence> {
     let id = entry.id.as_str();
-    let mut told = Vec::new();
+    let mut sentences = Vec::new();
     if let Some(raceway) = &entry.raceway {
         let size = match units {
             Units::Us => raceway.trade_size.name().to_owned(),
@@ -40,15 +40,16 @@ fn entry(entry: &Entry, units: Units) -> Vec<Sentence> {
             (Units::Si, Some(_)) => "situation-entry-metric-with-diameter",
         };
         let enters = Sentence::new(key).text("id", id).text("size", size).word("wall", wall(entry.wall));
-        told.push(match diameter {
+        sentences.push(match diameter {
             Some(diameter) => enters.text("diameter", diameter),
             None => enters,
         });
     }
     if let Some(row) = entry.row {
-        told.push(Sentence::new("situation-entry-row").text("id", id).text("row", row.get().to_string()));
+        sentences
+            .push(Sentence::new("situation-entry-row").text("id", id).text("row", row.get().to_string()));
     }
-    told.extend(entry.cables_over_1000_volts.iter().map(|cable| {
+    sentences.extend(entry.cables_over_1000_volts.iter().map(|cable| {
         let key = match cable.covering {
             CableCovering::Shielded => "situation-cable-shielded",
             CableCovering::LeadCovered => "situation-cable-lead-covered",
@@ -57,16 +58,16 @@ fn entry(entry: &Entry, units: Units) -> Vec<Sentence> {
         let diameter = measured(cable.outside_diameter.value(), Measure::Length, units);
         Sentence::new(key).text("id", id).text("diameter", diameter)
     }));
-    told
+    sentences
 }
 
 fn pull(pull: &Pull) -> Sentence {
     let ends: Vec<&str> = pull.entries.iter().map(|name| name.as_str()).collect();
     let (from, to) = (ends.first().copied().unwrap_or_default(), ends.last().copied().unwrap_or_default());
-    let told = |key| Sentence::new(key).text("from", from).text("to", to);
+    let sentence = |key| Sentence::new(key).text("from", from).text("to", to);
     match pull.largest_conductor {
-        Some(size) if pull.spliced => told("situation-pull-spliced").size(size),
-        Some(size) => told("situation-pull").size(size),
-        None => told("situation-pull-of-cable"),
+        Some(size) if pull.spliced => sentence("situation-pull-spliced").size(size),
+        Some(size) => sentence("situation-pull").size(size),
+        None => sentence("situation-pull-of-cable"),
     }
 }

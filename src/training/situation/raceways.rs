@@ -8,22 +8,22 @@ use crate::trade::{RacewayKind, TradeSize};
 
 /// The situation of a raceway.
 pub fn of_raceway(request: &RacewayFillRequest) -> Vec<Sentence> {
-    let mut told = Vec::new();
+    let mut sentences = Vec::new();
     if let Some(raceway) = request.raceway {
         let size = raceway.trade_size.map(|size| size_text(size, request.units)).unwrap_or_default();
         let kind = raceway.kind.name();
-        told.push(Sentence::new("situation-raceway").text("kind", kind).text("size", size));
+        sentences.push(Sentence::new("situation-raceway").text("kind", kind).text("size", size));
         if let Some(length) = raceway.length {
             let length = measured(length.value(), Measure::Length, request.units);
-            told.push(Sentence::new("situation-raceway-length").text("length", length));
+            sentences.push(Sentence::new("situation-raceway-length").text("length", length));
         }
     }
-    told.extend(request.conductors.iter().map(|one| {
+    sentences.extend(request.conductors.iter().map(|one| {
         Sentence::new("situation-raceway-conductors")
             .size(one.size)
             .text("insulation", one.insulation.letters())
     }));
-    told
+    sentences
 }
 
 fn size_text(size: TradeSize, units: Units) -> String {
@@ -41,15 +41,15 @@ pub fn of_conduit_body(request: &ConduitBodyRequest) -> Vec<Sentence> {
         [_, HubPlace::Back] => "situation-body-back",
         _ => "situation-body-side",
     };
-    let mut told = vec![Sentence::new(shape)];
+    let mut sentences = vec![Sentence::new(shape)];
     if let Some(hub) = request.hubs.first() {
         let kind: RacewayKind = hub.raceway.kind;
         let size = size_text(hub.raceway.trade_size, request.units);
-        told.push(Sentence::new("situation-body-raceway").text("kind", kind.name()).text("size", size));
+        sentences.push(Sentence::new("situation-body-raceway").text("kind", kind.name()).text("size", size));
     }
-    told.extend(request.pulls.iter().flat_map(|pull| &pull.conductors).map(|group| {
+    sentences.extend(request.pulls.iter().flat_map(|pull| &pull.conductors).map(|group| {
         let letters = group.insulation.map_or("", |insulation| insulation.letters());
         Sentence::new("situation-body-conductors").size(group.size).text("insulation", letters)
     }));
-    told
+    sentences
 }

@@ -3,7 +3,7 @@
 
 use super::exercises::{Exercise, ExerciseView, Spec, make};
 use crate::checks::Caution;
-use crate::i18n::{Catalogue, FigureText, Said};
+use crate::i18n::{Catalogue, FigureText, MessageArg};
 use crate::markup::{Markup, policy_of};
 use crate::quantity::{Unit, Units};
 use std::sync::LazyLock;
@@ -31,15 +31,15 @@ pub struct Sheet<'a> {
 }
 
 /// The sheet as HTML; `None` where an exercise could not be made.
-pub fn write(sheet: &Sheet<'_>, words: &Catalogue) -> Option<String> {
+pub fn write(sheet: &Sheet<'_>, messages: &Catalogue) -> Option<String> {
     let exercises =
         (1..=sheet.count).map(|number| make(&sheet.spec, number)).collect::<Option<Vec<Exercise>>>()?;
-    let views = exercises.iter().map(|exercise| exercise.view(sheet.spec.edition, sheet.key, words));
+    let views = exercises.iter().map(|exercise| exercise.view(sheet.spec.edition, sheet.key, messages));
     let views: Vec<ExerciseView> = views.collect();
-    let title = sheet.title.unwrap_or_else(|| words.fixed(sheet.spec.topic.title()));
-    let mut page = Markup::new(words);
+    let title = sheet.title.unwrap_or_else(|| messages.fixed(sheet.spec.topic.title()));
+    let mut page = Markup::new(messages);
     page.raw("<!DOCTYPE html>\n<html lang=\"")
-        .text(words.language().tag())
+        .text(messages.language().tag())
         .raw("\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
     page.text(title).raw("</title>\n");
     page.raw("<meta name=\"viewport\" content=\"width=device-width\">\n<style>")
@@ -69,7 +69,7 @@ pub fn write(sheet: &Sheet<'_>, words: &Catalogue) -> Option<String> {
 
 fn head(page: &mut Markup<'_>, sheet: &Sheet<'_>, title: &str) {
     let Spec { topic, difficulty, .. } = sheet.spec;
-    let terms = edition(sheet, page.words());
+    let terms = edition(sheet, page.messages());
     page.raw("<header>\n<h1>").text(title).raw("</h1>\n<p class=\"terms\">");
     page.word(topic.title()).raw(" · ").word(difficulty.title()).raw(" · ").text(&terms).raw("</p>\n");
     page.raw("<p class=\"fields\">");
@@ -80,13 +80,14 @@ fn head(page: &mut Markup<'_>, sheet: &Sheet<'_>, title: &str) {
 }
 
 /// The edition, and whether its text was at hand.
-fn edition(sheet: &Sheet<'_>, words: &Catalogue) -> String {
+fn edition(sheet: &Sheet<'_>, messages: &Catalogue) -> String {
     let units = match sheet.spec.units {
         Units::Us => "text-sheet-us",
         Units::Si => "text-sheet-si",
     };
-    let edition = Said::Text(sheet.spec.edition.year().to_owned());
-    words.told("text-sheet-edition", &[("edition", edition), ("units", Said::Word(units.to_owned()))])
+    let edition = MessageArg::Text(sheet.spec.edition.year().to_owned());
+    messages
+        .message("text-sheet-edition", &[("edition", edition), ("units", MessageArg::Word(units.to_owned()))])
 }
 
 fn exercise(page: &mut Markup<'_>, view: &ExerciseView) {
@@ -154,7 +155,7 @@ fn key(page: &mut Markup<'_>, view: &ExerciseView) {
 /// The edition and the cautions.
 fn foot(page: &mut Markup<'_>, sheet: &Sheet<'_>) {
     let Spec { seed, version, .. } = sheet.spec;
-    let terms = edition(sheet, page.words());
+    let terms = edition(sheet, page.messages());
     page.raw("<footer>\n<p>").text(&terms).raw(" · ");
     page.text(&format!("{seed}/{version}")).raw("</p>\n");
     let unverified = (!sheet.spec.edition.is_verified()).then_some(Caution::UnverifiedEdition);

@@ -1,4 +1,4 @@
-//! Every figure of an inspection decides some case: bend it either way, and a case comes out otherwise.
+//! Every figure of an inspection decides some case: change it either way, and a case comes out otherwise.
 
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::Check;
@@ -25,8 +25,8 @@ fn cases(file: &str, units: Units) -> Vec<Value> {
     cases.into_iter().filter(of_units).collect()
 }
 
-/// Whether any case comes out other than expected when a figure is bent.
-fn notices<C: Check>(cases: &[Value], bent: Amended) -> bool {
+/// Whether any case comes out other than expected when a figure is changed.
+fn notices<C: Check>(cases: &[Value], mutation: Amended) -> bool {
     cases.iter().any(|case| {
         let editions = case["editions"].as_array().expect("editions");
         editions.iter().any(|edition| {
@@ -34,12 +34,12 @@ fn notices<C: Check>(cases: &[Value], bent: Amended) -> bool {
             request["edition"] = edition.clone();
             let request: C::Request = serde_json::from_value(request).expect("a request");
             let book = Rulebook::of(C::terms(&request).edition);
-            let book = book.with_readings(C::readings(&request, book.readings)).with_amendments(&[bent]);
+            let book = book.with_readings(C::readings(&request, book.readings)).with_amendments(&[mutation]);
             let evaluation = C::evaluate(&book, &request);
             let answer = answer::<C>(&request, &evaluation, Explain::None, Catalogue::english());
             let answer = serde_json::to_value(&answer).expect("an answer is JSON");
             let expect = case["expect"].as_object().expect("expectations");
-            // a limit that the answer repeats would notice any bend: what counts is what is decided
+            // a limit that the answer repeats would notice any mutation: what counts is what is decided
             let decides = |pointer: &str| pointer == "/verdict" || pointer.ends_with("/status");
             let required = |pointer: &str| pointer.contains("/required") || pointer.contains("/must_reach");
             expect.iter().any(|(pointer, expected)| {
@@ -63,7 +63,7 @@ fn never_decides(figure: &RuleFigure, units: Units) -> bool {
 }
 
 /// A figure a little larger and a little smaller: by one where it is a number of things.
-fn bends(figure: &RuleFigure, units: Units) -> Vec<Decimal> {
+fn mutations(figure: &RuleFigure, units: Units) -> Vec<Decimal> {
     let value = figure.value(units);
     let fiftieth = value.times(Decimal::ten_thousandths(200));
     // more than the cases differ by around a figure: 0.0001 in., 0.1 mm
@@ -73,9 +73,9 @@ fn bends(figure: &RuleFigure, units: Units) -> Vec<Decimal> {
 }
 
 #[test]
-fn every_figure_decides_some_case_when_bent_either_way() {
+fn every_figure_decides_some_case_when_changed_either_way() {
     let book = Rulebook::of(Edition::E2023);
-    let (mut bent_ones, mut unnoticed) = (0, Vec::new());
+    let (mut tried, mut unnoticed) = (0, Vec::new());
     for units in [Units::Us, Units::Si] {
         let (conductors, depths) = (cases("free-conductors.json", units), cases("box-depths.json", units));
         let (construction, mounting) =
@@ -83,25 +83,27 @@ fn every_figure_decides_some_case_when_bent_either_way() {
         let (supports, outlets) =
             (cases("box-supports.json", units), cases("luminaire-and-fan-outlets.json", units));
         for figure in book.figures().filter(|figure| !never_decides(figure, units)) {
-            for value in bends(&figure, units) {
-                let bent = Amended { figure: figure.name, value };
+            for value in mutations(&figure, units) {
+                let mutation = Amended { figure: figure.name, value };
                 let noticed = match figure.name.split('.').next().unwrap_or_default() {
-                    "free-conductor" => notices::<FreeConductors>(&conductors, bent),
-                    "box-depth" => notices::<BoxDepths>(&depths, bent),
-                    "box-construction" => notices::<BoxConstruction>(&construction, bent),
-                    "box-support" => notices::<BoxSupports>(&supports, bent),
-                    "luminaire-outlet" | "fan-outlet" => notices::<LuminaireAndFanOutlets>(&outlets, bent),
-                    of_boxes if of_boxes.starts_with("box-") => notices::<BoxMounting>(&mounting, bent),
+                    "free-conductor" => notices::<FreeConductors>(&conductors, mutation),
+                    "box-depth" => notices::<BoxDepths>(&depths, mutation),
+                    "box-construction" => notices::<BoxConstruction>(&construction, mutation),
+                    "box-support" => notices::<BoxSupports>(&supports, mutation),
+                    "luminaire-outlet" | "fan-outlet" => {
+                        notices::<LuminaireAndFanOutlets>(&outlets, mutation)
+                    }
+                    of_boxes if of_boxes.starts_with("box-") => notices::<BoxMounting>(&mounting, mutation),
                     _ => continue,
                 };
-                bent_ones += 1;
+                tried += 1;
                 if !noticed {
-                    unnoticed.push(format!("{} bent to {value} ({units:?})", figure.name));
+                    unnoticed.push(format!("{} changed to {value} ({units:?})", figure.name));
                 }
             }
         }
     }
-    println!("{bent_ones} bends of inspection figures, {} unnoticed", unnoticed.len());
-    assert!(bent_ones > 200, "only {bent_ones} bends");
+    println!("{tried} mutations of inspection figures, {} unnoticed", unnoticed.len());
+    assert!(tried > 200, "only {tried} mutations");
     assert!(unnoticed.is_empty(), "{unnoticed:#?}");
 }

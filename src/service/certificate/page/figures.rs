@@ -142,6 +142,6 @@ fn caption(page: &mut Markup<'_>, title: Option<&str>) {
 
 fn cite(page: &mut Markup<'_>, shown: Shown<'_>, citation: Option<&str>) {
     if let Some(citation) = citation {
-        page.raw("<i>").text(&shown.words.citation(citation)).raw("</i>");
+        page.raw("<i>").text(&shown.messages.citation(citation)).raw("</i>");
     }
 }

@@ -62,15 +62,15 @@ pub fn served(page: Vec<u8>) -> Response {
 ///
 /// The service failed.
 pub fn write(check: &CheckEntry, certificate: &Certificate) -> Result<String, Problem> {
-    let words = language::words();
+    let messages = language::messages();
     let request = serde_json::to_vec(&certificate.request).map_err(|_| Problem::internal())?;
     let drawing = check.draw.map(|draw| draw(&request)).transpose()?;
     let reasoning = (check.reasoning)(&request)?;
     let answer = Value::Object(certificate.answer.clone());
-    let shown = Shown { answer: &answer, words };
+    let shown = Shown { answer: &answer, messages };
 
-    let mut page = Markup::new(words);
-    page.raw("<!DOCTYPE html>\n<html lang=\"").text(words.language().tag());
+    let mut page = Markup::new(messages);
+    page.raw("<!DOCTYPE html>\n<html lang=\"").text(messages.language().tag());
     page.raw("\">\n<head>\n<meta charset=\"utf-8\">\n<title>").word(check.title);
     if let Some(reference) = text(&answer, "/reference") {
         page.raw(" · ").text(reference);
@@ -88,7 +88,7 @@ pub fn write(check: &CheckEntry, certificate: &Certificate) -> Result<String, Pr
         figures::write(page, shown, &Citations::of(&answer));
     });
     interpretations(&mut page, shown);
-    section(&mut page, words.fixed("text-certificate-request"), "request", |page| {
+    section(&mut page, messages.fixed("text-certificate-request"), "request", |page| {
         request::write(page, &certificate.request);
     });
     proof(&mut page, shown, &reasoning);
@@ -139,7 +139,7 @@ fn findings(page: &mut Markup<'_>, shown: Shown<'_>) {
                 .map(|member| finding.get(member).and_then(Value::as_str).unwrap_or_default());
             page.raw("<li><b>").text(&shown.label(status)).raw(".</b> ").text(message);
             if let Some(citation) = finding.get("citation").and_then(Value::as_str) {
-                page.raw(" <i>").text(&shown.words.citation(citation)).raw("</i>");
+                page.raw(" <i>").text(&shown.messages.citation(citation)).raw("</i>");
             }
             page.raw("</li>\n");
         }
@@ -184,7 +184,7 @@ fn proof(page: &mut Markup<'_>, shown: Shown<'_>, sentences: &[String]) {
         page.raw("</ol>\n");
         let more = sentences.len().saturating_sub(MOST_SENTENCES);
         if more > 0 {
-            let told = shown.words.counted("text-certificate-more-steps", "count", more);
+            let told = shown.messages.counted("text-certificate-more-steps", "count", more);
             page.raw("<p>").text(&told).raw("</p>\n");
         }
     });
@@ -192,21 +192,22 @@ fn proof(page: &mut Markup<'_>, shown: Shown<'_>, sentences: &[String]) {
 
 /// The ruleset, the fingerprints and the signature.
 fn known_by(page: &mut Markup<'_>, shown: Shown<'_>, certificate: &Certificate) {
-    let words = shown.words;
+    let messages = shown.messages;
     let rules = certificate.rules();
     let version = format!("{} · {}", rules.version, rules.digest);
     let row = |page: &mut Markup<'_>, label: &str, text: &str| {
         page.raw("<tr><th>").text(label).raw("</th><td>").text(text).raw("</td></tr>\n");
     };
-    section(page, words.fixed("text-certificate-known-by"), "known", |page| {
+    section(page, messages.fixed("text-certificate-known-by"), "known", |page| {
         page.raw("<table>\n");
         row(page, &shown.label("ruleset"), &version);
         let parts = ["text-certificate-request", "text-certificate-answer", "text-certificate-whole"];
         for (key, (_, fingerprint)) in parts.into_iter().zip(certificate.fingerprint.parts()) {
-            row(page, words.fixed(key), fingerprint);
+            row(page, messages.fixed(key), fingerprint);
         }
-        let signature = certificate.signature.as_deref().unwrap_or(words.fixed("text-certificate-unsigned"));
-        row(page, words.fixed("text-certificate-signature"), signature);
+        let signature =
+            certificate.signature.as_deref().unwrap_or(messages.fixed("text-certificate-unsigned"));
+        row(page, messages.fixed("text-certificate-signature"), signature);
         page.raw("</table>\n<p>").word("text-certificate-how-to-verify").raw("</p>\n");
     });
 }
@@ -214,7 +215,7 @@ fn known_by(page: &mut Markup<'_>, shown: Shown<'_>, certificate: &Certificate) 
 /// The cautions of the answer, after what is to be known of a certificate.
 fn notes(page: &mut Markup<'_>, shown: Shown<'_>) {
     page.raw("<footer>\n");
-    let of_a_certificate = cautions().take(1).map(|key| shown.words.fixed(key));
+    let of_a_certificate = cautions().take(1).map(|key| shown.messages.fixed(key));
     let of_the_answer = list(shown.answer, "/cautions").iter().filter_map(Value::as_str);
     for caution in of_a_certificate.chain(of_the_answer) {
         page.raw("<p>").text(caution).raw("</p>\n");

@@ -1,10 +1,13 @@
-//! Chance that is the same for ever: a small generator with published constants, pinned by a test.
+//! The seeded pseudo-random generator of exercises.
+//!
+//! Exercises are pinned to it: the same seed must give the same exercise in every later version, so it is kept here rather
+//! than taken from a crate whose sampling of ranges may change between releases.
 
-/// Draws from a seed. `SplitMix64` (Steele, Lea and Flood, 2014): short, well known, and the same on every machine.
+/// `SplitMix64` (Steele, Lea and Flood, 2014): the same numbers from a seed on every machine.
 #[derive(Clone, Debug)]
-pub struct Draw(u64);
+pub struct Rng(u64);
 
-impl Draw {
+impl Rng {
     /// A generator that begins at a seed.
     pub const fn new(seed: u64) -> Self {
         Self(seed)
@@ -12,12 +15,12 @@ impl Draw {
 
     /// A generator of its own for each of several numbers that belong together.
     pub fn of(parts: &[u64]) -> Self {
-        let mut draw = Self(0);
+        let mut rng = Self(0);
         for part in parts {
-            draw.0 ^= *part;
-            draw.0 = draw.next();
+            rng.0 ^= *part;
+            rng.0 = rng.next();
         }
-        draw
+        rng
     }
 
     /// The next 64 bits.
@@ -65,8 +68,8 @@ mod tests {
 
     #[test]
     fn the_numbers_are_those_that_the_generator_is_known_for() {
-        let mut draw = Draw::new(1_234_567);
-        let first: Vec<u64> = (0..5).map(|_| draw.next()).collect();
+        let mut rng = Rng::new(1_234_567);
+        let first: Vec<u64> = (0..5).map(|_| rng.next()).collect();
         assert_eq!(
             first,
             [
@@ -81,9 +84,9 @@ mod tests {
 
     #[test]
     fn every_number_below_the_limit_comes_up_and_no_other() {
-        let mut draw = Draw::new(7);
+        let mut rng = Rng::new(7);
         let mut seen = [0; 6];
-        (0..6_000).for_each(|_| seen[draw.below(6) as usize] += 1);
+        (0..6_000).for_each(|_| seen[rng.below(6) as usize] += 1);
         assert!(seen.iter().all(|times| (800..1_200).contains(times)), "{seen:?}");
     }
 }

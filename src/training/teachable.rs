@@ -1,4 +1,4 @@
-//! What a check brings to be taught: the figures that may be asked for, and what learners get wrong about them.
+//! What makes a check teachable: the figures that may be asked for, and what learners get wrong about them.
 
 use super::Misconception;
 use super::situation::Sentence;
@@ -10,7 +10,7 @@ use crate::trade::ConductorSize;
 use serde::Serialize;
 
 /// A check that can be taught.
-pub trait Taught: Check<Request: Clone + Serialize> + 'static {
+pub trait Teachable: Check<Request: Clone + Serialize> + 'static {
     /// The figures that a learner may be asked for, the usual one first.
     fn quantities() -> &'static [Quantity<Self>]
     where
@@ -25,7 +25,7 @@ pub trait Taught: Check<Request: Clone + Serialize> + 'static {
     const HAS_TALLY: bool = false;
 
     /// The lines of that tally.
-    fn tally(_outcome: &Self::Outcome) -> Vec<TaughtLine> {
+    fn tally(_outcome: &Self::Outcome) -> Vec<LearnableLine> {
         Vec::new()
     }
 
@@ -52,7 +52,7 @@ pub struct Quantity<C: Check> {
 
 /// One line of a tally.
 #[derive(Clone, Copy, Debug)]
-pub struct TaughtLine {
+pub struct LearnableLine {
     /// What it is about.
     pub what: Item,
     /// The conductor size whose allowance is taken.
@@ -63,7 +63,7 @@ pub struct TaughtLine {
     pub volume: Figure,
 }
 
-impl From<&TallyLine> for TaughtLine {
+impl From<&TallyLine> for LearnableLine {
     fn from(line: &TallyLine) -> Self {
         Self { what: line.what, size: line.size, allowances: line.allowances, volume: line.volume }
     }

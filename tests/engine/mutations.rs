@@ -1,6 +1,6 @@
-//! The suite is itself on trial: every way of getting a rule wrong changes some conformance case.
+//! Mutation testing of the rules: every way of getting a rule wrong changes some conformance case.
 //!
-//! A bend that changes none would mean: this rule could be wrong and nobody would notice.
+//! A mutation that changes none would mean that this rule could be wrong and nobody would notice.
 
 use elbowroom::answers::{Explain, answer};
 use elbowroom::checks::box_construction::BoxConstruction;
@@ -19,7 +19,7 @@ use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
 use elbowroom::rulebook::{Edition, RuleFigure, Rulebook};
-use elbowroom::training::{Bend, Taught, evaluate_bent, misconceptions};
+use elbowroom::training::{Mutation, Teachable, evaluate_counterfactual, misconceptions};
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -64,15 +64,15 @@ fn differs<C: Check>(case: &Case<C>, evaluation: &Evaluation<C::Outcome>) -> boo
     })
 }
 
-fn without_cases<C: Taught>() -> Vec<String> {
+fn without_cases<C: Teachable>() -> Vec<String> {
     let cases = cases::<C>();
-    let noticed = |bend: &Bend<C>| {
+    let noticed = |mutation: &Mutation<C>| {
         cases.iter().any(|case| {
-            evaluate_bent::<C>(&case.request, std::slice::from_ref(bend))
+            evaluate_counterfactual::<C>(&case.request, std::slice::from_ref(mutation))
                 .is_some_and(|evaluation| differs::<C>(case, &evaluation))
         })
     };
-    let unnoticed = C::misconceptions().iter().filter(|wrong| !noticed(&wrong.bend));
+    let unnoticed = C::misconceptions().iter().filter(|wrong| !noticed(&wrong.mutation));
     unnoticed.map(|wrong| format!("{}: {}", C::NAME, wrong.id)).collect()
 }
 
@@ -96,12 +96,12 @@ fn every_misconception_changes_some_case() {
     assert!(unnoticed.is_empty(), "could be wrong and nobody would notice: {unnoticed:#?}");
 }
 
-/// A misconception is bent rules, not a broken proof: what it gives can be recomputed like anything else.
-fn broken_proofs<C: Taught>() -> Vec<String> {
+/// A misconception is mutated rules, not a broken proof: what it gives can be recomputed like anything else.
+fn broken_proofs<C: Teachable>() -> Vec<String> {
     let mut broken = Vec::new();
     for case in cases::<C>() {
         for wrong in C::misconceptions() {
-            if let Some(evaluation) = evaluate_bent::<C>(&case.request, &[wrong.bend])
+            if let Some(evaluation) = evaluate_counterfactual::<C>(&case.request, &[wrong.mutation])
                 && let Err(fault) = evaluation.proof.replay()
             {
                 broken.push(format!("{}: {fault}", wrong.id));
@@ -112,8 +112,8 @@ fn broken_proofs<C: Taught>() -> Vec<String> {
     broken
 }
 
-/// What grading leaves untried: bent rules of which the proof has no step. None of them may change an outcome.
-fn wrongly_left_untried<C: Taught>() -> Vec<String>
+/// What grading leaves untried: mutated rules of which the proof has no step. None of them may change an outcome.
+fn wrongly_left_untried<C: Teachable>() -> Vec<String>
 where
     C::Outcome: serde::Serialize,
 {
@@ -128,7 +128,8 @@ where
         let evaluation = elbowroom::checks::evaluate::<C>(&case.request);
         let right = figures(&evaluation);
         for untried in C::misconceptions().iter().filter(|wrong| !wrong.can_matter(&evaluation.proof)) {
-            if evaluate_bent::<C>(&case.request, &[untried.bend]).is_some_and(|bent| figures(&bent) != right)
+            if evaluate_counterfactual::<C>(&case.request, &[untried.mutation])
+                .is_some_and(|counterfactual| figures(&counterfactual) != right)
             {
                 wrong.insert(format!("{}: {}", C::NAME, untried.id));
             }
@@ -168,7 +169,7 @@ fn what_grading_leaves_untried_changes_no_figure() {
 }
 
 #[test]
-fn every_bent_proof_replays() {
+fn every_counterfactual_proof_replays() {
     let broken = [
         broken_proofs::<OutletFill>(),
         broken_proofs::<PullBox>(),
@@ -198,7 +199,7 @@ fn every_misconception_has_a_name_of_its_own_words_and_a_rule() {
     }
 }
 
-/// A check under bent figures, with its cases in inches.
+/// A check under mutated figures, with its cases in inches.
 struct Noticing {
     name: &'static str,
     notices: Box<dyn Fn(&Amended) -> bool>,
@@ -206,10 +207,10 @@ struct Noticing {
 
 fn noticing<C: Check + 'static>() -> Noticing {
     let cases = cases::<C>();
-    let notices = move |bent: &Amended| {
+    let notices = move |mutation: &Amended| {
         cases.iter().filter(|case| C::terms(&case.request).units == Units::Us).any(|case| {
             let book = rulebook_of::<C>(&case.request, C::terms(&case.request).edition);
-            let evaluation = C::evaluate(&book.with_amendments(&[*bent]), &case.request);
+            let evaluation = C::evaluate(&book.with_amendments(&[*mutation]), &case.request);
             differs::<C>(case, &evaluation)
         })
     };
@@ -217,7 +218,7 @@ fn noticing<C: Check + 'static>() -> Noticing {
 }
 
 /// A figure a little larger and a little smaller: by one where it is a number of things.
-fn bends(figure: &RuleFigure) -> Vec<Decimal> {
+fn mutations(figure: &RuleFigure) -> Vec<Decimal> {
     let value = figure.us;
     let tenth = value.times(Decimal::ten_thousandths(1_000));
     let whole = figure.measure == Measure::Number && value.is_whole();
@@ -231,7 +232,7 @@ fn bends(figure: &RuleFigure) -> Vec<Decimal> {
 /// Every figure of every subject, a little larger and a little smaller, changes what some case says. Sharper questions
 /// are asked of inspections in `tests/engine/inspections/figures.rs`.
 #[test]
-fn every_figure_of_every_subject_changes_some_case_when_bent_either_way() {
+fn every_figure_of_every_subject_changes_some_case_when_changed_either_way() {
     let checks = [
         noticing::<OutletFill>(),
         noticing::<PullBox>(),
@@ -250,16 +251,16 @@ fn every_figure_of_every_subject_changes_some_case_when_bent_either_way() {
     let figures: Vec<RuleFigure> = figures.filter(|figure| names.insert(figure.name)).collect();
     let (mut count, mut unnoticed) = (0, Vec::new());
     for figure in &figures {
-        for value in bends(figure) {
+        for value in mutations(figure) {
             count += 1;
-            let bent = Amended { figure: figure.name, value };
-            if !checks.iter().any(|check| (check.notices)(&bent)) {
-                unnoticed.push(format!("{} bent to {value}", figure.name));
+            let mutation = Amended { figure: figure.name, value };
+            if !checks.iter().any(|check| (check.notices)(&mutation)) {
+                unnoticed.push(format!("{} changed to {value}", figure.name));
             }
         }
     }
     println!(
-        "{count} bends of {} figures under {} checks, {} unnoticed",
+        "{count} mutations of {} figures under {} checks, {} unnoticed",
         figures.len(),
         checks.len(),
         unnoticed.len()
