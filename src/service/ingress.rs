@@ -46,7 +46,7 @@ impl Default for Ingress {
     fn default() -> Self {
         let operations = Operations::of_the_service();
         Self {
-            metrics: Metrics::new(operations.all().len()),
+            metrics: Metrics::new(operations.all().iter().map(|operation| operation.id.as_str())),
             operations,
             concurrency: ConcurrencyLimit::new(u32::MAX),
             keys: None,

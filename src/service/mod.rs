@@ -68,7 +68,6 @@ use axum::Router;
 use axum::extract::State;
 use axum::routing::get;
 use std::sync::Arc;
-use telemetry::exposition;
 use utoipa_axum::router::OpenApiRouter;
 
 /// The routes that the OpenAPI document describes.
@@ -99,6 +98,8 @@ pub fn operator_app(service: Arc<Service>) -> Router {
 }
 
 fn metrics_route() -> Router<Arc<Service>> {
-    let respond = |State(service): State<Arc<Service>>| async move { exposition::respond(&service) };
+    let respond = |State(service): State<Arc<Service>>| async move {
+        service.metrics().respond(service.concurrency().inside(), service.is_shutting_down())
+    };
     Router::new().route(operations::METRICS, get(respond))
 }

@@ -170,7 +170,7 @@ def slow_readers(service):
 
 def open_connections(service):
     _, page = service.ask("GET", "/metrics")
-    line = next(line for line in page.decode().splitlines() if line.startswith("elbowroom_connections_open "))
+    line = next(line for line in page.decode().splitlines() if line.startswith("elbowroom_open_connections "))
     return int(line.split()[1])
 
 

@@ -113,7 +113,7 @@ fn more_connections_than_there_is_room_for_are_told_so() {
     drop(held);
     thread::sleep(Duration::from_millis(100));
     assert!(get(&served, "/health/live").starts_with("HTTP/1.1 200"));
-    assert_eq!(metric(&served, "elbowroom_turned_away_total{reason=\"connections\"}"), 1);
+    assert_eq!(metric(&served, "elbowroom_rejections_total{reason=\"connections\"}"), 1);
 }
 
 #[test]
@@ -124,7 +124,7 @@ fn a_caller_that_does_not_read_is_given_up() {
     stream.set_write_timeout(Some(Duration::from_secs(1))).unwrap();
     // more answers than the buffers of the system hold, none of them read
     let _ = stream.write_all(&request);
-    let open = || metric(&served, "elbowroom_connections_open ");
+    let open = || metric(&served, "elbowroom_open_connections ");
     let start = Instant::now();
     while open() > 1 {
         assert!(start.elapsed() < Duration::from_secs(8), "the connection is still held");

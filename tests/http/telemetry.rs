@@ -56,23 +56,28 @@ fn counts_are_kept_by_operation_status_and_verdict() {
     ));
     let page = get(&served, "/metrics");
     for line in [
-        "elbowroom_requests_total{operation=\"outlet_box_fill\",status=\"200\"} 3",
-        "elbowroom_requests_total{operation=\"takeoff\",status=\"200\"} 1",
-        "elbowroom_requests_total{operation=\"outlet_box_fill\",status=\"422\"} 1",
-        "elbowroom_requests_total{operation=\"unknown\",status=\"404\"} 1",
-        "elbowroom_requests_total{operation=\"documentation\",status=\"200\"} 1",
-        "elbowroom_request_duration_seconds_bucket{operation=\"outlet_box_fill\",le=\"+Inf\"} 4",
-        "elbowroom_request_duration_seconds_count{operation=\"outlet_box_fill\"} 4",
+        "http_requests_total{operation=\"outlet_box_fill\",status=\"200\"} 3",
+        "http_requests_total{operation=\"takeoff\",status=\"200\"} 1",
+        "http_requests_total{operation=\"outlet_box_fill\",status=\"422\"} 1",
+        "http_requests_total{operation=\"unknown\",status=\"404\"} 1",
+        "http_requests_total{operation=\"documentation\",status=\"200\"} 1",
+        "http_request_duration_seconds_bucket{operation=\"outlet_box_fill\",le=\"+Inf\"} 4",
+        "http_request_duration_seconds_count{operation=\"outlet_box_fill\"} 4",
         "elbowroom_verdicts_total{check=\"outlet_box_fill\",verdict=\"complies\"} 4",
         "elbowroom_verdicts_total{check=\"outlet_box_fill\",verdict=\"violates\"} 0",
-        "elbowroom_turned_away_total{reason=\"busy\"} 0",
+        "elbowroom_rejections_total{reason=\"busy\"} 0",
         "elbowroom_stream_lines_total{result=\"answered\"} 1",
         "elbowroom_stream_lines_total{result=\"refused\"} 1",
-        "elbowroom_requests_in_progress 1",
+        "http_requests_in_progress 1",
     ] {
         assert!(page.contains(&format!("{line}\n")), "{line}: {page}");
     }
-    assert!(page.contains("\nelbowroom_connections_open "), "{page}");
+    assert!(page.contains("\nelbowroom_open_connections "), "{page}");
+    for standard in
+        ["cpu_seconds_total", "resident_memory_bytes", "open_fds", "max_fds", "start_time_seconds"]
+    {
+        assert!(page.contains(&format!("\nprocess_{standard} ")), "{standard}: {page}");
+    }
     assert!(page.contains("elbowroom_build_info{version=\"") && !page.contains("sesame"), "{page}");
     assert!(page.contains("content-type: text/plain; version=0.0.4"), "{page}");
 }
@@ -96,7 +101,7 @@ fn the_page_of_metrics_has_the_form_that_is_asked_for() {
             let bare =
                 ["_bucket", "_sum", "_count"].iter().find_map(|end| name.strip_suffix(end)).unwrap_or(name);
             assert!(name == family || bare == family, "{line} is not of {family}");
-            assert!(value.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.'), "{line}");
+            assert!(value.parse::<f64>().is_ok_and(|value| value >= 0.0), "{line}");
         }
     }
     assert!(families.len() > 10);
@@ -195,7 +200,7 @@ fn a_collector_that_is_gone_costs_nothing_but_the_spans() {
     }
     std::thread::sleep(Duration::from_millis(1_500));
     let page = get(&served, "/metrics");
-    assert!(page.contains("elbowroom_lost_spans_total 5\n"), "{page}");
+    assert!(page.contains("elbowroom_dropped_spans_total 5\n"), "{page}");
 }
 
 #[test]

@@ -99,9 +99,9 @@ impl Listener {
             };
             let (shared, told) = (Arc::clone(&shared), farewell.told());
             tokio::spawn(async move {
-                shared.service.metrics().connections.add(1);
+                shared.service.metrics().connections.inc();
                 serve(&shared, stream, peer.ip(), told).await;
-                shared.service.metrics().connections.take_one();
+                shared.service.metrics().connections.dec();
                 drop(place);
             });
             Ok::<(), io::Error>(())

@@ -1,19 +1,19 @@
 //! Traces, sent to a collector: OTLP over HTTP in its JSON form (OpenTelemetry Protocol 1.x, `/v1/traces`).
 //!
-//! A span a request, made only for those that are sampled. Spans wait in a queue of bounded length and are sent in batches
-//! by a task of their own; what does not fit or cannot be sent is counted and dropped. A collector that is slow or gone
-//! costs a request nothing. It is reached without TLS: it belongs beside the service or inside the same network.
+//! A span a request, made only for those that are sampled. Spans wait in a bounded queue and are sent in batches by a task of
+//! their own; what does not fit or cannot be sent is counted and dropped. A collector that is slow or gone costs a request
+//! nothing.
+//!
+//! `opentelemetry-otlp` was tried and not taken: with its SDK it adds 25 crates, protocol buffers among them, and
+//! its exporter works only with a blocking client on a thread of its own. The document is one `json!`.
 
 use super::metrics::Metrics;
 use super::trace_context::TraceContext;
-use axum::body::Bytes;
-use axum::http::{HeaderName, HeaderValue, Request, Uri, header};
-use http_body_util::{BodyExt, Full};
-use hyper_util::rt::TokioIo;
+use axum::http::{HeaderName, HeaderValue, header};
+use reqwest::{Client, Url, redirect};
 use serde_json::{Value, json};
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, SystemTime, UNIX_EPOCH};
-use tokio::net::TcpStream;
 use tokio::sync::mpsc::{self, Receiver, Sender};
 
 /// Spans that wait at the most.
@@ -27,7 +27,7 @@ const LONGEST: Duration = Duration::from_secs(5);
 /// Where traces are sent.
 #[derive(Clone)]
 pub struct Collector {
-    endpoint: Uri,
+    endpoint: Url,
     headers: Vec<(HeaderName, HeaderValue)>,
     one_in: u32,
 }
@@ -42,12 +42,10 @@ impl std::fmt::Debug for Collector {
 impl Collector {
     /// The collector at a URL.
     pub fn at(text: &str) -> Result<Self, String> {
-        let uri: Option<Uri> = text.parse().ok();
-        let plain = |uri: &Uri| {
-            uri.scheme_str() == Some("http")
-                && uri.authority().is_some_and(|authority| !authority.as_str().contains('@'))
+        let plain = |url: &Url| {
+            matches!(url.scheme(), "http" | "https") && url.username().is_empty() && url.password().is_none()
         };
-        match uri.filter(plain) {
+        match Url::parse(text).ok().filter(plain) {
             Some(endpoint) => Ok(Self { endpoint, headers: Vec::new(), one_in: 1 }),
             None => {
                 Err("is not a URL such as http://127.0.0.1:4318/v1/traces, without credentials".to_owned())
@@ -128,7 +126,7 @@ impl Traces {
     /// Queues a span, or counts it as lost.
     pub fn take(&self, span: Span, metrics: &Metrics) {
         if self.sender.try_send(span).is_err() {
-            metrics.lost_spans.add(1);
+            metrics.lost_spans.inc();
         }
     }
 }
@@ -146,6 +144,7 @@ pub async fn send(
     mut queue: Receiver<Span>,
     metrics: impl Fn() -> Option<std::sync::Arc<crate::service::Service>>,
 ) {
+    let client = client(&collector);
     let mut batch = Vec::with_capacity(BATCH);
     while queue.recv_many(&mut batch, BATCH).await > 0 {
         if batch.len() < BATCH {
@@ -156,10 +155,9 @@ pub async fn send(
             }
         }
         let count = batch.len() as u64;
-        let sent = tokio::time::timeout(LONGEST, post(&collector, document(&batch))).await;
-        if !matches!(sent, Ok(Some(()))) {
+        if post(client.as_ref(), &collector.endpoint, &document(&batch)).await.is_none() {
             if let Some(service) = metrics() {
-                service.metrics().lost_spans.add(count);
+                service.metrics().lost_spans.inc_by(count);
             }
             tracing::warn!(count, "spans could not be sent to the collector");
         }
@@ -167,27 +165,21 @@ pub async fn send(
     }
 }
 
-async fn post(collector: &Collector, document: Value) -> Option<()> {
-    let authority = collector.endpoint.authority()?;
-    let port = authority.port_u16().unwrap_or(80);
-    let host = authority.host().trim_matches(['[', ']']);
-    let stream = TcpStream::connect((host, port)).await.ok()?;
-    let (mut sender, connection) = hyper::client::conn::http1::handshake(TokioIo::new(stream)).await.ok()?;
-    let connection = tokio::spawn(connection);
-    let body = Full::new(Bytes::from(serde_json::to_vec(&document).ok()?));
-    let path = collector.endpoint.path_and_query().map_or("/", |path| path.as_str());
-    let mut request = Request::post(path)
-        .header(header::HOST, authority.as_str())
-        .header(header::CONTENT_TYPE, "application/json");
-    for (name, value) in &collector.headers {
-        request = request.header(name, value);
-    }
-    let response = sender.send_request(request.body(body).ok()?).await.ok()?;
-    let taken = response.status().is_success();
+/// A client that follows no redirect: the headers are for this collector alone.
+fn client(collector: &Collector) -> Option<Client> {
+    // the provider of another part of the program is as good
+    let _ = tokio_rustls::rustls::crypto::ring::default_provider().install_default();
+    let headers = collector.headers.iter().cloned();
+    let client = Client::builder().default_headers(headers.collect()).timeout(LONGEST);
+    client.redirect(redirect::Policy::none()).no_proxy().build().ok()
+}
+
+async fn post(client: Option<&Client>, endpoint: &Url, document: &Value) -> Option<()> {
+    let body = serde_json::to_vec(document).ok()?;
+    let request = client?.post(endpoint.clone()).header(header::CONTENT_TYPE, "application/json");
+    let response = request.body(body).send().await.and_then(reqwest::Response::error_for_status).ok()?;
     // the answer is read to its end, so that the collector sees its work acknowledged
-    let read = response.into_body().collect().await.is_ok();
-    connection.abort();
-    (taken && read).then_some(())
+    response.bytes().await.ok().map(|_| ())
 }
 
 /// An export request. Numbers of 64 bits are text in it, as the JSON form of protocol buffers asks.
