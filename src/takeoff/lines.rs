@@ -1,44 +1,39 @@
-//! From pieces of text, as they arrive, to batches of whole lines. What is kept is bounded by the longest line and the
-//! size of a batch, however long the text is.
+//! From pieces of text, as they arrive, to batches of whole lines, in memory bounded by the longest line and the size of a
+//! batch.
 //!
-//! A line ends with a line feed; the last one need not. A carriage return before it belongs to the ending. A line of
-//! nothing but white space is blank: it is counted, and answered with nothing.
+//! A line ends with a line feed, the last one need not. A carriage return before it belongs to the ending. A line of nothing
+//! but white space is blank: it is counted, and not answered.
+//!
+//! `LinesCodec` of tokio-util does not fit: it refuses text that is not UTF-8, which here is the fault of one line, and
+//! allocates each line.
 
 use std::collections::VecDeque;
 use std::ops::Range;
 
-/// The most bytes of text that one batch should hold; a line that is longer is a batch of its own.
+/// The most bytes of text that one batch should hold; a longer line is a batch of its own.
 pub const BATCH_BYTES: usize = 16 * 1024;
 
 /// The most lines of one batch: short lines may have long answers.
 pub const BATCH_LINES: usize = 128;
 
-/// One line of a batch.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Line {
-    /// Its text, without its ending, as a part of the batch.
-    Text(Range<usize>),
-    /// It was longer than lines may be, and is not kept.
-    TooLong,
-}
-
-/// Some lines that follow one another.
+/// Consecutive lines.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Batch {
-    /// The number of the first of them, from 1.
+    /// The number of the first line, from 1.
     pub first: u64,
     text: Vec<u8>,
-    lines: VecDeque<Line>,
+    /// Each line without its ending, as a part of the text; `None` for one that was too long, which is not kept.
+    lines: VecDeque<Option<Range<usize>>>,
 }
 
 impl Batch {
-    /// A batch of texts that are lines each.
+    /// A batch of lines.
     pub fn of<'a>(first: u64, texts: impl IntoIterator<Item = &'a [u8]>) -> Self {
         let mut batch = Self { first, ..Self::default() };
         for text in texts {
             let start = batch.text.len();
             batch.text.extend_from_slice(text);
-            batch.lines.push_back(Line::Text(start..batch.text.len()));
+            batch.lines.push_back(Some(start..batch.text.len()));
         }
         batch
     }
@@ -46,12 +41,16 @@ impl Batch {
     /// The lines with their numbers; `None` for one that was too long.
     pub fn iter(&self) -> impl ExactSizeIterator<Item = (u64, Option<&[u8]>)> {
         self.lines.iter().enumerate().map(|(index, line)| {
-            let text = match line {
-                Line::Text(range) => self.text.get(range.clone()),
-                Line::TooLong => None,
-            };
+            let text = line.clone().and_then(|range| self.text.get(range));
             (self.first + index as u64, text)
         })
+    }
+
+    /// Takes out the first line; an inner `None` is a line that was too long.
+    pub fn pop(&mut self) -> Option<Option<&[u8]>> {
+        let line = self.lines.pop_front()?;
+        self.first += 1;
+        Some(line.and_then(|range| self.text.get(range)))
     }
 
     /// How many bytes of text it holds.
@@ -65,8 +64,9 @@ impl Batch {
 /// ```
 /// use elbowroom::takeoff::lines::Lines;
 /// let mut lines = Lines::new(8);
-/// lines.feed(b"one\r\ntw");
-/// lines.feed(b"o\nfar too long\n\nend");
+/// for piece in ["one\r\ntw", "o\nfar too long\n\nend"] {
+///     assert_eq!(lines.feed(piece.as_bytes()), piece.len());
+/// }
 /// lines.finish();
 /// let batch = lines.take().unwrap();
 /// let texts: Vec<_> = batch.iter().map(|(number, text)| (number, text.map(str::from_utf8).transpose().unwrap())).collect();
@@ -75,9 +75,7 @@ impl Batch {
 #[derive(Clone, Debug)]
 pub struct Lines {
     longest: usize,
-    next: u64,
-    text: Vec<u8>,
-    lines: VecDeque<Line>,
+    batch: Batch,
     /// Where the text of the open line starts.
     start: usize,
     /// Whether the open line is longer than lines may be.
@@ -85,20 +83,26 @@ pub struct Lines {
 }
 
 impl Lines {
-    /// Lines of so many bytes at the most.
-    pub const fn new(longest: usize) -> Self {
-        Self { longest, next: 1, text: Vec::new(), lines: VecDeque::new(), start: 0, too_long: false }
+    /// Lines of at most `longest` bytes.
+    pub fn new(longest: usize) -> Self {
+        Self { longest, batch: Batch { first: 1, ..Batch::default() }, start: 0, too_long: false }
     }
 
-    /// Takes in a piece.
-    pub fn feed(&mut self, mut piece: &[u8]) {
-        while let Some(end) = memchr::memchr(b'\n', piece) {
-            let (line, rest) = piece.split_at(end);
-            self.extend(line);
-            self.close();
-            piece = rest.get(1..).unwrap_or_default();
+    /// Takes in a piece until a batch is full, and returns how many bytes were taken.
+    pub fn feed(&mut self, piece: &[u8]) -> usize {
+        let mut rest = piece;
+        while !self.is_full() && !rest.is_empty() {
+            match memchr::memchr(b'\n', rest) {
+                Some(end) => {
+                    let (line, after) = rest.split_at(end);
+                    self.extend(line);
+                    self.close();
+                    rest = after.get(1..).unwrap_or_default();
+                }
+                None => self.extend(std::mem::take(&mut rest)),
+            }
         }
-        self.extend(piece);
+        piece.len() - rest.len()
     }
 
     /// Ends the last line, where its ending is missing.
@@ -110,91 +114,48 @@ impl Lines {
 
     /// Whether a line has begun and not ended.
     pub fn is_open(&self) -> bool {
-        self.too_long || self.text.len() > self.start
+        self.too_long || self.batch.text.len() > self.start
     }
 
     /// Whether there is enough for a batch.
     pub fn is_full(&self) -> bool {
-        self.lines.len() >= BATCH_LINES || self.start >= BATCH_BYTES
+        self.batch.lines.len() >= BATCH_LINES || self.start >= BATCH_BYTES
     }
 
     /// The number of the line that has not ended yet.
     pub fn next_number(&self) -> u64 {
-        self.next + self.lines.len() as u64
+        self.batch.first + self.batch.lines.len() as u64
     }
 
-    /// Takes out the first whole line; `None` when there is none. An inner `None` is a line that was too long.
-    pub fn pop(&mut self) -> Option<(u64, Option<Vec<u8>>)> {
-        let line = self.lines.pop_front()?;
-        let number = self.next;
-        self.next += 1;
-        let text = match line {
-            Line::Text(range) => self.text.get(range).map(<[u8]>::to_vec),
-            Line::TooLong => None,
-        };
-        Some((number, text))
-    }
-
-    /// Takes out the whole lines, [`BATCH_LINES`] of them at the most; `None` when there is none.
+    /// Takes out the whole lines; `None` when there are none.
     pub fn take(&mut self) -> Option<Batch> {
-        if self.lines.is_empty() {
+        if self.batch.lines.is_empty() {
             return None;
         }
-        let first = self.next;
-        if self.lines.len() > BATCH_LINES {
-            let rest = self.lines.split_off(BATCH_LINES);
-            let lines = std::mem::replace(&mut self.lines, rest);
-            self.next += lines.len() as u64;
-            let texts = lines.iter().map(|line| match line {
-                Line::Text(range) => self.text.get(range.clone()),
-                Line::TooLong => None,
-            });
-            return Some(Batch::of_lines(first, texts));
-        }
-        let open = self.text.split_off(self.start);
-        let text = std::mem::replace(&mut self.text, open);
-        let lines = std::mem::take(&mut self.lines);
-        self.next += lines.len() as u64;
-        self.start = 0;
-        Some(Batch { first, text, lines })
+        let open = self.batch.text.split_off(std::mem::take(&mut self.start));
+        let rest = Batch { first: self.next_number(), text: open, lines: VecDeque::new() };
+        Some(std::mem::replace(&mut self.batch, rest))
     }
 
     fn extend(&mut self, part: &[u8]) {
-        let length = self.text.len() - self.start + part.len();
-        if self.too_long || length > self.longest {
+        let text = &mut self.batch.text;
+        if self.too_long || text.len() - self.start + part.len() > self.longest {
             self.too_long = true;
-            self.text.truncate(self.start);
+            text.truncate(self.start);
         } else {
-            self.text.extend_from_slice(part);
+            text.extend_from_slice(part);
         }
     }
 
     fn close(&mut self) {
-        if std::mem::take(&mut self.too_long) {
-            self.lines.push_back(Line::TooLong);
-            return;
-        }
-        let end = self.text.len();
-        let carriage = self.text.get(self.start..).is_some_and(|line| line.ends_with(b"\r"));
-        self.lines.push_back(Line::Text(self.start..end - usize::from(carriage)));
-        self.start = end;
-    }
-}
-
-impl Batch {
-    fn of_lines<'a>(first: u64, texts: impl Iterator<Item = Option<&'a [u8]>>) -> Self {
-        let mut batch = Self { first, ..Self::default() };
-        for text in texts {
-            let start = batch.text.len();
-            match text {
-                Some(text) => {
-                    batch.text.extend_from_slice(text);
-                    batch.lines.push_back(Line::Text(start..batch.text.len()));
-                }
-                None => batch.lines.push_back(Line::TooLong),
-            }
-        }
-        batch
+        let line = if std::mem::take(&mut self.too_long) {
+            None
+        } else {
+            let start = std::mem::replace(&mut self.start, self.batch.text.len());
+            let line = self.batch.text.get(start..).unwrap_or_default();
+            Some(start..start + line.strip_suffix(b"\r").unwrap_or(line).len())
+        };
+        self.batch.lines.push_back(line);
     }
 }
 
@@ -240,10 +201,10 @@ mod tests {
                 if rest.is_empty() {
                     break;
                 }
-                let (piece, after) = rest.split_at((*cut).min(rest.len()));
-                lines.feed(piece);
-                rest = after;
-                if cut % 2 == 0 {
+                let piece = rest.split_at((*cut).min(rest.len())).0;
+                let taken = lines.feed(piece);
+                rest = rest.split_at(taken).1;
+                if cut % 2 == 0 || lines.is_full() {
                     found.extend(all(&mut lines));
                 }
             }
@@ -262,7 +223,7 @@ mod tests {
         for _ in 0..10_000 {
             lines.feed(&[b'x'; 1_000]);
         }
-        assert!(lines.text.capacity() <= 1_100, "{}", lines.text.capacity());
+        assert!(lines.batch.text.capacity() <= 1_100, "{}", lines.batch.text.capacity());
         lines.feed(b"\nafter\n");
         assert_eq!(all(&mut lines), [(1, None), (2, Some(b"after".to_vec()))]);
     }
@@ -271,9 +232,9 @@ mod tests {
     fn the_first_line_can_be_taken_alone() {
         let mut lines = Lines::new(100);
         lines.feed(b"header\nfirst\nsec");
-        assert_eq!(lines.pop(), Some((1, Some(b"header".to_vec()))));
-        assert_eq!(all(&mut lines), [(2, Some(b"first".to_vec()))]);
-        assert_eq!(lines.pop(), None);
+        let mut batch = lines.take().unwrap();
+        assert_eq!(batch.pop(), Some(Some(&b"header"[..])));
+        assert_eq!(batch.iter().collect::<Vec<_>>(), [(2, Some(&b"first"[..]))]);
         lines.finish();
         assert_eq!(all(&mut lines), [(3, Some(b"sec".to_vec()))]);
     }

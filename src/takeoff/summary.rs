@@ -72,6 +72,16 @@ impl Verdicts {
         self.sized += sized;
     }
 
+    /// Each verdict by its name.
+    pub const fn named(self) -> [(&'static str, u64); 4] {
+        [
+            ("complies", self.complies),
+            ("violates", self.violates),
+            ("not_determined", self.not_determined),
+            ("sized", self.sized),
+        ]
+    }
+
     /// All answers together.
     pub const fn answered(&self) -> u64 {
         self.complies + self.violates + self.not_determined + self.sized

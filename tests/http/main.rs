@@ -25,6 +25,8 @@ mod self_audit;
 mod settings;
 mod shutdown;
 mod support;
+#[cfg(feature = "client")]
+mod takeoff_client;
 mod takeoff_command;
 mod takeoffs;
 mod telemetry;

@@ -2,13 +2,13 @@
 
 mod input;
 mod progress;
+#[cfg(feature = "client")]
 mod remote;
 mod text;
 
 use super::check::explain_values;
 use super::language::LanguageArguments;
-use super::report;
-use super::{complain, status};
+use super::{complain, report, status};
 use crate::answers::Explain;
 use crate::service::Limits;
 use crate::service::access::Authorization;
@@ -16,7 +16,7 @@ use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::takeoff::batch::Job;
 use crate::service::takeoff::form::Form;
-use crate::service::takeoff::scribe::{self, Scribe};
+use crate::service::takeoff::record_writer::{self, RecordWriter};
 use crate::service::takeoff::source::Source;
 use crate::service::takeoff::stream::Answers;
 use crate::service::worker_pool::WorkerPool;
@@ -24,7 +24,6 @@ use crate::takeoff::summary::Summary;
 use clap::{Args, ValueEnum};
 use input::Input;
 use progress::Progress;
-use std::fmt;
 use std::io;
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -48,12 +47,14 @@ pub struct TakeoffArguments {
     ///
     /// Lines are sent and answered at the same time. When the connection fails, the lines that were not answered are sent
     /// again; an evaluation changes nothing, so that is safe. Five attempts without an answer end it.
+    #[cfg(feature = "client")]
     #[arg(long, value_name = "URL")]
     to: Option<String>,
     /// A file that holds the key for the service. Without it the environment variable ELBOWROOM_KEY is the key.
     ///
     /// A key is never an argument: arguments can be seen by everyone on the machine. It is not sent on when the service
     /// sends the caller elsewhere.
+    #[cfg(feature = "client")]
     #[arg(long, value_name = "FILE", env = "ELBOWROOM_KEY_FILE")]
     key_file: Option<PathBuf>,
     #[command(flatten)]
@@ -98,12 +99,12 @@ impl TakeoffArguments {
         }
     }
 
-    fn scribe(&self) -> &'static dyn Scribe {
+    fn writer(&self) -> &'static dyn RecordWriter {
         match self.written {
             Written::Text => &Text,
-            Written::Json => scribe::of(Form::Json),
-            Written::Ndjson => scribe::of(Form::Ndjson),
-            Written::Csv => scribe::of(Form::Csv),
+            Written::Json => record_writer::of(Form::Json),
+            Written::Ndjson => record_writer::of(Form::Ndjson),
+            Written::Csv => record_writer::of(Form::Csv),
         }
     }
 
@@ -116,28 +117,41 @@ impl TakeoffArguments {
 }
 
 /// Why a takeoff has no summary.
-#[derive(Debug)]
+#[derive(Debug, thiserror::Error)]
 enum Fault {
-    /// The file cannot be opened.
+    /// The file cannot be read.
+    #[error(transparent)]
     Input(io::Error),
-    /// The key cannot be read, or is none.
-    Key(String),
     /// The output cannot be written.
+    #[error(transparent)]
     Output(io::Error),
     /// The takeoff as a whole is refused.
+    #[error("{}", report::of_problem(.0))]
     Refused(Problem),
-    /// The service refuses the takeoff as a whole, in these words.
+    /// The key cannot be read, or is not valid.
+    #[cfg(feature = "client")]
+    #[error("{0}")]
+    Key(String),
+    /// The service refuses the takeoff as a whole.
+    #[cfg(feature = "client")]
+    #[error("{0}")]
     RefusedByService(String),
     /// The service cannot be reached, or gave up.
+    #[cfg(feature = "client")]
+    #[error("{0}")]
     Service(String),
 }
 
-impl fmt::Display for Fault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Fault {
+    const fn status(&self) -> u8 {
         match self {
-            Self::Input(error) | Self::Output(error) => error.fmt(f),
-            Self::Refused(problem) => f.write_str(&report::of_problem(problem)),
-            Self::Key(told) | Self::RefusedByService(told) | Self::Service(told) => f.write_str(told),
+            Self::Input(_) => status::NO_INPUT,
+            Self::Output(_) => status::SYSTEM,
+            Self::Refused(_) => status::USAGE,
+            #[cfg(feature = "client")]
+            Self::Key(_) | Self::RefusedByService(_) => status::USAGE,
+            #[cfg(feature = "client")]
+            Self::Service(_) => status::UNAVAILABLE,
         }
     }
 }
@@ -150,10 +164,11 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
     };
     let language = arguments.language.language();
     let summary = runtime.block_on(language::within(language, async {
-        match &arguments.to {
-            Some(url) => remote::evaluate(&arguments, url).await,
-            None => evaluate(&arguments).await,
+        #[cfg(feature = "client")]
+        if let Some(url) = &arguments.to {
+            return remote::evaluate(&arguments, url).await;
         }
+        evaluate(&arguments).await
     }));
     // a read of standard input that will never end is not waited for
     runtime.shutdown_background();
@@ -162,14 +177,8 @@ pub fn run(arguments: TakeoffArguments) -> ExitCode {
         // a reader that has gone away is no failure
         Err(Fault::Output(error)) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
         Err(fault) => {
-            let status = match &fault {
-                Fault::Input(_) => status::NO_INPUT,
-                Fault::Output(_) => status::SYSTEM,
-                Fault::Key(_) | Fault::Refused(_) | Fault::RefusedByService(_) => status::USAGE,
-                Fault::Service(_) => status::UNAVAILABLE,
-            };
-            let told = language::speaking(language, || fault.to_string());
-            complain(&format!("{}: {told}", arguments.file.display()), status)
+            let message = language::speaking(language, || fault.to_string());
+            complain(&format!("{}: {message}", arguments.file.display()), fault.status())
         }
     }
 }
@@ -200,7 +209,7 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
     let source = source.map_err(Fault::Refused)?;
     let job = Job {
         reading: source.reading.clone(),
-        scribe: arguments.scribe(),
+        writer: arguments.writer(),
         explain: arguments.explain(),
         longest_line,
         authorization: Authorization::default(),

@@ -1,10 +1,11 @@
 //! The answers to a batch of lines, and what the summary takes from them.
 
 use super::item::{self, Answer, Refusal};
-use super::scribe::{Scribe, Spoken, SpokenProblem, problem_text};
+use super::record_writer::{AnswerRecord, AnswerSummary, RecordWriter, problem_text};
 use crate::answers::Explain;
 use crate::service::access::Authorization;
 use crate::service::problem::{Problem, ProblemKind};
+use crate::service::register::Answered;
 use crate::service::state::Service;
 use crate::service::telemetry::metrics::{Metrics, StreamLine};
 use crate::takeoff::lines::{Batch, is_blank};
@@ -19,14 +20,14 @@ use std::sync::Arc;
 pub enum Reading {
     /// An item of a list, which stands at this JSON Pointer.
     Item(&'static str),
-    /// An item that is a line.
+    /// An item a line.
     Line,
     /// A row of a table with these columns.
     Row(Columns),
 }
 
 impl Reading {
-    /// Whether the lines are items of a list, which have their places from 0 and are never blank.
+    /// Whether the lines are items of a list, which are counted from 0 and are never blank.
     pub const fn is_of_list(&self) -> bool {
         matches!(self, Self::Item(_))
     }
@@ -36,8 +37,8 @@ impl Reading {
 pub struct Job {
     /// What its lines are.
     pub reading: Reading,
-    /// Who writes the answers.
-    pub scribe: &'static dyn Scribe,
+    /// How the answers are written.
+    pub writer: &'static dyn RecordWriter,
     /// How much of the proof they carry.
     pub explain: Explain,
     /// The longest line, in bytes.
@@ -59,7 +60,7 @@ pub struct Done {
 
 /// Answers the lines of a batch in their order, until `is_over` says that nobody waits for the rest.
 pub fn evaluate(batch: &Batch, job: &Job, is_over: impl Fn() -> bool) -> Done {
-    // as much longer than the lines as answers usually are: a buffer that grows is copied, and its memory mapped anew
+    // answers are usually this much longer than their lines: a buffer that grows is copied
     let longer = if job.explain == Explain::Full { 40 } else { 12 };
     let mut done = Done { text: Vec::with_capacity(batch.bytes() * longer), entries: Vec::new() };
     for (number, text) in batch.iter() {
@@ -87,62 +88,59 @@ fn count(metrics: &Metrics, entry: &Entry) {
 }
 
 fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry {
-    let place = if job.reading.is_of_list() { number - 1 } else { number };
+    let index = if job.reading.is_of_list() { number - 1 } else { number };
     let Some(text) = text else {
-        let most = [("most", job.longest_line.to_string())];
-        let problem = Problem::new(ProblemKind::BodyTooLarge, "problem-detail-line-too-long", most);
-        return refuse(place, Refusal { problem: Box::new(problem), reference: None }, job, out);
+        let problem = Box::new(line_too_long(job.longest_line));
+        return refuse(index, Refusal { problem, reference: None }, job, out);
     };
     if !job.reading.is_of_list() && is_blank(text) {
         return Entry::Blank;
     }
-    let before = out.len();
-    // a fault of the service on one line is told in its place, and the others go on
-    let answered = catch_unwind(AssertUnwindSafe(|| answer(text, place, job)));
-    let answered =
-        answered.unwrap_or_else(|_| Err(Refusal { problem: Box::new(Problem::internal()), reference: None }));
-    match answered {
-        Ok((check, answered)) => {
-            job.scribe.answer(
-                &Spoken {
-                    place,
-                    json: &answered.json,
-                    check: check.name,
-                    reference: answered.reference.as_deref(),
-                    verdict: answered.verdict,
-                    gist: answered.gist,
-                },
-                out,
-            );
-            Entry::Answered {
-                reference: answered.reference,
-                check: Cow::Borrowed(check.name),
-                verdict: answered.verdict,
-                violated: answered.violated.into_iter().map(Cow::Borrowed).collect(),
-                billed: answered.gist.billed,
-            }
-        }
-        Err(refusal) => {
-            out.truncate(before);
-            refuse(place, refusal, job, out)
-        }
+    // a panic while one line is answered is the problem of that line alone
+    let answered = catch_unwind(AssertUnwindSafe(|| answer(text, index, job)));
+    let internal = |_| Err(Refusal { problem: Box::new(Problem::internal()), reference: None });
+    let (check, Answered { json, verdict, reference, violated, gist }) =
+        match answered.unwrap_or_else(internal) {
+            Ok(answer) => answer,
+            Err(refusal) => return refuse(index, refusal, job, out),
+        };
+    let record = AnswerRecord {
+        index: Some(index),
+        json: &json,
+        reference: reference.as_deref(),
+        answer: Some(AnswerSummary { check: check.name, verdict, gist }),
+    };
+    job.writer.record(&record, out);
+    Entry::Answered {
+        reference,
+        check: Cow::Borrowed(check.name),
+        verdict,
+        violated: violated.into_iter().map(Cow::Borrowed).collect(),
+        billed: gist.billed,
     }
 }
 
-fn answer(text: &[u8], place: u64, job: &Job) -> Result<Answer, Refusal> {
+fn answer(text: &[u8], index: u64, job: &Job) -> Result<Answer, Refusal> {
     match &job.reading {
         Reading::Line => item::answer(text, "", job.explain, &job.authorization),
         Reading::Item(list) => {
-            item::answer(text, &format!("{list}/{place}"), job.explain, &job.authorization)
+            item::answer(text, &format!("{list}/{index}"), job.explain, &job.authorization)
         }
         Reading::Row(columns) => item::answer_row(columns, text, job.explain, &job.authorization),
     }
 }
 
-fn refuse(place: u64, refusal: Refusal, job: &Job, out: &mut Vec<u8>) -> Entry {
+fn refuse(index: u64, refusal: Refusal, job: &Job, out: &mut Vec<u8>) -> Entry {
     let Refusal { problem, reference } = refusal;
-    let json = problem_text(Some(place), job.reading.is_of_list(), reference.as_deref(), &problem);
-    let spoken = SpokenProblem { place: Some(place), reference: reference.as_deref(), json: &json };
-    job.scribe.problem(&spoken, out);
+    let json = problem_text(Some(index), job.reading.is_of_list(), reference.as_deref(), &problem);
+    let record =
+        AnswerRecord { index: Some(index), json: &json, reference: reference.as_deref(), answer: None };
+    job.writer.record(&record, out);
     Entry::Refused { reference }
+}
+
+/// The problem of a line that is longer than lines may be.
+pub fn line_too_long(most: usize) -> Problem {
+    let most = [("most", most.to_string())];
+    Problem::new(ProblemKind::BodyTooLarge, "problem-detail-line-too-long", most)
 }

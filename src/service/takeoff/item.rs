@@ -96,14 +96,8 @@ pub fn answer_row(
         problem: Box::new(problem),
         reference: reference.filter(|reference| is_short(reference)),
     };
-    let text = match std::str::from_utf8(text) {
-        Ok(text) => text,
-        Err(error) => {
-            let named = [("byte", (error.valid_up_to() + 1).to_string())];
-            let fault =
-                FaultView::in_body(String::new(), FaultCode::NotAccepted, "fault-table-not-utf8", named);
-            return Err(refusal(Problem::invalid(FaultList::of(fault)), None));
-        }
+    let Ok(text) = std::str::from_utf8(text) else {
+        return Err(refusal(Problem::invalid(FaultList::of(not_utf8(text))), None));
     };
     let row = match columns.row(text) {
         Ok(row) => row,
@@ -121,4 +115,11 @@ pub fn answer_row(
             Err(refusal(Problem { faults, ..problem }, row.reference))
         }
     }
+}
+
+/// The fault of a line that is not UTF-8, with its first byte that is none.
+pub fn not_utf8(line: &[u8]) -> FaultView {
+    let valid = std::str::from_utf8(line).map_or_else(|error| error.valid_up_to(), str::len);
+    let named = [("byte", (valid + 1).to_string())];
+    FaultView::in_body(String::new(), FaultCode::NotAccepted, "fault-table-not-utf8", named)
 }

@@ -4,22 +4,22 @@
 //! |---|---|
 //! | [`form`] | the forms in which a takeoff is sent and answered |
 //! | [`source`] | from a body or a file to batches of lines |
-//! | [`arriving`] | lines that arrive, and how long they are waited for |
+//! | [`line_stream`] | lines that arrive, with a timeout for the next |
 //! | [`list`] | the items of one JSON document |
 //! | [`item`] | one item: which check it names, and its answer or what is wrong with it |
 //! | [`batch`] | the answers to a batch, and what the summary takes from them |
-//! | [`scribe`] | answers, problems and the summary, written in one of the forms |
-//! | [`stream`] | both ends and the processors between them, in order and in bounded memory |
+//! | [`record_writer`] | answers, problems and the summary, written in one of the forms |
+//! | [`stream`] | answers in order, evaluated by the worker pool in bounded memory |
 //! | [`route`], [`operation`] | `POST /v1/takeoffs`, served and described |
 
-pub mod arriving;
 pub mod batch;
 pub mod form;
 pub mod item;
+pub mod line_stream;
 pub mod list;
 pub mod operation;
+pub mod record_writer;
 pub mod route;
-pub mod scribe;
 pub mod source;
 pub mod stream;
 

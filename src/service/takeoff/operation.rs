@@ -3,7 +3,7 @@
 use super::PATH;
 use super::form::Form;
 use super::list::MOST_ITEMS;
-use super::scribe::TakeoffProblem;
+use super::record_writer::TakeoffProblem;
 use crate::answers::Explain;
 use crate::i18n::Catalogue;
 use crate::service::openapi::check_operation::explain;

@@ -4,7 +4,7 @@ use super::batch::Job;
 use super::form::Form;
 use super::source::{self, Source};
 use super::stream::Answers;
-use super::{operation, scribe};
+use super::{operation, record_writer};
 use crate::answers::Explain;
 use crate::service::access::Authorization;
 use crate::service::language;
@@ -58,7 +58,7 @@ async fn handle(
     };
     let job = Job {
         reading: source.reading.clone(),
-        scribe: scribe::of(wanted),
+        writer: record_writer::of(wanted),
         explain,
         longest_line,
         authorization,

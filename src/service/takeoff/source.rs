@@ -1,14 +1,15 @@
 //! From a body or a file to batches of lines: whatever has arrived is handed on at once, and no more is kept than a batch.
 
-use super::arriving::Arriving;
-use super::batch::Reading;
+use super::batch::{Reading, line_too_long};
 use super::form::Form;
+use super::item::not_utf8;
+use super::line_stream::LineStream;
 use super::list::List;
 use crate::checks::FaultCode;
 use crate::service::fault_list::{FaultList, FaultView};
 use crate::service::problem::Problem;
 use crate::service::state::Limits;
-use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch};
+use crate::takeoff::lines::{BATCH_BYTES, BATCH_LINES, Batch, is_blank};
 use crate::takeoff::summary::Entry;
 use crate::takeoff::table::{Column, Columns, HeaderFault};
 use axum::body::Bytes;
@@ -49,8 +50,16 @@ pub struct Source<S> {
 }
 
 enum Supply<S> {
-    Stream(Box<Arriving<S>>),
-    List { body: Bytes, items: Vec<Range<usize>>, next: usize },
+    Stream {
+        lines: Box<LineStream<S>>,
+        /// The lines that came with the header of a table.
+        after_header: Option<Batch>,
+    },
+    List {
+        body: Bytes,
+        items: Vec<Range<usize>>,
+        next: usize,
+    },
 }
 
 impl<S, E> Source<S>
@@ -66,20 +75,35 @@ where
         longest_line: usize,
         pause: Option<Duration>,
     ) -> Result<Self, Problem> {
-        let mut arriving = Box::new(Arriving::new(pieces, longest_line, pause));
-        let (mut reading, mut before) = (Reading::Line, Vec::new());
-        if form == Form::Csv {
-            let header = arriving.header(&mut before, longest_line).await?;
-            reading = Reading::Row(columns(&header)?);
-            before.push(Entry::Header);
+        let mut lines = Box::new(LineStream::new(pieces, longest_line, pause));
+        let (mut reading, mut before, mut after_header) = (Reading::Line, Vec::new(), None);
+        while form == Form::Csv && reading == Reading::Line {
+            let mut batch = match lines.next().await {
+                Next::Batch(batch) if before.len() <= BATCH_LINES => batch,
+                Next::End(End::Broken { problem, .. }) => return Err(problem),
+                Next::Batch(_) | Next::End(End::Whole) => return Err(no_header()),
+            };
+            while let Some(line) = batch.pop() {
+                let line = line.ok_or_else(|| line_too_long(longest_line))?;
+                if !is_blank(line) {
+                    reading = Reading::Row(columns(line)?);
+                    before.push(Entry::Header);
+                    break;
+                }
+                before.push(Entry::Blank);
+            }
+            after_header = Some(batch).filter(|batch| batch.iter().len() > 0);
         }
-        Ok(Self { supply: Supply::Stream(arriving), reading, before })
+        Ok(Self { supply: Supply::Stream { lines, after_header }, reading, before })
     }
 
     /// What comes next. Waits until there is something, and no longer.
     pub async fn next(&mut self) -> Next {
         match &mut self.supply {
-            Supply::Stream(arriving) => arriving.more().await,
+            Supply::Stream { lines, after_header } => match after_header.take() {
+                Some(batch) => Next::Batch(batch),
+                None => lines.next().await,
+            },
             Supply::List { body, items, next } => list_batch(body, items, next),
         }
     }
@@ -94,44 +118,42 @@ impl<S> Source<S> {
     }
 }
 
-/// The columns of a header; the problem lists every name that is none.
+fn no_header() -> Problem {
+    let fault = FaultView::in_body(String::new(), FaultCode::MissingMember, "fault-table-no-header", []);
+    Problem::invalid(FaultList::of(fault))
+}
+
+/// The columns of a header; the problem lists every name that is no column.
 fn columns(header: &[u8]) -> Result<Columns, Problem> {
+    let Ok(header) = std::str::from_utf8(header) else {
+        return Err(Problem::invalid(FaultList::of(not_utf8(header))));
+    };
+    let wrong = match Columns::read(header) {
+        Ok(columns) => return Ok(columns),
+        Err(wrong) => wrong,
+    };
     let mut faults = FaultList::default();
-    let known = || Column::ALL.iter().map(|column| column.name());
-    match std::str::from_utf8(header) {
-        Err(error) => {
-            let named = [("byte", (error.valid_up_to() + 1).to_string())];
-            let key = "fault-table-not-utf8";
-            faults.push(FaultView::in_body(String::new(), FaultCode::NotAccepted, key, named));
+    for fault in wrong {
+        if faults.is_full() {
+            faults.count_one();
+            continue;
         }
-        Ok(header) => match Columns::read(header) {
-            Ok(columns) => return Ok(columns),
-            Err(wrong) => {
-                for fault in wrong {
-                    if faults.is_full() {
-                        faults.count_one();
-                        continue;
-                    }
-                    faults.push(match fault {
-                        HeaderFault::Unknown(name) => {
-                            let named = [("column", shortened(&name))];
-                            let key = "fault-table-unknown-column";
-                            FaultView::in_body(pointer(&name), FaultCode::UnknownMember, key, named)
-                                .accepting(known(), Some(&name))
-                        }
-                        HeaderFault::Twice(name) => {
-                            let named = [("column", shortened(&name))];
-                            let key = "fault-table-column-twice";
-                            FaultView::in_body(pointer(&name), FaultCode::DuplicateMember, key, named)
-                        }
-                        HeaderFault::Quote => {
-                            let key = "fault-table-quote";
-                            FaultView::in_body(String::new(), FaultCode::NotAccepted, key, [])
-                        }
-                    });
-                }
+        let (name, code, key) = match fault {
+            HeaderFault::Unknown(name) => (name, FaultCode::UnknownMember, "fault-table-unknown-column"),
+            HeaderFault::Twice(name) => (name, FaultCode::DuplicateMember, "fault-table-column-twice"),
+            HeaderFault::Quote => {
+                let code = FaultCode::NotAccepted;
+                faults.push(FaultView::in_body(String::new(), code, "fault-table-quote", []));
+                continue;
             }
-        },
+        };
+        let fault = FaultView::in_body(pointer(&name), code, key, [("column", shortened(&name))]);
+        faults.push(match code {
+            FaultCode::UnknownMember => {
+                fault.accepting(Column::ALL.iter().map(|column| column.name()), Some(&name))
+            }
+            _ => fault,
+        });
     }
     Err(Problem::invalid(faults))
 }

@@ -1,11 +1,10 @@
-//! Both ends of a takeoff and the processors between them.
+//! A takeoff is read by one task and evaluated by the worker pool, several batches at a time; the answers leave in order.
 //!
-//! Batches are evaluated side by side and their answers handed on in the order in which they came. Between the two ends is
-//! room for a few batches: when nobody takes the answers, nothing more is read. When the stream of answers is dropped,
-//! everything before it ends.
+//! Between the two is room for a few batches: while nobody takes the answers, nothing more is read. When the stream of
+//! answers is dropped, reading and evaluating end.
 
 use super::batch::{self, Done, Job};
-use super::scribe::{SpokenProblem, problem_text};
+use super::record_writer::{AnswerRecord, problem_text};
 use super::source::{End, Next, Source};
 use crate::i18n::Language;
 use crate::service::language;
@@ -92,7 +91,7 @@ impl Answers {
             match self.phase {
                 Phase::Closed => return None,
                 Phase::Opening => {
-                    self.job.scribe.open(&mut piece);
+                    self.job.writer.open(&mut piece);
                     self.phase = Phase::Answering;
                 }
                 Phase::Answering => match self.messages.recv().await {
@@ -129,7 +128,7 @@ impl Answers {
     /// Records without what would separate the first of all from one before it.
     fn separated(&mut self, mut records: Vec<u8>) -> Vec<u8> {
         if !records.is_empty() && !std::mem::replace(&mut self.written, true) {
-            records.drain(..self.job.scribe.separator().min(records.len()));
+            records.drain(..self.job.writer.separator().min(records.len()));
         }
         records
     }
@@ -142,15 +141,15 @@ impl Answers {
         self.summary.complete = broken.is_none();
         if let Some((problem, line)) = broken {
             let json = problem_text(line, false, None, &problem);
-            let mut record = Vec::new();
-            let spoken = SpokenProblem { place: line, reference: None, json: &json };
-            self.job.scribe.problem(&spoken, &mut record);
-            piece.extend(self.separated(record));
+            let mut text = Vec::new();
+            let record = AnswerRecord { index: line, json: &json, reference: None, answer: None };
+            self.job.writer.record(&record, &mut text);
+            piece.extend(self.separated(text));
             if line.is_some() {
                 self.summary.add(&Entry::Refused { reference: None });
             }
         }
-        self.job.scribe.close(&self.summary, piece);
+        self.job.writer.close(&self.summary, piece);
     }
 }
 

@@ -1,4 +1,7 @@
 //! The fields of one line of a CSV (RFC 4180, one line a record).
+//!
+//! The reader of the crate csv does not fit: it does not report a quote that is never closed, nor what follows a closed one
+//! (`"4" square`, an inch mark), but changes the cell without a word.
 
 /// The fields of a line; `None` when a quote is not closed. A quote inside a field that does not begin with one stands for
 /// itself: it is a mark of inches.

@@ -1,15 +1,14 @@
 //! The key that a service asks for: from a file, or from the environment.
 
 use super::Fault;
-use reqwest::header::HeaderValue;
 use std::path::Path;
 use std::{env, fs};
 
-/// The environment variable that is the key.
+/// The environment variable that holds the key.
 const VARIABLE: &str = "ELBOWROOM_KEY";
 
-/// The value of the Authorization header; none without a key.
-pub(super) fn of(file: Option<&Path>) -> Result<Option<HeaderValue>, Fault> {
+/// Reads the key, where there is one.
+pub(super) fn read(file: Option<&Path>) -> Result<Option<String>, Fault> {
     let key = match file {
         Some(file) => fs::read_to_string(file).map_err(|error| {
             Fault::Key(format!("the key cannot be read from {}: {error}", file.display()))
@@ -17,24 +16,19 @@ pub(super) fn of(file: Option<&Path>) -> Result<Option<HeaderValue>, Fault> {
         None => match env::var(VARIABLE) {
             Ok(key) => key,
             Err(env::VarError::NotPresent) => return Ok(None),
-            Err(env::VarError::NotUnicode(_)) => return Err(no_key()),
+            Err(env::VarError::NotUnicode(_)) => String::new(),
         },
     };
-    header(key.trim()).map(Some).ok_or_else(no_key)
-}
-
-/// What the key is, is not told.
-fn no_key() -> Fault {
-    Fault::Key("what stands for the key is none".to_owned())
-}
-
-fn header(key: &str) -> Option<HeaderValue> {
-    if key.is_empty() || key.contains(char::is_whitespace) {
-        return None;
+    let key = key.trim();
+    if is_key(key) {
+        return Ok(Some(key.to_owned()));
     }
-    let mut value = HeaderValue::try_from(format!("Bearer {key}")).ok()?;
-    value.set_sensitive(true);
-    Some(value)
+    // what stands there may be nearly the key, and is not shown
+    Err(Fault::Key("the key is not valid: a key is one word of printable ASCII characters".to_owned()))
+}
+
+fn is_key(text: &str) -> bool {
+    !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_graphic())
 }
 
 #[cfg(test)]
@@ -42,12 +36,10 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_key_is_one_word_and_never_shown() {
-        let value = header("elbowroom_0123").unwrap();
-        assert_eq!(value.as_bytes(), b"Bearer elbowroom_0123");
-        assert!(!format!("{value:?}").contains("0123"));
+    fn a_key_is_one_word() {
+        assert!(is_key("elbowroom_0123"));
         for wrong in ["", "two words", "two\nlines", "\u{7f}", "é\u{0}"] {
-            assert!(header(wrong).is_none(), "{wrong:?}");
+            assert!(!is_key(wrong), "{wrong:?}");
         }
     }
 }

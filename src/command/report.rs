@@ -3,14 +3,13 @@
 //! Written from the answer alone and for any check: a figure is a value with its unit, a list of like things is a
 //! table, a rule is its title. The names of members are the labels.
 
-mod grid;
-
 use crate::answers::{Shown, columns, is_empty, is_plain};
 use crate::i18n::{Catalogue, wrap};
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
-use grid::Grid;
+use comfy_table::Table;
+use comfy_table::presets::NOTHING;
 use serde_json::{Map, Value};
 use std::fmt::Write as _;
 
@@ -74,11 +73,6 @@ pub fn of_members(members: &Members) -> String {
     report.text
 }
 
-/// A member or a word as a label: `not_counted` is `Not counted`.
-pub fn label_of(name: &str) -> String {
-    label(name)
-}
-
 struct Report<'a> {
     text: String,
     answer: &'a Value,
@@ -140,14 +134,17 @@ impl Report<'_> {
             return;
         }
         let columns = columns(&objects, &["step"]);
-        let mut grid = Grid::new(columns.iter().map(|column| label(column)).collect());
-        for object in objects {
-            let field = |column: &&str| {
-                object.get(*column).map(|value| self.plain(column, value)).unwrap_or_default()
-            };
-            grid.add(columns.iter().map(field).collect());
-        }
-        self.line(depth + 1, &grid.to_string());
+        let grid = self.grid(&columns, objects.into_iter());
+        self.line(depth + 1, &grid);
+    }
+
+    /// A table with some members of objects as its columns.
+    fn grid<'a>(&self, columns: &[&str], objects: impl Iterator<Item = &'a Members>) -> String {
+        let row = |object: &Members| {
+            let cell = |column: &&str| object.get(*column).map(|value| self.plain(column, value));
+            columns.iter().map(|column| cell(column).unwrap_or_default()).collect()
+        };
+        grid(columns.iter().map(|column| label(column)).collect(), objects.map(row))
     }
 
     /// A value on one line.
@@ -199,15 +196,10 @@ impl Report<'_> {
     fn proof(&mut self) {
         self.sentences("summary", self.answer.pointer("/derivation/summary"));
         let Some(Value::Array(steps)) = self.answer.pointer("/derivation/steps") else { return };
-        let told = ["id", "op", "of", "table", "row", "column", "equals", "unit", "holds", "rule", "at"];
-        let mut grid = Grid::new(told.map(label).into());
-        for step in steps.iter().filter_map(Value::as_object) {
-            let field =
-                |member: &str| step.get(member).map(|value| self.plain(member, value)).unwrap_or_default();
-            grid.add(told.map(field).into());
-        }
+        let columns = ["id", "op", "of", "table", "row", "column", "equals", "unit", "holds", "rule", "at"];
+        let grid = self.grid(&columns, steps.iter().filter_map(Value::as_object));
         self.line(0, &format!("\n{}", label("steps")));
-        self.line(1, &grid.to_string());
+        self.line(1, &grid);
     }
 
     fn sentences(&mut self, name: &str, list: Option<&Value>) {
@@ -223,7 +215,30 @@ impl Report<'_> {
     }
 }
 
-/// A member or a word as a label, in the language of the report.
-fn label(name: &str) -> String {
+/// A table of texts whose columns line up.
+fn grid(headings: Vec<String>, rows: impl Iterator<Item = Vec<String>>) -> String {
+    let mut table = Table::new();
+    table.load_preset(NOTHING).set_header(headings).add_rows(rows);
+    table.column_iter_mut().for_each(|column| {
+        column.set_padding((0, 2));
+    });
+    table.trim_fmt()
+}
+
+/// A member or a word as a label in the language of the report: `not_counted` is `Not counted`.
+pub fn label(name: &str) -> String {
     language::messages().label(name).into_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::grid;
+
+    #[test]
+    fn columns_line_up_by_characters() {
+        let rows = [["Devices", "9 in³"], ["Clamps", ""]];
+        let rows = rows.map(|row| row.map(str::to_owned).into());
+        let text = grid(vec!["What".into(), "Volume".into()], rows.into_iter());
+        assert_eq!(text, "What     Volume\nDevices  9 in³\nClamps");
+    }
 }

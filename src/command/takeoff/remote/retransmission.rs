@@ -1,4 +1,4 @@
-//! The lines between here and the service: those that were sent and not answered, and those that come next.
+//! The retransmission window: lines that were sent and not answered, which a retry sends again, and those that come next.
 
 use super::super::Fault;
 use super::super::input::Input;
@@ -17,10 +17,10 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use tokio::sync::Notify;
 
 /// The most bytes of lines that wait for their answers.
-const MOST_WAITING: usize = 4 * 1024 * 1024;
+const MOST_UNANSWERED_BYTES: usize = 4 * 1024 * 1024;
 
 /// The most bytes that are sent in one piece.
-const PIECE: usize = 32 * 1024;
+const PIECE_BYTES: usize = 32 * 1024;
 
 /// The longest line that is read here; the service has a limit of its own and says so.
 const LONGEST_LINE: usize = 64 * 1024 * 1024;
@@ -29,15 +29,15 @@ type Pieces = Pin<Box<dyn Stream<Item = io::Result<Bytes>> + Send>>;
 
 /// A line that was sent.
 #[derive(Clone, Debug)]
-pub(super) struct Sent {
-    /// Its number, from 1, or the place of its item, from 0.
-    pub place: u64,
+pub(super) struct SentLine {
+    /// Its number, from 1, or the index of its item, from 0.
+    pub index: u64,
     /// Its text.
     pub text: Bytes,
 }
 
 /// The lines of a takeoff that are not answered yet.
-pub(super) struct Window {
+pub(super) struct RetransmissionWindow {
     shared: Arc<Shared>,
     /// The header of a table, which every connection begins with.
     header: Option<Bytes>,
@@ -49,18 +49,19 @@ struct Shared {
     /// Only held while something is read; never together with `state`.
     source: tokio::sync::Mutex<Source<Pieces>>,
     state: Mutex<State>,
-    /// Told when a line was answered.
+    /// Notified when a line was answered.
     room: Notify,
     of_list: bool,
 }
 
+#[derive(Default)]
 struct State {
-    /// Lines that are not answered, the first the oldest.
-    waiting: VecDeque<Sent>,
+    /// Lines that are not answered, the oldest first.
+    unanswered: VecDeque<SentLine>,
     bytes: usize,
     /// How many of them this connection has sent.
     sent: usize,
-    /// Counts the connections: what an older one still asks for is not given.
+    /// The number of the connection: older ones get no more lines.
     connection: u64,
     /// Whether everything was read.
     ended: bool,
@@ -70,7 +71,7 @@ struct State {
     error: Option<io::Error>,
 }
 
-impl Window {
+impl RetransmissionWindow {
     /// Opens a takeoff.
     pub async fn open(input: Input, form: Form, progress: Progress) -> Result<Self, Fault> {
         let mut source: Source<Pieces> = if form == Form::Json {
@@ -85,15 +86,7 @@ impl Window {
             Reading::Row(columns) => Some(Bytes::from(format!("{}\n", columns.header()))),
             Reading::Line | Reading::Item(_) => None,
         };
-        let state = State {
-            waiting: VecDeque::new(),
-            bytes: 0,
-            sent: 0,
-            connection: 0,
-            ended: false,
-            unsent: std::mem::take(&mut source.before),
-            error: None,
-        };
+        let state = State { unsent: std::mem::take(&mut source.before), ..State::default() };
         let shared = Shared {
             source: tokio::sync::Mutex::new(source),
             state: Mutex::new(state),
@@ -111,22 +104,13 @@ impl Window {
         }
     }
 
-    /// Begins again with the first line that is not answered. Waits until there is one; false when there is none to come.
+    /// Starts over with the first line that is not answered, and waits until there is one; false when there will be none.
     pub async fn rewind(&self) -> bool {
-        {
-            let mut state = self.shared.state();
-            state.sent = 0;
-            state.connection += 1;
-        }
-        loop {
-            {
-                let state = self.shared.state();
-                if !state.waiting.is_empty() || state.ended {
-                    return !state.waiting.is_empty();
-                }
-            }
+        self.shared.state().reconnect();
+        while !self.has_unanswered() && !self.is_done() {
             self.shared.read().await;
         }
+        self.has_unanswered()
     }
 
     /// The lines of this connection, as they are to be sent.
@@ -140,13 +124,13 @@ impl Window {
         stream::iter(self.header.clone().map(Ok)).chain(rest)
     }
 
-    /// Takes out the first line that waits: it was answered. `None` when nothing was asked.
-    pub fn answered(&self) -> Option<Sent> {
+    /// Takes out the oldest line, which was answered; `None` when none was sent.
+    pub fn answered(&self) -> Option<SentLine> {
         let mut state = self.shared.state();
         if state.sent == 0 {
             return None;
         }
-        let sent = state.waiting.pop_front()?;
+        let sent = state.unanswered.pop_front()?;
         state.sent -= 1;
         state.bytes -= sent.text.len();
         drop(state);
@@ -154,20 +138,15 @@ impl Window {
         Some(sent)
     }
 
-    /// Whether lines were sent and not answered.
-    pub fn is_waiting(&self) -> bool {
-        self.shared.state().sent > 0
-    }
-
-    /// Whether lines wait for their answers, sent or not.
+    /// Whether there are lines without an answer, sent or not.
     pub fn has_unanswered(&self) -> bool {
-        !self.shared.state().waiting.is_empty()
+        !self.shared.state().unanswered.is_empty()
     }
 
     /// Whether everything was read and answered.
     pub fn is_done(&self) -> bool {
         let state = self.shared.state();
-        state.ended && state.waiting.is_empty()
+        state.ended && state.unanswered.is_empty()
     }
 
     /// What became of the lines that are not sent, and why reading failed, if it did.
@@ -219,7 +198,7 @@ impl Shared {
                 if state.ended {
                     return None;
                 }
-                state.bytes > MOST_WAITING
+                state.bytes > MOST_UNANSWERED_BYTES
             };
             if full { answered.await } else { self.read().await }
         }
@@ -227,11 +206,17 @@ impl Shared {
 }
 
 impl State {
-    /// The lines that this connection has not sent yet, so many as one piece has.
+    /// Begins a connection, which sends every line that is not answered.
+    const fn reconnect(&mut self) {
+        self.sent = 0;
+        self.connection += 1;
+    }
+
+    /// The next lines that this connection has not sent yet.
     fn piece(&mut self) -> Vec<u8> {
         let mut piece = Vec::new();
-        while let Some(line) = self.waiting.get(self.sent) {
-            if !piece.is_empty() && piece.len() + line.text.len() > PIECE {
+        while let Some(line) = self.unanswered.get(self.sent) {
+            if !piece.is_empty() && piece.len() + line.text.len() > PIECE_BYTES {
                 break;
             }
             piece.extend_from_slice(&line.text);
@@ -256,7 +241,7 @@ impl State {
             false => Bytes::copy_from_slice(text),
         };
         self.bytes += text.len();
-        self.waiting.push_back(Sent { place: if of_list { number - 1 } else { number }, text });
+        self.unanswered.push_back(SentLine { index: if of_list { number - 1 } else { number }, text });
     }
 }
 
@@ -265,17 +250,18 @@ mod tests {
     use super::*;
     use std::path::PathBuf;
 
-    async fn window(name: &str, text: &str, form: Form) -> Window {
+    async fn window(name: &str, text: &str, form: Form) -> RetransmissionWindow {
         let file: PathBuf = std::env::temp_dir().join(format!("elbowroom-{name}-{}", std::process::id()));
         std::fs::write(&file, text).unwrap();
         let input = Input::open(&file).await.unwrap();
-        let window =
-            Window::open(input, form, Progress::of(None)).await.unwrap_or_else(|fault| panic!("{fault}"));
+        let window = RetransmissionWindow::open(input, form, Progress::of(None))
+            .await
+            .unwrap_or_else(|fault| panic!("{fault}"));
         std::fs::remove_file(file).unwrap();
         window
     }
 
-    async fn sent(window: &Window) -> String {
+    async fn sent(window: &RetransmissionWindow) -> String {
         let pieces: Vec<io::Result<Bytes>> = window.pieces().collect().await;
         let pieces: Vec<Bytes> = pieces.into_iter().map(Result::unwrap).collect();
         String::from_utf8(pieces.concat()).unwrap()
@@ -286,12 +272,12 @@ mod tests {
         let window = window("lines", "a\n\nb\nc\n", Form::Ndjson).await;
         assert!(window.rewind().await);
         assert_eq!(sent(&window).await, "a\nb\nc\n");
-        assert_eq!(window.answered().unwrap().place, 1);
+        assert_eq!(window.answered().unwrap().index, 1);
         let stale = window.pieces();
         assert!(window.rewind().await);
         assert_eq!(stale.collect::<Vec<_>>().await.len(), 0);
         assert_eq!(sent(&window).await, "b\nc\n");
-        assert_eq!((window.answered().unwrap().place, window.answered().unwrap().place), (3, 4));
+        assert_eq!((window.answered().unwrap().index, window.answered().unwrap().index), (3, 4));
         assert!(window.is_done() && window.answered().is_none() && !window.rewind().await);
         assert_eq!(window.close().0.len(), 1);
     }
@@ -306,6 +292,6 @@ mod tests {
         let list = window("list", "{\"items\": [{\n\"a\":\r\n 1}, 2]}", Form::Json).await;
         assert!(list.rewind().await);
         assert_eq!(sent(&list).await, "{ \"a\":   1}\n2\n");
-        assert_eq!(list.answered().unwrap().place, 0);
+        assert_eq!(list.answered().unwrap().index, 0);
     }
 }
