@@ -5,83 +5,70 @@
 //! rims leave open along the corner. The last is never more than the true distance, and is it where both entries are
 //! level with one another.
 
-use crate::checks::pulls::Axis;
-use crate::checks::pulls::Wall;
-use crate::checks::pulls::entry::Entered;
-use crate::derivation::{Derivation, Figure, Pointer};
-use crate::quantity::Measure;
+use crate::checks::pulls::entry::ResolvedEntry;
+use crate::checks::pulls::{Axis, PerAxis, Wall};
+use crate::derivation::{Derivation, Figure, Relation, StepId};
+use crate::quantity::{Decimal, Measure};
+use crate::rulebook::Rule;
 use crate::rulebook::pull::{ENTRY_DISTANCE, PLACEMENT};
 use crate::rulebook::reading::EntryDistance;
 
 /// The inside dimensions of a box, as figures of the proof.
+pub(super) type Sides = PerAxis<Figure>;
+
+/// The centre of an entry, as its measure along each of the two directions of its wall.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Sides {
-    pub width: Figure,
-    pub height: Figure,
-    pub depth: Figure,
-}
-
-impl Sides {
-    /// The given dimensions.
-    pub fn given(proof: &mut Derivation, inside: super::request::InsideBox, at: Pointer) -> Self {
-        let mut side =
-            |value, axis: Axis| proof.given(&PLACEMENT, value, Measure::Length, at.member(axis.member()));
-        Self {
-            width: side(inside.width.value(), Axis::Width),
-            height: side(inside.height.value(), Axis::Height),
-            depth: side(inside.depth.value(), Axis::Depth),
-        }
-    }
-
-    pub const fn along(&self, axis: Axis) -> Figure {
-        match axis {
-            Axis::Width => self.width,
-            Axis::Height => self.height,
-            Axis::Depth => self.depth,
-        }
-    }
-}
-
-/// The centre of an entry: how far along each of the two directions of its wall.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Centre {
-    along: [(Axis, Figure); 2],
-}
+pub(super) struct Centre(pub [(Axis, Figure); 2]);
 
 impl Centre {
-    /// A centre by its two measures.
-    pub const fn new(along: [(Axis, Figure); 2]) -> Self {
-        Self { along }
-    }
-
     /// The centre that the request gives; `None` where it gives none.
-    pub fn given(proof: &mut Derivation, entry: &Entered<'_>) -> Option<Self> {
-        let position = entry.entry.position?;
+    pub fn given(proof: &mut Derivation, entry: &ResolvedEntry<'_>) -> Option<Self> {
+        let position = entry.position?;
         let mut measure = |axis: Axis| {
-            let (length, member) = match axis {
-                Axis::Width => (position.from_left, &"/position/from_left"),
-                Axis::Height => (position.from_bottom, &"/position/from_bottom"),
-                Axis::Depth => (position.from_back, &"/position/from_back"),
-            };
+            let (length, member) = position.along(axis);
             let at = entry.at.member(member);
             Some((axis, proof.given(&PLACEMENT, length?.value(), Measure::Length, at)))
         };
-        let [one, other] = entry.wall().plane();
-        Some(Self { along: [measure(one)?, measure(other)?] })
+        let [along, across] = entry.wall.plane();
+        Some(Self([measure(along)?, measure(across)?]))
     }
 
-    /// How far it is along a direction of its wall.
+    /// Its measure along a direction of its wall.
     pub fn along(&self, axis: Axis) -> Option<Figure> {
-        self.along.iter().find(|(known, _)| *known == axis).map(|(_, length)| *length)
+        self.0.iter().find(|(known, _)| *known == axis).map(|(_, length)| *length)
     }
 
-    /// Its two measures.
-    pub const fn measures(&self) -> [(Axis, Figure); 2] {
-        self.along
+    /// How far apart two centres of one wall are along each direction, without steps of the proof.
+    pub fn gaps(&self, other: &Self) -> [Decimal; 2] {
+        let gap = |direction: usize| {
+            let [one, two] = [self, other].map(|centre| centre.0[direction].1.value);
+            if one >= two { one - two } else { two - one }
+        };
+        [gap(0), gap(1)]
+    }
+
+    /// The distance between two centres of one wall.
+    pub fn distance(&self, other: &Self, proof: &mut Derivation) -> Figure {
+        let legs = [0, 1].map(|direction| {
+            let [one, two] = [self, other].map(|centre| centre.0[direction].1);
+            absolute_difference(proof, &PLACEMENT, one, two)
+        });
+        proof.distance(&PLACEMENT, &legs)
+    }
+
+    /// The step that shows the edge of an entry outside its wall, or nearer to its ends than it may be; `None` where it
+    /// is within. `margin` is the least from the centre to an end.
+    pub fn outside(&self, proof: &mut Derivation, sides: &Sides, margin: Figure) -> Option<StepId> {
+        self.0.iter().find_map(|(axis, length)| {
+            let (from_edge, step) = proof.compare(&PLACEMENT, *length, Relation::AtLeast, margin);
+            let far = proof.sum(&PLACEMENT, &[*length, margin]);
+            let (to_edge, far_step) = proof.compare(&PLACEMENT, far, Relation::AtMost, sides[*axis]);
+            (!(from_edge && to_edge)).then_some(if from_edge { far_step } else { step })
+        })
     }
 }
 
-/// One of two entries whose distance is asked.
+/// One of two entries whose distance is measured.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct End {
     pub wall: Wall,
@@ -131,37 +118,37 @@ pub(super) fn distance(proof: &mut Derivation, sides: &Sides, first: End, other:
     }
 }
 
-/// What is left of a length, or nothing.
+/// A length less another, or nothing.
 fn less(proof: &mut Derivation, from: Figure, take: Figure) -> Figure {
     let left = proof.difference(&ENTRY_DISTANCE, from, take);
     proof.at_least_zero(&ENTRY_DISTANCE, left)
 }
 
+fn absolute_difference(proof: &mut Derivation, rule: &'static Rule, one: Figure, two: Figure) -> Figure {
+    let (more, less) = if one.value >= two.value { (one, two) } else { (two, one) };
+    proof.difference(rule, more, less)
+}
+
 fn between(proof: &mut Derivation, sides: &Sides, first: End, other: End) -> Between {
-    if first.wall == other.wall {
-        let [one, two] = first.wall.plane();
-        return Between::SameWall([
-            apart(proof, sides, one, first, other),
-            apart(proof, sides, two, first, other),
-        ]);
-    }
-    if first.wall.opposite() == Some(other.wall) {
-        let [one, two] = first.wall.plane();
-        let aside = [apart(proof, sides, one, first, other), apart(proof, sides, two, first, other)];
-        return Between::Opposite { across: sides.along(first.wall.across()), aside };
+    if first.wall == other.wall || first.wall.opposite() == Some(other.wall) {
+        let aside = first.wall.plane().map(|axis| gap(proof, sides, axis, first, other));
+        if first.wall == other.wall {
+            return Between::SameWall(aside);
+        }
+        return Between::Opposite { across: sides[first.wall.across()], aside };
     }
     let (from_first, from_other) = (first.wall.across(), other.wall.across());
     let shared = Axis::ALL.into_iter().find(|axis| *axis != from_first && *axis != from_other);
     Between::Corner {
         from_first: away(proof, sides, first.wall, other),
         from_other: away(proof, sides, other.wall, first),
-        along: apart(proof, sides, shared.unwrap_or(Axis::Depth), first, other),
+        along: gap(proof, sides, shared.unwrap_or(Axis::Depth), first, other),
     }
 }
 
 /// How far the centre of an entry is from a wall that its own wall meets.
 fn away(proof: &mut Derivation, sides: &Sides, wall: Wall, entry: End) -> Figure {
-    let side = sides.along(wall.across());
+    let side = sides[wall.across()];
     match entry.centre.and_then(|centre| centre.along(wall.across())) {
         Some(length) if wall.is_origin() => length,
         Some(length) => less(proof, side, length),
@@ -169,15 +156,12 @@ fn away(proof: &mut Derivation, sides: &Sides, wall: Wall, entry: End) -> Figure
     }
 }
 
-/// How far two centres are apart along one direction.
-fn apart(proof: &mut Derivation, sides: &Sides, axis: Axis, first: End, other: End) -> Figure {
+/// How far apart two centres are along one direction, or could be.
+fn gap(proof: &mut Derivation, sides: &Sides, axis: Axis, first: End, other: End) -> Figure {
     let along = |end: End| end.centre.and_then(|centre| centre.along(axis));
-    match (along(first), along(other)) {
-        (Some(one), Some(two)) if one.value >= two.value => proof.difference(&ENTRY_DISTANCE, one, two),
-        (Some(one), Some(two)) => proof.difference(&ENTRY_DISTANCE, two, one),
-        _ => {
-            let edges = proof.sum(&ENTRY_DISTANCE, &[first.radius, other.radius]);
-            less(proof, sides.along(axis), edges)
-        }
+    if let (Some(one), Some(two)) = (along(first), along(other)) {
+        return absolute_difference(proof, &ENTRY_DISTANCE, one, two);
     }
+    let edges = proof.sum(&ENTRY_DISTANCE, &[first.radius, other.radius]);
+    less(proof, sides[axis], edges)
 }

@@ -1,8 +1,8 @@
-//! Pull and junction boxes: the lengths that conductors of 4 AWG and larger ask for, and whether a box has them.
+//! Pull and junction boxes: the lengths that conductors of 4 AWG and larger require, and whether a box has them.
 //!
-//! `pulls::pull` says what each pull is by the walls of its entries, `pulls::lengths` what the rules ask of each
-//! direction, `pulls::distances` how far entries must stand apart, [`given_box`](self) whether a box complies, and
-//! [`layout`](self) the smallest box in which every entry has a place. Each section between barriers is a box of its own.
+//! Each section between barriers is a box of its own. Its entries and pulls are resolved, and what follows from them is
+//! shared with conduit bodies; `given_box` says whether a box complies, `layout` finds the smallest in which every entry
+//! has a position, and `over_1000_volts` is what systems over 1000 V require instead.
 //!
 //! ```
 //! use elbowroom::checks::{Check, evaluate, pull_box::PullBox};
@@ -24,7 +24,7 @@
 //! assert_eq!(size.height.minimum.unwrap().value.to_string(), "18");
 //! ```
 
-pub(super) mod cable_size;
+mod entries;
 mod faults;
 mod geometry;
 mod given_box;
@@ -33,8 +33,8 @@ mod layout;
 mod other_rules;
 mod outcome;
 mod over_1000_volts;
-pub(super) mod request;
-pub(super) mod section;
+mod request;
+mod section;
 
 pub(crate) use super::pulls::Axis;
 pub use super::pulls::{
@@ -42,20 +42,18 @@ pub use super::pulls::{
     PullKindOf, Wall,
 };
 pub use interpretations::PullBoxInterpretations;
-pub use layout::{EntryPlace, PlacedDistance, PullBoxLayout};
-pub use outcome::{PullBoxOutcome, SectionSize};
+pub use outcome::{EntryPlace, PlacedDistance, PullBoxLayout, PullBoxOutcome, SectionSize};
 pub use request::*;
 
-use super::pulls::entry::Entered;
-use super::pulls::{distances, lengths, pull};
+use super::pulls::{Resolved, distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
-use super::{Check, Evaluation, Faults, Finding, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Status, Terms, Verdict};
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
-use crate::rulebook::pull::{GOVERNS, Together};
+use crate::rulebook::pull::APPLIES;
 use crate::rulebook::reading::Readings;
-use given_box::Placed;
-use section::Chamber;
+use given_box::GivenBox;
+use section::Section;
 
 /// The check of one pull or junction box.
 #[derive(Clone, Copy, Debug)]
@@ -92,12 +90,12 @@ impl Check for PullBox {
         let mut general = Vec::new();
         other_rules::of_request(request, &mut general);
         let mut sections = Vec::new();
-        for chamber in section::all(request) {
+        for section in section::all(request) {
             let mut own = Vec::new();
-            let mut section = evaluate_chamber(&mut proof, &mut sizer, request, &chamber, &mut own);
-            section.verdict = chamber.inside.map(|_| Verdict::of(&own));
+            let mut size = evaluate_section(&mut proof, &mut sizer, request, &section, &mut own);
+            size.verdict = section.inside.map(|_| Verdict::of(&own));
             findings.append(&mut own);
-            sections.push(section);
+            sections.push(size);
         }
         findings.append(&mut general);
         let measured = sections.iter().any(|section| section.verdict.is_some());
@@ -107,106 +105,75 @@ impl Check for PullBox {
     }
 }
 
-fn evaluate_chamber(
+fn evaluate_section(
     proof: &mut Derivation,
     sizer: &mut Sizer,
     request: &PullBoxRequest,
-    chamber: &Chamber<'_>,
+    section: &Section<'_>,
     findings: &mut Vec<Finding>,
 ) -> SectionSize {
-    let entries =
-        chamber.entries.iter().filter_map(|index| request.entries.get(*index).map(|entry| (*index, entry)));
-    let (mut entered, cables) = if request.over_1000_volts {
-        let (entered, cables) = over_1000_volts::entered(proof, entries);
-        (entered, Some(cables))
+    let of_request = |index: &usize| request.entries.get(*index).map(|entry| (*index, entry));
+    let entries = section.entries.iter().filter_map(of_request);
+    let (entries, cables) = if request.over_1000_volts {
+        let (entries, cables) = over_1000_volts::resolve(proof, entries);
+        (entries, Some(cables))
     } else {
-        let read = |(index, entry)| Entered::by_trade_size(proof, sizer, entry, index);
-        (entries.map(read).collect::<Vec<_>>(), None)
+        (entries.map(|(index, entry)| entries::resolve(proof, sizer, entry, index)).collect(), None)
     };
-    let (joined, small) = pull::all(proof, request, chamber, &entered);
-    findings.extend(pull::by_volume(&joined, small));
-    let (asked, apart) = match &cables {
+    let pulls = pull::resolve(proof, &entries, &section.pulls, request.over_1000_volts);
+    let mut resolved = Resolved { entries, pulls };
+    findings.extend(sized_by_volume(&resolved));
+    let (lengths, distances) = match &cables {
         Some(cables) => (
-            over_1000_volts::asked(proof, &entered, cables, &joined, request.cover, findings),
-            over_1000_volts::apart(proof, cables, &joined),
+            over_1000_volts::required(proof, &resolved, cables, request.cover, findings),
+            over_1000_volts::distances(proof, &resolved, cables),
         ),
         None => (
-            lengths::asked(proof, &entered, &joined, request.cover, findings),
-            distances::required(proof, &entered, &joined),
+            lengths::required(proof, &resolved, request.cover, findings),
+            distances::required(proof, &resolved),
         ),
     };
-    let name = |place: usize| entered.get(place).map(|entry| entry.id().to_owned()).unwrap_or_default();
-    let pulls = joined
-        .iter()
-        .map(|joined| PullKindOf {
-            at: joined.at(),
-            entries: joined.between.map(name),
-            kind: joined.kind,
-            sized_by_length: joined.large,
-        })
-        .collect();
-    let distances: Vec<EntryDistanceOf> = apart
-        .iter()
-        .map(|apart| EntryDistanceOf {
-            entries: apart.between.map(name),
-            rule: apart.rule.id,
-            required: apart.required,
-            measured: None,
-        })
-        .collect();
+    let pulls = resolved.kinds();
     let mut size = SectionSize {
-        id: chamber.id.map(str::to_owned),
+        id: section.id.map(str::to_owned),
         verdict: None,
-        width: axis_size(proof, Axis::Width, &asked),
-        height: axis_size(proof, Axis::Height, &asked),
-        depth: axis_size(proof, Axis::Depth, &asked),
+        width: lengths::axis_size(proof, Axis::Width, &lengths),
+        height: lengths::axis_size(proof, Axis::Height, &lengths),
+        depth: lengths::axis_size(proof, Axis::Depth, &lengths),
         pulls,
-        distances,
+        distances: resolved.distances(&distances),
         layout: None,
     };
-    let covered = match request.marked.as_ref().filter(|_| chamber.inside.is_some()) {
+    let smaller = match request.marked.as_ref().filter(|_| section.inside.is_some()) {
         Some(marked) => marked.covers(proof, findings),
         None => Some(false),
     };
-    let placed = Placed::read(proof, chamber, &mut entered, covered);
-    if let Some(placed) = &placed {
-        for (axis, side) in
-            [(Axis::Width, &mut size.width), (Axis::Height, &mut size.height), (Axis::Depth, &mut size.depth)]
-        {
-            given_box::compare_side(proof, axis, side, placed, chamber, findings);
-        }
-        given_box::compare_distances(proof, &entered, &apart, placed, &mut size.distances, findings);
-        given_box::compare_places(proof, &entered, placed, findings);
+    let given = GivenBox::read(proof, section, &mut resolved.entries, smaller);
+    if let Some(given) = &given {
+        given.compare(proof, section, &resolved.entries, &distances, &mut size, findings);
     }
     if let Some(question) = &request.layout {
-        size.layout = layout::find(proof, question, &mut entered, &apart, &size, findings);
+        size.layout = layout::find(proof, question, &mut resolved.entries, &distances, &size, findings);
     }
-    other_rules::of_chamber(
+    other_rules::of_section(
         proof,
         request,
-        chamber,
+        section,
         &size,
-        placed.as_ref().map(|placed| &placed.sides),
+        given.as_ref().map(|given| &given.sides),
         findings,
     );
     size
 }
 
-/// The requirements of one direction, and the largest of them.
-pub(super) fn axis_size(proof: &mut Derivation, axis: Axis, asked: &[lengths::Asked]) -> AxisSize {
-    let mut requirements: Vec<LengthRequirement> = asked
-        .iter()
-        .filter(|(along, _)| *along == axis)
-        .map(|(_, requirement)| requirement.clone())
-        .collect();
-    let lengths: Vec<_> = requirements.iter().map(|requirement| requirement.length).collect();
-    let minimum = match proof.rulebook().pull.together {
-        Together::Largest => proof.largest(&GOVERNS, &lengths),
-        Together::Added if lengths.is_empty() => None,
-        Together::Added => Some(proof.sum(&GOVERNS, &lengths)),
-    };
-    for requirement in &mut requirements {
-        requirement.governs = Some(requirement.length.value) == minimum.map(|minimum| minimum.value);
-    }
-    AxisSize { minimum, requirements, given: None, margin: None }
+/// The finding that sends pulls to the outlet-box check; it leaves the answer open where no pull is sized by length.
+fn sized_by_volume(resolved: &Resolved<'_>) -> Option<Finding> {
+    let small = resolved.pulls.iter().filter(|pull| !pull.large);
+    let mut at: Vec<_> = small.map(pull::ResolvedPull::at).collect();
+    at.dedup();
+    let all = resolved.pulls.iter().all(|pull| !pull.large);
+    let status = if all { Status::NotDetermined } else { Status::Advisory };
+    let mut finding = Finding::new(&APPLIES, status, "finding-sized-by-volume");
+    finding.at = at;
+    (!finding.at.is_empty()).then_some(finding)
 }

@@ -3,7 +3,7 @@
 use super::geometry::Sides;
 use super::outcome::SectionSize;
 use super::request::{DistributionBlock, PullBoxRequest};
-use super::section::Chamber;
+use super::section::Section;
 use crate::checks::pulls::Axis;
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
@@ -56,18 +56,18 @@ fn block_itself(block: &DistributionBlock, at: Pointer) -> Finding {
     finding
 }
 
-/// What is found about one box or section: with its given sides, or else with the least that the rules ask.
-pub(super) fn of_chamber(
+/// What is found about one box or section: with its given sides, or else with the least that the rules require.
+pub(super) fn of_section(
     proof: &mut Derivation,
     request: &PullBoxRequest,
-    chamber: &Chamber<'_>,
+    section: &Section<'_>,
     size: &SectionSize,
     sides: Option<&Sides>,
     findings: &mut Vec<Finding>,
 ) {
-    racking(proof, request, chamber, size, sides, findings);
+    racking(proof, request, section, size, sides, findings);
     let blocks = request.power_distribution_blocks.iter().enumerate().filter(|(_, block)| {
-        !block.grounding_bar && block.section.as_ref().map(crate::checks::Name::as_str) == chamber.id
+        !block.grounding_bar && block.section.as_ref().map(crate::checks::Name::as_str) == section.id
     });
     let at: Vec<Pointer> =
         blocks.map(|(index, _)| Pointer::of(&"/power_distribution_blocks/#", index)).collect();
@@ -77,7 +77,7 @@ pub(super) fn of_chamber(
     let Some(sides) = sides else {
         let mut finding = Finding::new(&BLOCKS, Status::NotDetermined, "finding-block-volume-open");
         finding.at = at;
-        findings.push(finding.supply(chamber.inside_at));
+        findings.push(finding.supply(section.inside_at));
         return;
     };
     let volume = volume(proof, sides);
@@ -108,20 +108,13 @@ fn volume(proof: &mut Derivation, sides: &Sides) -> Figure {
 fn racking(
     proof: &mut Derivation,
     request: &PullBoxRequest,
-    chamber: &Chamber<'_>,
+    section: &Section<'_>,
     size: &SectionSize,
     sides: Option<&Sides>,
     findings: &mut Vec<Finding>,
 ) {
-    let least = |axis: Axis| match axis {
-        Axis::Width => size.width.minimum,
-        Axis::Height => size.height.minimum,
-        Axis::Depth => size.depth.minimum,
-    };
-    let lengths: Vec<Figure> = Axis::ALL
-        .into_iter()
-        .filter_map(|axis| sides.map(|sides| sides.along(axis)).or_else(|| least(axis)))
-        .collect();
+    let side = |axis| sides.map(|sides| sides[axis]).or(size.side(axis).minimum);
+    let lengths: Vec<Figure> = Axis::ALL.into_iter().filter_map(side).collect();
     let Some(longest) = proof.largest(&RACKING, &lengths) else { return };
     let figure = proof.rulebook().pull.racking;
     let limit = proof.stated(&figure);
@@ -140,5 +133,5 @@ fn racking(
     if status == Status::NotDetermined {
         finding = finding.supply(Pointer::to(&"/racked"));
     }
-    findings.push(finding.at(chamber.inside_at));
+    findings.push(finding.at(section.inside_at));
 }

@@ -1,7 +1,8 @@
 //! What is answered about a pull box.
 
 use crate::checks::Verdict;
-use crate::checks::pulls::{AxisSize, EntryDistanceOf, PullKindOf};
+use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, PullKindOf, Wall};
+use crate::derivation::Figure;
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -35,5 +36,95 @@ pub struct SectionSize {
     /// The smallest box in which every entry has a place; only where it was asked for.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(nullable = false)]
-    pub layout: Option<super::layout::PullBoxLayout>,
+    pub layout: Option<PullBoxLayout>,
+}
+
+/// The smallest box in which every entry has a place, and those places.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct PullBoxLayout {
+    /// From the left wall to the right wall.
+    pub width: Figure,
+    /// From the bottom wall to the top wall.
+    pub height: Figure,
+    /// From the back to the cover.
+    pub depth: Figure,
+    /// Whether every smaller box, on the same grid, was shown to have no places.
+    pub proven_smallest: bool,
+    /// The centre of each entry.
+    pub places: Vec<EntryPlace>,
+    /// How far apart entries with the same conductors then are.
+    pub distances: Vec<PlacedDistance>,
+}
+
+/// The centre of an entry: two measures, those that lie in its wall.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct EntryPlace {
+    /// The entry.
+    pub entry: String,
+    /// Its wall.
+    pub wall: Wall,
+    /// From the left wall.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_left: Option<Figure>,
+    /// From the bottom wall.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_bottom: Option<Figure>,
+    /// From the back.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub from_back: Option<Figure>,
+}
+
+/// How far apart two entries are in a layout.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub struct PlacedDistance {
+    /// The two entries.
+    pub entries: [String; 2],
+    /// The distance that is asked.
+    pub required: Figure,
+    /// The distance that they have.
+    pub measured: Figure,
+}
+
+impl SectionSize {
+    /// What is required, and given, along a direction.
+    pub(crate) const fn side(&self, axis: Axis) -> &AxisSize {
+        match axis {
+            Axis::Width => &self.width,
+            Axis::Height => &self.height,
+            Axis::Depth => &self.depth,
+        }
+    }
+
+    pub(super) const fn side_mut(&mut self, axis: Axis) -> &mut AxisSize {
+        match axis {
+            Axis::Width => &mut self.width,
+            Axis::Height => &mut self.height,
+            Axis::Depth => &mut self.depth,
+        }
+    }
+}
+
+impl PullBoxLayout {
+    /// The dimension along a direction.
+    pub(crate) const fn side(&self, axis: Axis) -> Figure {
+        match axis {
+            Axis::Width => self.width,
+            Axis::Height => self.height,
+            Axis::Depth => self.depth,
+        }
+    }
+}
+
+impl EntryPlace {
+    /// The measure along a direction; `None` across its wall.
+    pub(crate) const fn along(&self, axis: Axis) -> Option<Figure> {
+        match axis {
+            Axis::Width => self.from_left,
+            Axis::Height => self.from_bottom,
+            Axis::Depth => self.from_back,
+        }
+    }
 }

@@ -1,12 +1,11 @@
 //! Systems over 1000 V: what Part IV of Article 314 asks, counted in diameters of cables.
 
+use super::entries;
 use super::request::{CableCovering, CableOver1000Volts, Entry};
-use crate::checks::pulls::Axis;
-use crate::checks::pulls::distances::{Apart, in_order};
-use crate::checks::pulls::entry::Entered;
-use crate::checks::pulls::lengths::{Asked, is_removable, requirement};
-use crate::checks::pulls::pull::Joined;
-use crate::checks::pulls::{Cover, LengthRequirement, Wall};
+use crate::checks::pulls::distances::{MinDistance, of_pairs};
+use crate::checks::pulls::entry::ResolvedEntry;
+use crate::checks::pulls::lengths::is_removable;
+use crate::checks::pulls::{Axis, AxisRequirement, Cover, LengthRequirement, Resolved, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
@@ -32,28 +31,29 @@ struct Cable {
     count: Option<Figure>,
 }
 
-/// The entries of a chamber with their cables.
+/// The cables of each entry of a section.
 pub(super) struct Cables(Vec<Vec<Cable>>);
 
-/// Reads the entries of a chamber.
-pub(super) fn entered<'a>(
+/// Resolves the entries of a section.
+pub(super) fn resolve<'a>(
     proof: &mut Derivation,
     entries: impl Iterator<Item = (usize, &'a Entry)>,
-) -> (Vec<Entered<'a>>, Cables) {
-    let (mut entered, mut cables) = (Vec::new(), Vec::new());
+) -> (Vec<ResolvedEntry<'a>>, Cables) {
+    let (mut resolved, mut cables) = (Vec::new(), Vec::new());
     for (index, entry) in entries {
         let at = Pointer::of(&"/entries/#", index);
-        let of_entry = |place| Pointer::of(&"/cables_over_1000_volts/#", place).under(&"/entries/#", index);
+        let of_entry = |cable| Pointer::of(&"/cables_over_1000_volts/#", cable).under(&"/entries/#", index);
         let own: Vec<Cable> = entry
             .cables_over_1000_volts
             .iter()
             .enumerate()
-            .map(|(place, cable)| read(proof, cable, of_entry(place)))
+            .map(|(number, cable)| read(proof, cable, of_entry(number)))
             .collect();
-        entered.push(Entered::new(entry, at, None, edge(proof, entry, at, &own)));
+        let diameter = edge(proof, entry, at, &own);
+        resolved.push(entries::of_size(entry, at, (None, diameter)));
         cables.push(own);
     }
-    (entered, Cables(cables))
+    (resolved, Cables(cables))
 }
 
 fn read(proof: &mut Derivation, cable: &CableOver1000Volts, at: Pointer) -> Cable {
@@ -84,77 +84,63 @@ fn edge(proof: &mut Derivation, entry: &Entry, at: Pointer, cables: &[Cable]) ->
     proof.largest(&PLACEMENT, &diameters)
 }
 
-/// Everything that is asked, in the order of walls.
-pub(super) fn asked(
+/// Every requirement, in the order of walls.
+pub(super) fn required(
     proof: &mut Derivation,
-    entered: &[Entered<'_>],
+    resolved: &Resolved<'_>,
     cables: &Cables,
-    joined: &[Joined],
     cover: Cover,
     findings: &mut Vec<Finding>,
-) -> Vec<Asked> {
-    let mut asked = Vec::new();
+) -> Vec<AxisRequirement> {
+    let mut requirements = Vec::new();
     for axis in [Axis::Width, Axis::Height] {
-        let mut places: Vec<usize> = joined
-            .iter()
-            .filter(|joined| joined.straight)
-            .flat_map(|joined| joined.between)
-            .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall().across() == axis))
-            .collect();
-        places.sort_unstable();
-        places.dedup();
-        let own = cables.of(&places);
+        let pulled = resolved.ends(|pull| pull.straight, |entry| entry.wall.across() == axis);
         let multiple = proof.rulebook().over_1000_volts.straight.clone();
-        if let Some(length) = largest_multiple(proof, &STRAIGHT, &multiple, &own, false) {
-            asked.push((axis, requirement(&STRAIGHT, None, None, length, entered, &places)));
+        if let Some(length) = largest_multiple(proof, &STRAIGHT, &multiple, &cables.of(&pulled), false) {
+            requirements.push((axis, resolved.requirement(&STRAIGHT, (None, None), length, &pulled)));
         }
     }
     for wall in Wall::ALL {
-        if let Some(requirement) = angle(proof, entered, cables, joined, wall, cover) {
-            asked.push((wall.across(), requirement));
+        if let Some(requirement) = angle(proof, resolved, cables, wall, cover) {
+            requirements.push((wall.across(), requirement));
         }
     }
     construction(proof, cover, findings);
-    asked
+    requirements
 }
 
 /// The angle rule for a wall: unlike up to 1000 V, all of the wall and not each row is added.
 fn angle(
     proof: &mut Derivation,
-    entered: &[Entered<'_>],
+    resolved: &Resolved<'_>,
     cables: &Cables,
-    joined: &[Joined],
     wall: Wall,
     cover: Cover,
 ) -> Option<LengthRequirement> {
-    let of_wall = |place: &usize| entered.get(*place).is_some_and(|entry| entry.wall() == wall);
-    let turning: Vec<usize> = joined
-        .iter()
-        .filter(|joined| joined.angle)
-        .flat_map(|joined| joined.between)
-        .filter(of_wall)
-        .collect();
+    let mut counted = resolved.on(wall);
+    let angled = resolved.pulls.iter().filter(|pull| pull.angle);
+    let turning: Vec<usize> = angled.flat_map(|pull| pull.ends).filter(|end| counted.contains(end)).collect();
     if turning.is_empty() {
         return None;
     }
-    let mut places: Vec<usize> = (0..entered.len()).filter(of_wall).collect();
     if proof.rulebook().over_1000_volts.angle_adds == CablesAdded::OfRow {
-        let row = |place: &usize| entered.get(*place).and_then(Entered::declared_row);
+        let row = |position: &usize| resolved.entries.get(*position).and_then(|entry| entry.row);
         let rows: Vec<Option<u32>> = turning.iter().map(row).collect();
-        places.retain(|place| rows.contains(&row(place)));
+        counted.retain(|position| rows.contains(&row(position)));
     }
     let multiple = proof.rulebook().over_1000_volts.angle.clone();
-    let length = largest_multiple(proof, &ANGLE, &multiple, &cables.of(&places), true)?;
+    let mut length = largest_multiple(proof, &ANGLE, &multiple, &cables.of(&counted), true)?;
+    let mut rule = &ANGLE;
     if wall == Wall::Back && is_removable(proof, cover) {
         let radius = bending_radius(proof, &cables.of(&turning))?;
-        let least = proof.smallest(&REMOVABLE_COVER, &[length, radius]).unwrap_or(radius);
-        return Some(requirement(&REMOVABLE_COVER, Some(wall), None, least, entered, &places));
+        length = proof.smallest(&REMOVABLE_COVER, &[length, radius]).unwrap_or(radius);
+        rule = &REMOVABLE_COVER;
     }
-    Some(requirement(&ANGLE, Some(wall), None, length, entered, &places))
+    Some(resolved.requirement(rule, (Some(wall), None), length, &counted))
 }
 
-/// So many diameters of the largest cable, of those shielded or lead-covered and of the others, whichever comes to more;
-/// with the diameters of all other cables added where that is asked.
+/// A multiple of the diameter of the largest cable, of those shielded or lead-covered and of the others, whichever comes
+/// to more; with the diameters of all other cables added for angle pulls.
 fn largest_multiple(
     proof: &mut Derivation,
     rule: &'static Rule,
@@ -170,7 +156,7 @@ fn largest_multiple(
         let times = proof.stated(figure);
         let length = proof.product(rule, times, largest, None);
         let chosen =
-            of_kind().find(|(_, cable)| cable.diameter.value == largest.value).map(|(place, _)| place);
+            of_kind().find(|(_, cable)| cable.diameter.value == largest.value).map(|(number, _)| number);
         let others = if with_others { others(proof, rule, cables, chosen) } else { Vec::new() };
         lengths.push(if others.is_empty() {
             length
@@ -190,9 +176,9 @@ fn others(
     chosen: Option<usize>,
 ) -> Vec<Figure> {
     let mut others = Vec::new();
-    for (place, cable) in cables.iter().enumerate() {
+    for (number, cable) in cables.iter().enumerate() {
         let all = cable.count.map(|count| proof.product(rule, count, cable.diameter, None));
-        match (all, chosen == Some(place)) {
+        match (all, chosen == Some(number)) {
             (Some(all), true) => {
                 let rest = proof.difference(rule, all, cable.diameter);
                 if rest.value > crate::quantity::Decimal::ZERO {
@@ -228,27 +214,21 @@ fn bending_radius(proof: &mut Derivation, cables: &[Cable]) -> Option<Figure> {
     proof.largest(&BENDING_RADIUS, &radii)
 }
 
-/// How far a cable's entry and exit stand apart, once for each pair.
-pub(super) fn apart(proof: &mut Derivation, cables: &Cables, joined: &[Joined]) -> Vec<Apart> {
-    let mut apart: Vec<Apart> = Vec::new();
+/// How far apart a cable's entry and exit must be, once for each pair.
+pub(super) fn distances(
+    proof: &mut Derivation,
+    resolved: &Resolved<'_>,
+    cables: &Cables,
+) -> Vec<MinDistance> {
     let multiple = proof.rulebook().over_1000_volts.entry_exit.clone();
-    for joined in joined.iter().filter(|joined| joined.angle) {
-        let between = in_order(joined.between);
-        if apart.iter().any(|known| known.between == between) {
-            continue;
-        }
-        let common = cables.common(between);
-        let Some(required) = largest_multiple(proof, &ENTRY_EXIT, &multiple, &common, false) else {
-            continue;
-        };
-        apart.push(Apart { between, rule: &ENTRY_EXIT, required, pull: joined.pull, at: joined.at() });
-    }
-    apart
+    of_pairs(resolved, &ENTRY_EXIT, |_, ends| {
+        largest_multiple(proof, &ENTRY_EXIT, &multiple, &cables.common(ends), false)
+    })
 }
 
 impl Cables {
-    fn of(&self, places: &[usize]) -> Vec<Cable> {
-        places.iter().filter_map(|place| self.0.get(*place)).flatten().copied().collect()
+    fn of(&self, positions: &[usize]) -> Vec<Cable> {
+        positions.iter().filter_map(|position| self.0.get(*position)).flatten().copied().collect()
     }
 
     /// The cables that both entries have; where none is alike, those of both.

@@ -1,7 +1,7 @@
 //! What is asked: where conductors enter, which entries they join, and the box if there is one.
 
 use super::interpretations::PullBoxInterpretations;
-use crate::checks::pulls::{ConductorGroup, Cover, EntryPosition, Marking, Wall, is_false};
+use crate::checks::pulls::{Axis, ConductorGroup, Cover, EntryPosition, Marking, Wall, is_false};
 use crate::checks::{Amendment, Name, Reference, present};
 use crate::quantity::{Count, Length, Units};
 use crate::rulebook::Edition;
@@ -312,5 +312,16 @@ impl CableEntry {
     /// The largest of its conductors.
     pub fn largest(&self) -> Option<ConductorSize> {
         self.conductors.iter().map(|conductors| conductors.size).max()
+    }
+}
+
+impl InsideBox {
+    /// The dimension along a direction.
+    pub(super) const fn side(&self, axis: Axis) -> Length {
+        match axis {
+            Axis::Width => self.width,
+            Axis::Height => self.height,
+            Axis::Depth => self.depth,
+        }
     }
 }

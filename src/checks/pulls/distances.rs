@@ -1,50 +1,61 @@
-//! How far apart two entries must stand when they hold the same conductors.
+//! How far apart two entries must be when they hold the same conductors.
 
-use super::entry::Entered;
-use super::pull::Joined;
+use super::pull::ResolvedPull;
+use super::resolved::Resolved;
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::rulebook::Rule;
 use crate::rulebook::pull::{DistanceBy, ENTRY_DISTANCE};
 use crate::rulebook::reading::SplicedConductor;
 
-/// Two entries that must stand apart, by their places in the chamber, the lesser first.
+/// The least distance between two entries, named by their positions, the lesser first.
 #[derive(Clone, Copy, Debug)]
-pub struct Apart {
-    pub between: [usize; 2],
+pub struct MinDistance {
+    pub ends: [usize; 2],
     pub rule: &'static Rule,
     pub required: Figure,
-    /// The place of the first pull that joins them.
+    /// The index of the first pull that joins them.
     pub pull: usize,
     pub at: Pointer,
 }
 
-/// Every pair that must stand apart: once, however many pulls join it.
-pub fn required(proof: &mut Derivation, entered: &[Entered<'_>], joined: &[Joined]) -> Vec<Apart> {
-    let mut apart: Vec<Apart> = Vec::new();
-    let multiple = proof.rulebook().pull.entry_distance;
-    for joined in joined.iter().filter(|joined| joined.angle) {
-        let between = in_order(joined.between);
-        if apart.iter().any(|known| known.between == between) {
+/// The least distance of every pair of entries that an angle or U pull joins: once, however many pulls do. `required`
+/// gives the distance of a pair, or `None` where a pull asks for none.
+pub fn of_pairs(
+    resolved: &Resolved<'_>,
+    rule: &'static Rule,
+    mut required: impl FnMut(&ResolvedPull, [usize; 2]) -> Option<Figure>,
+) -> Vec<MinDistance> {
+    let mut distances: Vec<MinDistance> = Vec::new();
+    for pull in resolved.pulls.iter().filter(|pull| pull.angle) {
+        let mut ends = pull.ends;
+        ends.sort_unstable();
+        if distances.iter().any(|known| known.ends == ends) {
             continue;
         }
-        if joined.spliced && proof.reading::<SplicedConductor>() == SplicedConductor::NotSame {
-            proof.does_not_apply(&ENTRY_DISTANCE, "spliced", Some(joined.at()));
-            continue;
+        if let Some(required) = required(pull, ends) {
+            distances.push(MinDistance { ends, rule, required, pull: pull.index, at: pull.at() });
         }
-        let size = |place: usize| entered.get(place).and_then(|entry| entry.size);
-        let (Some(one), Some(other)) = (size(between[0]), size(between[1])) else { continue };
-        let by = match proof.rulebook().pull.distance_by {
-            DistanceBy::Larger => proof.largest(&ENTRY_DISTANCE, &[one, other]),
-            DistanceBy::Smaller => proof.smallest(&ENTRY_DISTANCE, &[one, other]),
-        };
-        let Some(raceway) = by else { continue };
-        let multiple = proof.stated(&multiple);
-        let required = proof.product(&ENTRY_DISTANCE, multiple, raceway, None);
-        apart.push(Apart { between, rule: &ENTRY_DISTANCE, required, pull: joined.pull, at: joined.at() });
     }
-    apart
+    distances
 }
 
-pub fn in_order([one, other]: [usize; 2]) -> [usize; 2] {
-    if one <= other { [one, other] } else { [other, one] }
+/// The distances up to 1000 V: a multiple of the larger of the two raceways.
+pub fn required(proof: &mut Derivation, resolved: &Resolved<'_>) -> Vec<MinDistance> {
+    let multiple = proof.rulebook().pull.entry_distance;
+    of_pairs(resolved, &ENTRY_DISTANCE, |pull, ends| {
+        if pull.spliced && proof.reading::<SplicedConductor>() == SplicedConductor::NotSame {
+            proof.does_not_apply(&ENTRY_DISTANCE, "spliced", Some(pull.at()));
+            return None;
+        }
+        let sizes = resolved.sizes(&ends);
+        if sizes.len() < 2 {
+            return None;
+        }
+        let raceway = match proof.rulebook().pull.distance_by {
+            DistanceBy::Larger => proof.largest(&ENTRY_DISTANCE, &sizes),
+            DistanceBy::Smaller => proof.smallest(&ENTRY_DISTANCE, &sizes),
+        }?;
+        let multiple = proof.stated(&multiple);
+        Some(proof.product(&ENTRY_DISTANCE, multiple, raceway, None))
+    })
 }

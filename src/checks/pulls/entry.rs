@@ -1,82 +1,40 @@
-//! What each entry counts as in the sums, and where its edge is.
+//! Entries as the rules count them: what each adds to the sums, and where its edge is.
 
-use super::wall::Wall;
-use crate::checks::pull_box::Entry;
-use crate::checks::pull_box::cable_size;
-use crate::checks::raceway_fill::sizing::Sizer;
+use super::wall::{EntryPosition, Wall};
 use crate::derivation::{Derivation, Figure, Pointer};
-use crate::quantity::Measure;
+use crate::quantity::{Length, Measure};
 use crate::rulebook::pull::{CountsAs, PLACEMENT, TRADE_SIZE};
 use crate::tables::trade_sizes;
+use crate::trade::{ConductorSize, TradeSize};
 
-/// One entry of a chamber, with what the sums need of it.
-pub struct Entered<'a> {
-    pub entry: &'a Entry,
+/// One entry of a box, a section or a conduit body, with the figures that the rules take from it.
+pub struct ResolvedEntry<'a> {
+    pub id: &'a str,
+    pub wall: Wall,
+    /// The declared row. A side wall has one row unless said otherwise; the back has none.
+    pub row: Option<u32>,
+    pub position: Option<EntryPosition>,
     pub at: Pointer,
-    /// What stands for it in the sums: its trade size, or that of the raceway its cable would need. `None` where that
-    /// could not be established, and over 1000 V.
+    /// What it counts as: its trade size, or that of the raceway that its cable would need. `None` where that could not
+    /// be established, and over 1000 V.
     pub size: Option<Figure>,
     /// The diameter that its edge is measured by.
     pub diameter: Option<Figure>,
-    /// Half of that, once it was asked for.
+    /// The largest conductor of its cable, for an entry that is a cable.
+    pub cable_conductor: Option<ConductorSize>,
     radius: Option<Figure>,
 }
 
-impl<'a> Entered<'a> {
-    pub fn new(entry: &'a Entry, at: Pointer, size: Option<Figure>, diameter: Option<Figure>) -> Self {
-        Self { entry, at, size, diameter, radius: None }
+/// What an entry counts as in the sums, and the diameter of its edge.
+pub type SizeAndDiameter = (Option<Figure>, Option<Figure>);
+
+impl<'a> ResolvedEntry<'a> {
+    pub fn new(id: &'a str, wall: Wall, at: Pointer, (size, diameter): SizeAndDiameter) -> Self {
+        let row = if wall == Wall::Back { None } else { Some(1) };
+        Self { id, wall, row, position: None, at, size, diameter, cable_conductor: None, radius: None }
     }
 
-    /// An entry that counts with the trade size of its raceway, or with that of the raceway its cable would need.
-    pub fn by_trade_size(proof: &mut Derivation, sizer: &mut Sizer, entry: &'a Entry, index: usize) -> Self {
-        let at = Pointer::of(&"/entries/#", index);
-        if let Some(cable) = &entry.cable {
-            let size = cable_size::trade_size(proof, sizer, cable, index);
-            let outside = cable.outside_diameter.map(|outside| {
-                let at = at.member(&"/cable/outside_diameter");
-                proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
-            });
-            let size = match proof.rulebook().pull.cable_counts_as {
-                CountsAs::TradeSize => size,
-                CountsAs::OutsideDiameter => outside.or(size),
-            };
-            return Self::new(entry, at, size, outside.or(size));
-        }
-        Self::by_raceway(proof, entry, at)
-    }
-
-    /// An entry that counts with the trade size of its raceway.
-    pub fn by_raceway(proof: &mut Derivation, entry: &'a Entry, at: Pointer) -> Self {
-        let raceway = entry.raceway.as_ref();
-        let size = raceway
-            .and_then(|raceway| trade_sizes::of(raceway.trade_size, proof.units()))
-            .map(|cell| proof.lookup(&TRADE_SIZE, cell, Some(at.member(&"/raceway/trade_size"))));
-        let outside = raceway.and_then(|raceway| raceway.outside_diameter).map(|outside| {
-            let at = at.member(&"/raceway/outside_diameter");
-            proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
-        });
-        let size = match proof.rulebook().pull.raceway_counts_as {
-            CountsAs::TradeSize => size,
-            CountsAs::OutsideDiameter => outside.or(size),
-        };
-        Self::new(entry, at, size, outside.or(size))
-    }
-
-    pub fn id(&self) -> &'a str {
-        self.entry.id.as_str()
-    }
-
-    pub const fn wall(&self) -> Wall {
-        self.entry.wall
-    }
-
-    /// The row that it is declared in; a side wall has one row unless said otherwise.
-    pub fn declared_row(&self) -> Option<u32> {
-        let row = self.entry.row.map(|row| row.get());
-        if self.wall() == Wall::Back { row } else { Some(row.unwrap_or(1)) }
-    }
-
-    /// The length from its centre to its edge.
+    /// Half its diameter; the step is added to the proof when it is first needed.
     pub fn radius(&mut self, proof: &mut Derivation) -> Option<Figure> {
         if self.radius.is_none() {
             let half = proof.rulebook().pull.half;
@@ -87,4 +45,31 @@ impl<'a> Entered<'a> {
         }
         self.radius
     }
+}
+
+/// What the raceway of an entry counts as. `at` is the entry.
+pub fn raceway(
+    proof: &mut Derivation,
+    trade_size: Option<TradeSize>,
+    outside_diameter: Option<Length>,
+    at: Pointer,
+) -> SizeAndDiameter {
+    let size = trade_size
+        .and_then(|size| trade_sizes::of(size, proof.units()))
+        .map(|cell| proof.lookup(&TRADE_SIZE, cell, Some(at.member(&"/raceway/trade_size"))));
+    let outside = outside_diameter.map(|outside| {
+        let at = at.member(&"/raceway/outside_diameter");
+        proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
+    });
+    counted(proof.rulebook().pull.raceway_counts_as, size, outside)
+}
+
+/// An entry counts with its trade size and is measured from its outside diameter where that is known; a rulebook may have
+/// it count with that as well.
+pub fn counted(by: CountsAs, size: Option<Figure>, outside: Option<Figure>) -> SizeAndDiameter {
+    let size = match by {
+        CountsAs::TradeSize => size,
+        CountsAs::OutsideDiameter => outside.or(size),
+    };
+    (size, outside.or(size))
 }

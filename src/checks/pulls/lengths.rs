@@ -1,73 +1,70 @@
-//! What the rules ask of each direction up to 1000 V: the straight rule, the angle rule, and the bending space that may
-//! serve opposite a removable cover.
+//! What the rules require of each direction up to 1000 V: the straight rule, the angle rule, and the bending space that
+//! may replace it opposite a removable cover.
 
-use super::entry::Entered;
-use super::outcome::LengthRequirement;
-use super::pull::Joined;
+use super::outcome::{AxisSize, LengthRequirement};
+use super::pull::ResolvedPull;
+use super::resolved::{AxisRequirement, Resolved};
 use super::rows::{self, Row};
 use super::wall::{Axis, Cover, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Decimal;
-use crate::rulebook::Rule;
 use crate::rulebook::pull::{
-    ANGLE, AngleAdds, AngleRows, CABLES, REMOVABLE_COVER, STRAIGHT, StraightAlong, StraightOf,
+    ANGLE, AngleAdds, AngleRows, CABLES, GOVERNS, REMOVABLE_COVER, STRAIGHT, StraightAlong, StraightOf,
+    Together,
 };
 use crate::rulebook::reading::{AngleSum, HingedCover};
 use crate::tables::wire_bending_space::{self, Stranding};
 
-/// A requirement, with the direction that it is about.
-pub type Asked = (Axis, LengthRequirement);
-
-/// Everything that is asked, in the order of walls.
-pub fn asked(
+/// Every requirement, in the order of walls.
+pub fn required(
     proof: &mut Derivation,
-    entered: &[Entered<'_>],
-    joined: &[Joined],
+    resolved: &Resolved<'_>,
     cover: Cover,
     findings: &mut Vec<Finding>,
-) -> Vec<Asked> {
-    let mut asked = Vec::new();
+) -> Vec<AxisRequirement> {
+    let mut requirements = Vec::new();
     for axis in [Axis::Width, Axis::Height] {
-        asked.extend(straight(proof, entered, joined, axis).map(|requirement| (axis, requirement)));
+        requirements.extend(straight(proof, resolved, axis).map(|requirement| (axis, requirement)));
     }
     for wall in Wall::ALL {
-        let of_wall = angles(proof, entered, joined, wall, cover);
-        for requirement in of_rows(proof, of_wall) {
-            asked.push((wall.across(), requirement));
-        }
+        let rows = angles(proof, resolved, wall, cover);
+        requirements.extend(of_rows(proof, rows).into_iter().map(|row| (wall.across(), row)));
     }
-    unsized_entries(entered, findings);
-    asked
+    unsized_entries(resolved, findings);
+    requirements
 }
 
-/// The straight rule along one direction: so many times the largest raceway of its straight pulls.
-fn straight(
-    proof: &mut Derivation,
-    entered: &[Entered<'_>],
-    joined: &[Joined],
-    axis: Axis,
-) -> Option<LengthRequirement> {
-    let mut places: Vec<usize> = joined
-        .iter()
-        .filter(|joined| joined.straight)
-        .flat_map(|joined| joined.between)
-        .filter(|place| {
-            let along = |entry: &Entered<'_>| entry.wall().across() == axis;
-            entered.get(*place).is_some_and(along)
-                || proof.rulebook().pull.straight_along == StraightAlong::BothSides && axis != Axis::Depth
-        })
-        .collect();
-    places.sort_unstable();
-    places.dedup();
-    let counted = match proof.rulebook().pull.straight_of {
-        _ if places.is_empty() => return None,
-        StraightOf::LargestPulled => places.clone(),
-        StraightOf::LargestOnWalls | StraightOf::AllOnWalls => (0..entered.len())
-            .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall().across() == axis))
-            .collect(),
+/// The requirements of one direction, and the largest of them.
+pub fn axis_size(proof: &mut Derivation, axis: Axis, all: &[AxisRequirement]) -> AxisSize {
+    let of_axis = all.iter().filter(|(along, _)| *along == axis);
+    let mut requirements: Vec<LengthRequirement> =
+        of_axis.map(|(_, requirement)| requirement.clone()).collect();
+    let lengths: Vec<Figure> = requirements.iter().map(|requirement| requirement.length).collect();
+    let minimum = match proof.rulebook().pull.together {
+        Together::Largest => proof.largest(&GOVERNS, &lengths),
+        Together::Added if lengths.is_empty() => None,
+        Together::Added => Some(proof.sum(&GOVERNS, &lengths)),
     };
-    let sizes = sizes_of(entered, &counted);
+    for requirement in &mut requirements {
+        requirement.governs = Some(requirement.length.value) == minimum.map(|minimum| minimum.value);
+    }
+    AxisSize { minimum, requirements, given: None, margin: None }
+}
+
+/// The straight rule along one direction: a multiple of the largest raceway of its straight pulls.
+fn straight(proof: &mut Derivation, resolved: &Resolved<'_>, axis: Axis) -> Option<LengthRequirement> {
+    let any_side = proof.rulebook().pull.straight_along == StraightAlong::BothSides;
+    let pulled = resolved.ends(|pull| pull.straight, |entry| any_side || entry.wall.across() == axis);
+    if pulled.is_empty() {
+        return None;
+    }
+    let sizes = match proof.rulebook().pull.straight_of {
+        StraightOf::LargestPulled => resolved.sizes(&pulled),
+        StraightOf::LargestOnWalls | StraightOf::AllOnWalls => {
+            resolved.sizes(&resolved.where_wall(|wall| wall.across() == axis))
+        }
+    };
     let largest = if proof.rulebook().pull.straight_of == StraightOf::AllOnWalls {
         proof.sum(&STRAIGHT, &sizes)
     } else {
@@ -76,33 +73,31 @@ fn straight(
     let multiple = proof.rulebook().pull.straight;
     let multiple = proof.stated(&multiple);
     let mut length = proof.product(&STRAIGHT, multiple, largest, None);
-    if let Some(others) = others_in_row(proof, entered, &places) {
+    if let Some(others) = others_in_row(proof, resolved, &pulled) {
         length = proof.sum(&STRAIGHT, &[length, others]);
     }
-    Some(requirement(&STRAIGHT, None, None, length, entered, &places))
+    Some(resolved.requirement(&STRAIGHT, (None, None), length, &pulled))
 }
 
-/// What a local amendment adds to a straight pull: so many times the other raceways of the row that has most of them.
+/// What a local amendment adds to a straight pull: a multiple of the other raceways of the row that has most of them.
 /// The code itself adds nothing.
-fn others_in_row(proof: &mut Derivation, entered: &[Entered<'_>], straight: &[usize]) -> Option<Figure> {
+fn others_in_row(proof: &mut Derivation, resolved: &Resolved<'_>, pulled: &[usize]) -> Option<Figure> {
     let figure = proof.rulebook().pull.straight_others;
     if proof.rulebook().value(&figure, proof.units()).0 == Decimal::ZERO {
         return None;
     }
-    let mut sums = Vec::new();
     let mut walls: Vec<Wall> =
-        straight.iter().filter_map(|place| Some(entered.get(*place)?.wall())).collect();
+        pulled.iter().filter_map(|position| Some(resolved.entries.get(*position)?.wall)).collect();
     walls.dedup();
+    let mut sums = Vec::new();
     for wall in walls {
-        for row in rows::of_wall(proof, entered, wall) {
-            if !row.entries.iter().any(|place| straight.contains(place)) {
+        for row in rows::of_wall(proof, resolved, wall) {
+            if !row.entries.iter().any(|position| pulled.contains(position)) {
                 continue;
             }
-            let mut sizes = sizes_of(entered, &row.entries);
-            if let Some(largest) = sizes.iter().map(|size| size.value).max()
-                && let Some(place) = sizes.iter().position(|size| size.value == largest)
-            {
-                sizes.remove(place);
+            let mut sizes = resolved.sizes(&row.entries);
+            if let Some(largest) = sizes.iter().map(|size| size.value).max() {
+                remove_one(&mut sizes, largest);
             }
             if !sizes.is_empty() {
                 sums.push(proof.sum(&STRAIGHT, &sizes));
@@ -114,41 +109,42 @@ fn others_in_row(proof: &mut Derivation, entered: &[Entered<'_>], straight: &[us
     Some(proof.product(&STRAIGHT, times, most, None))
 }
 
+fn remove_one(sizes: &mut Vec<Figure>, value: Decimal) {
+    if let Some(position) = sizes.iter().position(|size| size.value == value) {
+        sizes.remove(position);
+    }
+}
+
 /// The angle rule for each row of a wall that has an angle pull, a U pull or a splice.
 fn angles(
     proof: &mut Derivation,
-    entered: &[Entered<'_>],
-    joined: &[Joined],
+    resolved: &Resolved<'_>,
     wall: Wall,
     cover: Cover,
 ) -> Vec<LengthRequirement> {
-    let angled = |place: usize| joined.iter().any(|joined| joined.angle && joined.between.contains(&place));
-    if !(0..entered.len())
-        .any(|place| entered.get(place).is_some_and(|entry| entry.wall() == wall) && angled(place))
-    {
+    let angled =
+        |position: usize| resolved.pulls.iter().any(|pull| pull.angle && pull.ends.contains(&position));
+    if !resolved.on(wall).into_iter().any(angled) {
         return Vec::new();
     }
     let removable = wall == Wall::Back && is_removable(proof, cover);
     let mut requirements = Vec::new();
-    for row in rows::of_wall(proof, entered, wall) {
-        let Row { number, entries } = row;
-        let turning: Vec<usize> = entries.iter().copied().filter(|place| angled(*place)).collect();
+    for Row { number, entries } in rows::of_wall(proof, resolved, wall) {
+        let turning: Vec<usize> = entries.iter().copied().filter(|position| angled(*position)).collect();
         if turning.is_empty() {
-            let at = entries.first().and_then(|place| entered.get(*place)).map(|entry| entry.at);
+            let at = entries.first().and_then(|first| resolved.entries.get(*first)).map(|entry| entry.at);
             proof.does_not_apply(&ANGLE, "row-only-straight", at);
             continue;
         }
-        let counted = if turning.len() == entries.len() {
-            entries
+        let all_turn = turning.len() == entries.len();
+        let counted = if !all_turn && proof.reading::<AngleSum>() == AngleSum::AngleOnly {
+            turning.clone()
         } else {
-            match proof.reading::<AngleSum>() {
-                AngleSum::AllInRow => entries,
-                AngleSum::AngleOnly => turning.clone(),
-            }
+            entries
         };
-        let pulled_to = pulled_to(proof, entered, joined, wall, &turning);
-        let Some(by_row) = row_length(proof, entered, &counted, &pulled_to) else { continue };
-        let bending = if removable { bending_space(proof, joined, &turning) } else { None };
+        let pulled_to = pulled_to(proof, resolved, wall, &turning);
+        let Some(by_row) = row_length(proof, resolved, &counted, &pulled_to) else { continue };
+        let bending = if removable { bending_space(proof, &resolved.pulls, &turning) } else { None };
         let (rule, length) = match bending {
             None => (&ANGLE, by_row),
             Some(bending) => {
@@ -156,12 +152,12 @@ fn angles(
                 (&REMOVABLE_COVER, least)
             }
         };
-        requirements.push(requirement(rule, Some(wall), number, length, entered, &counted));
+        requirements.push(resolved.requirement(rule, (Some(wall), number), length, &counted));
     }
     requirements
 }
 
-/// What the rows of a wall come to: each by itself, as the code has it.
+/// The requirements of the rows of a wall: each by itself, as the code has it, or added where the rulebook says so.
 fn of_rows(proof: &mut Derivation, rows: Vec<LengthRequirement>) -> Vec<LengthRequirement> {
     let Some(first) = rows.first().filter(|_| proof.rulebook().pull.angle_rows == AngleRows::Added) else {
         return rows;
@@ -172,45 +168,30 @@ fn of_rows(proof: &mut Derivation, rows: Vec<LengthRequirement>) -> Vec<LengthRe
 }
 
 /// The entries on other walls that a row pulls to, where the rulebook adds those; the code does not.
-fn pulled_to(
-    proof: &Derivation,
-    entered: &[Entered<'_>],
-    joined: &[Joined],
-    wall: Wall,
-    row: &[usize],
-) -> Vec<usize> {
+fn pulled_to(proof: &Derivation, resolved: &Resolved<'_>, wall: Wall, row: &[usize]) -> Vec<usize> {
     if proof.rulebook().pull.angle_adds != AngleAdds::OtherWallsToo {
         return Vec::new();
     }
-    let of_row = joined.iter().filter(|joined| joined.between.iter().any(|place| row.contains(place)));
-    let mut other: Vec<usize> = of_row
-        .flat_map(|joined| joined.between)
-        .filter(|place| entered.get(*place).is_some_and(|entry| entry.wall() != wall))
-        .collect();
-    other.sort_unstable();
-    other.dedup();
-    other
+    resolved.ends(|pull| pull.ends_at_any(row), |entry| entry.wall != wall)
 }
 
-/// So many times the largest raceway of the row, and all the others once.
+/// A multiple of the largest raceway of the row, and all the others once.
 fn row_length(
     proof: &mut Derivation,
-    entered: &[Entered<'_>],
+    resolved: &Resolved<'_>,
     row: &[usize],
     pulled_to: &[usize],
 ) -> Option<Figure> {
-    let mut sizes = sizes_of(entered, row);
+    let mut sizes = resolved.sizes(row);
     let largest = proof.largest(&ANGLE, &sizes)?;
     let multiple = proof.rulebook().pull.angle;
     let multiple = proof.stated(&multiple);
     let length = proof.product(&ANGLE, multiple, largest, None);
     let adds = proof.rulebook().pull.angle_adds;
-    if adds != AngleAdds::LargestAgain
-        && let Some(place) = sizes.iter().position(|size| size.value == largest.value)
-    {
-        sizes.remove(place);
+    if adds != AngleAdds::LargestAgain {
+        remove_one(&mut sizes, largest.value);
     }
-    sizes.extend(sizes_of(entered, pulled_to));
+    sizes.extend(resolved.sizes(pulled_to));
     if sizes.is_empty() || adds == AngleAdds::Nothing {
         return Some(length);
     }
@@ -221,14 +202,12 @@ fn row_length(
     Some(proof.sum(&ANGLE, &[length, others]))
 }
 
-/// The bending space of the largest conductor of the entries; `None` where one of them has no known conductor.
-fn bending_space(proof: &mut Derivation, joined: &[Joined], entries: &[usize]) -> Option<Figure> {
+/// The bending space of the largest conductor that turns at some entries; `None` where a pull there has no known
+/// conductor.
+fn bending_space(proof: &mut Derivation, pulls: &[ResolvedPull], turning: &[usize]) -> Option<Figure> {
     let mut spaces: Vec<Figure> = Vec::new();
     let mut seen = Vec::new();
-    let pulls = joined
-        .iter()
-        .filter(|joined| joined.angle && joined.between.iter().any(|place| entries.contains(place)));
-    for pull in pulls {
+    for pull in pulls.iter().filter(|pull| pull.angle && pull.ends_at_any(turning)) {
         let (size, stranding) = pull.largest?;
         if seen.contains(&(size, stranding)) {
             continue;
@@ -255,32 +234,14 @@ pub fn is_removable(proof: &mut Derivation, cover: Cover) -> bool {
     removable
 }
 
-/// Says which entries could not be given a size: what they would add is missing from every sum of their row.
-fn unsized_entries(entered: &[Entered<'_>], findings: &mut Vec<Finding>) {
+/// Reports the entries without a size: what they would add is missing from every sum of their row.
+fn unsized_entries(resolved: &Resolved<'_>, findings: &mut Vec<Finding>) {
     let at: Vec<Pointer> =
-        entered.iter().filter(|entry| entry.size.is_none()).map(|entry| entry.at).collect();
+        resolved.entries.iter().filter(|entry| entry.size.is_none()).map(|entry| entry.at).collect();
     if !at.is_empty() {
         let mut finding = Finding::new(&CABLES, Status::NotDetermined, "finding-entry-without-size");
         finding.supply = at.iter().map(|at| at.member(&"/raceway")).collect();
         finding.at = at;
         findings.push(finding);
     }
-}
-
-fn sizes_of(entered: &[Entered<'_>], places: &[usize]) -> Vec<Figure> {
-    places.iter().filter_map(|place| entered.get(*place)?.size).collect()
-}
-
-/// A requirement that does not yet know whether it governs.
-pub fn requirement(
-    rule: &'static Rule,
-    wall: Option<Wall>,
-    row: Option<u32>,
-    length: Figure,
-    entered: &[Entered<'_>],
-    places: &[usize],
-) -> LengthRequirement {
-    let entries =
-        places.iter().filter_map(|place| entered.get(*place)).map(|entry| entry.id().to_owned()).collect();
-    LengthRequirement { rule, wall, row, length, governs: false, entries }
 }

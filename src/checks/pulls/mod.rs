@@ -1,24 +1,28 @@
 //! What pull boxes and conduit bodies share: pulls between walls, the lengths that the rules require of them, and the
 //! distances between their entries.
 //!
-//! Nothing here knows either request. Each check reads its own into entries and pulls: [`entry`] is what an entry counts
-//! as, [`pull`] what each pull is by the walls of its entries, [`lengths`] what the rules require of each direction, and
-//! [`distances`] how far apart entries must be.
+//! Neither request is known here. Each check resolves its own entries ([`entry`]) and pulls ([`pull`]); from these,
+//! [`Resolved`], follow the length that each direction requires ([`lengths`]), how far apart entries must be
+//! ([`distances`]), and whether given dimensions are enough ([`comparison`]).
 
-pub mod conductor_group;
+pub mod comparison;
+mod conductor_group;
 pub mod distances;
 pub mod entry;
 pub mod lengths;
-pub mod marking;
-pub mod outcome;
+mod marking;
+mod outcome;
 pub mod pull;
-pub mod rows;
-pub mod wall;
+mod resolved;
+mod rows;
+mod wall;
 
 pub use conductor_group::ConductorGroup;
 pub use marking::Marking;
-pub use outcome::{AxisSize, EntryDistanceOf, LengthRequirement, PullKind, PullKindOf};
-pub use wall::{Axis, Cover, EntryPosition, Wall};
+pub use outcome::{AxisSize, EntryDistanceOf, LengthRequirement, PullKindOf};
+pub use pull::PullKind;
+pub use resolved::{AxisRequirement, Resolved};
+pub use wall::{Axis, Cover, EntryPosition, PerAxis, Wall};
 
 #[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde calls")]
 pub fn is_false(flag: &bool) -> bool {

@@ -1,5 +1,6 @@
 //! What is answered about pulls: the lengths that they require, and how far apart their entries must be.
 
+use super::pull::PullKind;
 use super::wall::Wall;
 use crate::derivation::{Figure, Pointer};
 use crate::rulebook::Rule;
@@ -51,18 +52,6 @@ pub struct LengthRequirement {
     pub governs: bool,
     /// The entries that are counted.
     pub entries: Vec<String>,
-}
-
-/// What a pull is between two of its entries.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum PullKind {
-    /// Between opposite walls.
-    Straight,
-    /// Between walls that meet.
-    Angle,
-    /// Back to the same wall.
-    U,
 }
 
 /// A pull between two of its entries.

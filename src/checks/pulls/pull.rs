@@ -1,87 +1,114 @@
 //! What each pull is: straight, an angle or a U, by the walls of its entries, and whether it is sized by length.
 
-use super::entry::Entered;
-use super::outcome::PullKind;
+use super::entry::ResolvedEntry;
 use super::wall::Wall;
-use crate::checks::pull_box::request::{CableEntry, PullBoxRequest};
-use crate::checks::pull_box::section::{Chamber, Joining};
-use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Pointer};
 use crate::rulebook::pull::APPLIES;
 use crate::rulebook::reading::{OffsetEntries, StraightSplice};
 use crate::tables::wire_bending_space::Stranding;
 use crate::trade::ConductorSize;
+use serde::Serialize;
+use utoipa::ToSchema;
+
+/// What a pull is between two of its entries.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum PullKind {
+    /// Between opposite walls.
+    Straight,
+    /// Between walls that meet.
+    Angle,
+    /// Back to the same wall.
+    U,
+}
+
+impl PullKind {
+    fn between(first: Wall, other: Wall) -> Self {
+        if first == other {
+            Self::U
+        } else if first.opposite() == Some(other) {
+            Self::Straight
+        } else {
+            Self::Angle
+        }
+    }
+}
+
+/// A pull of a request, with the positions of its entries among those of the section.
+pub struct RequestedPull {
+    /// Its index in the request.
+    pub index: usize,
+    /// The entry that holds all its conductors.
+    pub first: usize,
+    pub others: Vec<usize>,
+    pub largest_conductor: Option<ConductorSize>,
+    /// Whether that conductor is required to be insulated.
+    pub insulated: bool,
+    pub spliced: bool,
+    /// Whether its entries, on opposite walls, are out of line.
+    pub offset: bool,
+    pub stranding: Stranding,
+}
 
 /// A pull between two of its entries.
-pub struct Joined {
-    /// The place of the pull in the request.
-    pub pull: usize,
-    /// The places of the two entries in the chamber.
-    pub between: [usize; 2],
+pub struct ResolvedPull {
+    /// The index of the pull in the request.
+    pub index: usize,
+    /// The positions of the two entries.
+    pub ends: [usize; 2],
     pub kind: PullKind,
-    /// Whether its conductors make a pull box of the box.
+    /// Whether it is sized by length, which makes a pull box of the box.
     pub large: bool,
     pub spliced: bool,
-    /// Whether the straight rule asks for it.
+    /// Whether the straight rule applies to it.
     pub straight: bool,
-    /// Whether the angle rule asks for it.
+    /// Whether the angle rule applies to it.
     pub angle: bool,
     /// The largest conductor, where known, and how it bends.
     pub largest: Option<(ConductorSize, Stranding)>,
 }
 
-impl Joined {
+impl ResolvedPull {
     pub fn at(&self) -> Pointer {
-        Pointer::of(&"/pulls/#", self.pull)
+        Pointer::of(&"/pulls/#", self.index)
+    }
+
+    /// Whether it ends at one of some entries.
+    pub fn ends_at_any(&self, positions: &[usize]) -> bool {
+        self.ends.iter().any(|end| positions.contains(end))
     }
 }
 
-/// What the walls of two entries make of a pull.
-pub fn kind(first: Wall, other: Wall) -> PullKind {
-    if first == other {
-        PullKind::U
-    } else if first.opposite() == Some(other) {
-        PullKind::Straight
-    } else {
-        PullKind::Angle
-    }
-}
-
-/// The pulls of a chamber, entry by entry that they join, and which of them are not sized by length.
-pub fn all(
+/// Resolves every pull between its first entry and each of the others. Over 1000 V every pull is sized by length, and a
+/// splice changes nothing.
+pub fn resolve(
     proof: &mut Derivation,
-    request: &PullBoxRequest,
-    chamber: &Chamber<'_>,
-    entered: &[Entered<'_>],
-) -> (Vec<Joined>, Vec<Pointer>) {
-    let mut joined = Vec::with_capacity(chamber.pulls.len());
-    let mut small: Vec<Pointer> = Vec::new();
-    for Joining { pull, first, others } in &chamber.pulls {
-        let (Some(asked), Some(from)) = (request.pulls.get(*pull), entered.get(*first)) else { continue };
-        let ends = || others.iter().filter_map(|other| entered.get(*other)).chain([from]);
-        let in_cables = ends().filter_map(|entry| entry.entry.cable.as_ref()).filter_map(CableEntry::largest);
-        let by_cable = in_cables.max();
-        let largest = asked.largest_conductor.max(by_cable);
+    entries: &[ResolvedEntry<'_>],
+    pulls: &[RequestedPull],
+    over_1000_volts: bool,
+) -> Vec<ResolvedPull> {
+    let mut resolved = Vec::with_capacity(pulls.len());
+    for pull in pulls {
+        let Some(from) = entries.get(pull.first) else { continue };
+        let ends = pull.others.iter().filter_map(|other| entries.get(*other)).chain([from]);
+        let in_cable = ends.filter_map(|entry| entry.cable_conductor).max();
+        let largest = pull.largest_conductor.max(in_cable);
         let least = Some(proof.rulebook().pull.applies_from);
-        let insulated = asked.insulated && asked.largest_conductor >= least;
-        let large = request.over_1000_volts || insulated || by_cable >= least;
-        let at = Pointer::of(&"/pulls/#", *pull);
+        let insulated = pull.insulated && pull.largest_conductor >= least;
+        let large = over_1000_volts || insulated || in_cable >= least;
         if !large {
-            let because =
+            let reason =
                 if largest >= Some(ConductorSize::AWG_4) { "not-insulated" } else { "smaller-than-4-awg" };
-            proof.does_not_apply(&APPLIES, because, Some(at));
-            small.push(at);
+            proof.does_not_apply(&APPLIES, reason, Some(Pointer::of(&"/pulls/#", pull.index)));
         }
-        let stranding = if asked.compact_aa8000 { Stranding::CompactAa8000 } else { Stranding::Plain };
-        for other in others {
-            let Some(to) = entered.get(*other) else { continue };
-            let kind = kind(from.wall(), to.wall());
-            let spliced = asked.spliced && !request.over_1000_volts;
+        let spliced = pull.spliced && !over_1000_volts;
+        for other in &pull.others {
+            let Some(to) = entries.get(*other) else { continue };
+            let kind = PullKind::between(from.wall, to.wall);
             let (straight, angle) = match (kind, spliced) {
                 _ if !large => (false, false),
                 (PullKind::Straight, false) => {
-                    let both =
-                        asked.offset && proof.reading::<OffsetEntries>() == OffsetEntries::LargerOfBoth;
+                    let both = pull.offset && proof.reading::<OffsetEntries>() == OffsetEntries::LargerOfBoth;
                     (true, both)
                 }
                 (PullKind::Straight, true) => {
@@ -89,26 +116,17 @@ pub fn all(
                 }
                 (PullKind::Angle | PullKind::U, _) => (false, true),
             };
-            joined.push(Joined {
-                pull: *pull,
-                between: [*first, *other],
+            resolved.push(ResolvedPull {
+                index: pull.index,
+                ends: [pull.first, *other],
                 kind,
                 large,
                 spliced,
                 straight,
                 angle,
-                largest: largest.map(|size| (size, stranding)),
+                largest: largest.map(|size| (size, pull.stranding)),
             });
         }
     }
-    (joined, small)
-}
-
-/// The finding that sends pulls to the outlet-box check; it leaves the answer open where no pull is sized by length.
-pub fn by_volume(joined: &[Joined], small: Vec<Pointer>) -> Option<Finding> {
-    let all = joined.iter().all(|joined| !joined.large);
-    let status = if all { Status::NotDetermined } else { Status::Advisory };
-    let mut finding = Finding::new(&APPLIES, status, "finding-sized-by-volume");
-    finding.at = small;
-    (!finding.at.is_empty()).then_some(finding)
+    resolved
 }

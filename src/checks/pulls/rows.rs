@@ -1,6 +1,6 @@
 //! Which entries are in one row of a wall.
 
-use super::entry::Entered;
+use super::resolved::Resolved;
 use super::wall::Wall;
 use crate::derivation::Derivation;
 use crate::quantity::Length;
@@ -8,59 +8,60 @@ use crate::rulebook::pull::AngleRows;
 use crate::rulebook::reading::BackWallRow;
 use std::collections::BTreeMap;
 
-/// The entries of one row, by their places in the chamber.
+/// One row of a wall.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Row {
     /// The declared number.
     pub number: Option<u32>,
+    /// The positions of its entries.
     pub entries: Vec<usize>,
 }
 
 /// The rows of a wall: as declared, and on the back by position where none is declared.
-pub fn of_wall(proof: &mut Derivation, entered: &[Entered<'_>], wall: Wall) -> Vec<Row> {
+pub fn of_wall(proof: &mut Derivation, resolved: &Resolved<'_>, wall: Wall) -> Vec<Row> {
+    let of_wall = resolved.on(wall);
     if proof.rulebook().pull.angle_rows == AngleRows::AsOne {
-        let of_wall = entered.iter().enumerate().filter(|(_, entry)| entry.wall() == wall);
-        let entries: Vec<usize> = of_wall.map(|(place, _)| place).collect();
-        return if entries.is_empty() { Vec::new() } else { vec![Row { number: None, entries }] };
+        return undivided(of_wall);
     }
     let mut declared: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
-    let mut open: Vec<usize> = Vec::new();
-    for (place, entry) in entered.iter().enumerate().filter(|(_, entry)| entry.wall() == wall) {
-        match entry.declared_row() {
-            Some(number) => declared.entry(number).or_default().push(place),
-            None => open.push(place),
+    let mut undeclared: Vec<usize> = Vec::new();
+    for position in of_wall {
+        match resolved.entries.get(position).and_then(|entry| entry.row) {
+            Some(number) => declared.entry(number).or_default().push(position),
+            None => undeclared.push(position),
         }
     }
     let mut rows: Vec<Row> =
         declared.into_iter().map(|(number, entries)| Row { number: Some(number), entries }).collect();
-    rows.extend(undeclared(proof, entered, open));
+    rows.extend(by_position(proof, resolved, undeclared));
     rows
 }
 
-/// Rows of entries on the back for which none is declared.
-fn undeclared(proof: &mut Derivation, entered: &[Entered<'_>], open: Vec<usize>) -> Vec<Row> {
-    let one = |entries: Vec<usize>| Row { number: None, entries };
-    let position = |place: &usize| {
-        let position = entered.get(*place)?.entry.position?;
-        Some((position.from_left?, position.from_bottom?))
+fn undivided(entries: Vec<usize>) -> Vec<Row> {
+    if entries.is_empty() { Vec::new() } else { vec![Row { number: None, entries }] }
+}
+
+/// The rows of entries on the back for which none is declared.
+fn by_position(proof: &mut Derivation, resolved: &Resolved<'_>, entries: Vec<usize>) -> Vec<Row> {
+    let centre = |position: &usize| {
+        let centre = resolved.entries.get(*position)?.position?;
+        Some((centre.from_left?, centre.from_bottom?))
     };
-    let places: Option<Vec<(Length, Length)>> = open.iter().map(position).collect();
-    let Some(places) = places.filter(|places| places.len() > 1) else {
-        return if open.is_empty() { Vec::new() } else { vec![one(open)] };
-    };
-    let in_line = |along: fn(&(Length, Length)) -> Length| {
+    let centres: Option<Vec<(Length, Length)>> = entries.iter().map(centre).collect();
+    let Some(centres) = centres.filter(|centres| centres.len() > 1) else { return undivided(entries) };
+    let aligned = |along: fn(&(Length, Length)) -> Length| {
         let mut lines: BTreeMap<Length, Vec<usize>> = BTreeMap::new();
-        for (place, centre) in open.iter().zip(&places) {
-            lines.entry(along(centre)).or_default().push(*place);
+        for (position, centre) in entries.iter().zip(&centres) {
+            lines.entry(along(centre)).or_default().push(*position);
         }
-        lines.into_values().map(one).collect::<Vec<Row>>()
+        lines.into_values().map(|entries| Row { number: None, entries }).collect::<Vec<Row>>()
     };
-    let horizontal = in_line(|(_, from_bottom)| *from_bottom);
-    let vertical = in_line(|(from_left, _)| *from_left);
+    let horizontal = aligned(|(_, from_bottom)| *from_bottom);
+    let vertical = aligned(|(from_left, _)| *from_left);
     match proof.reading::<BackWallRow>() {
         BackWallRow::EitherWay => horizontal.into_iter().chain(vertical).collect(),
         BackWallRow::Horizontal => horizontal,
         BackWallRow::Vertical => vertical,
-        BackWallRow::OneRow => vec![one(open)],
+        BackWallRow::OneRow => undivided(entries),
     }
 }

@@ -4,6 +4,7 @@ use crate::checks::present;
 use crate::derivation::Pattern;
 use crate::quantity::Length;
 use serde::{Deserialize, Serialize};
+use std::ops::{Index, IndexMut};
 use utoipa::ToSchema;
 
 /// A wall of the box, looking at the open cover.
@@ -53,6 +54,17 @@ pub struct EntryPosition {
     pub from_back: Option<Length>,
 }
 
+impl EntryPosition {
+    /// The measure along a direction, and the member that holds it.
+    pub(crate) fn along(&self, axis: Axis) -> (Option<Length>, Pattern) {
+        match axis {
+            Axis::Width => (self.from_left, &"/position/from_left"),
+            Axis::Height => (self.from_bottom, &"/position/from_bottom"),
+            Axis::Depth => (self.from_back, &"/position/from_back"),
+        }
+    }
+}
+
 /// A direction of the box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Axis {
@@ -82,6 +94,46 @@ impl Axis {
             Self::Width => &"/width",
             Self::Height => &"/height",
             Self::Depth => &"/depth",
+        }
+    }
+}
+
+/// One value for each direction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PerAxis<T> {
+    /// For the width.
+    pub width: T,
+    /// For the height.
+    pub height: T,
+    /// For the depth.
+    pub depth: T,
+}
+
+impl<T> PerAxis<T> {
+    /// Makes the three, in that order.
+    pub fn new(mut of: impl FnMut(Axis) -> T) -> Self {
+        Self { width: of(Axis::Width), height: of(Axis::Height), depth: of(Axis::Depth) }
+    }
+}
+
+impl<T> Index<Axis> for PerAxis<T> {
+    type Output = T;
+
+    fn index(&self, axis: Axis) -> &T {
+        match axis {
+            Axis::Width => &self.width,
+            Axis::Height => &self.height,
+            Axis::Depth => &self.depth,
+        }
+    }
+}
+
+impl<T> IndexMut<Axis> for PerAxis<T> {
+    fn index_mut(&mut self, axis: Axis) -> &mut T {
+        match axis {
+            Axis::Width => &mut self.width,
+            Axis::Height => &mut self.height,
+            Axis::Depth => &mut self.depth,
         }
     }
 }
@@ -118,7 +170,7 @@ impl Wall {
         }
     }
 
-    /// Whether places are measured from this wall, and not from the one across.
+    /// Whether positions are measured from this wall, and not from the one across.
     pub(crate) const fn is_origin(self) -> bool {
         matches!(self, Self::Left | Self::Bottom | Self::Back)
     }

@@ -153,11 +153,7 @@ fn side(size: &SectionSize, axis: Axis, which: Which<'_>) -> Side {
     let minimum = of_axis.minimum;
     let figure = match which {
         Which::Given => of_axis.given,
-        Which::LaidOut(layout) => Some(match axis {
-            Axis::Width => layout.width,
-            Axis::Height => layout.height,
-            Axis::Depth => layout.depth,
-        }),
+        Which::LaidOut(layout) => Some(layout.side(axis)),
         Which::Least => None,
     };
     let margin =
@@ -191,7 +187,7 @@ fn standing<'a>(facts: &Facts<'a>, size: &SectionSize, which: Which<'a>) -> Vec<
         .map(|(index, entry)| {
             let measure = |axis: Axis| {
                 let amount = match which {
-                    Which::LaidOut(_) => laid_out(places.get(entry.id.as_str())?, axis),
+                    Which::LaidOut(_) => places.get(entry.id.as_str())?.along(axis).map(Amount::of),
                     Which::Given | Which::Least => facts.at(position(index, axis)),
                 };
                 Some((axis, amount?))
@@ -227,15 +223,6 @@ fn position(index: usize, axis: Axis) -> Pointer {
         Axis::Height => &"/position/from_bottom",
         Axis::Depth => &"/position/from_back",
     })
-}
-
-fn laid_out(place: &EntryPlace, axis: Axis) -> Option<Amount> {
-    let figure = match axis {
-        Axis::Width => place.from_left,
-        Axis::Height => place.from_bottom,
-        Axis::Depth => place.from_back,
-    };
-    figure.map(|figure| Amount(figure.value, figure.unit))
 }
 
 /// The places of entries by their ids.

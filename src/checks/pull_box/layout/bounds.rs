@@ -1,83 +1,66 @@
-//! Below which width, height and depth no places can be: simple sums, each a step of the proof.
+//! Lower bounds of width, height and depth: simple sums below which no layout can be, each a step of the proof.
 
-use super::Asked;
+use super::clearances::Clearances;
 use crate::checks::pull_box::outcome::SectionSize;
-use crate::checks::pulls::Axis;
-use crate::checks::pulls::Wall;
-use crate::checks::pulls::distances::Apart;
-use crate::checks::pulls::entry::Entered;
+use crate::checks::pulls::distances::MinDistance;
+use crate::checks::pulls::entry::ResolvedEntry;
+use crate::checks::pulls::{PerAxis, Wall};
 use crate::derivation::{Derivation, Figure};
 use crate::rulebook::pull::PLACEMENT;
 use std::collections::BTreeMap;
 
-/// The least length of each direction.
+/// The lower bound of each direction.
 pub(super) struct Bounds {
-    along: [Option<Figure>; 3],
+    pub least: PerAxis<Option<Figure>>,
     /// Whether every one of them is a length that no box can be below.
     pub strict: bool,
 }
 
-impl Bounds {
-    pub fn of(&self, axis: Axis) -> Option<Figure> {
-        self.along[axis as usize]
-    }
-}
-
-/// What the rules ask, what each row takes from end to end, what all rows of a wall take beside one another, and what
-/// two entries of one row take that must stand apart.
+/// What the rules require, what each row takes from end to end, what all rows of a wall take beside one another, and what
+/// two entries of one row take that must be apart.
 pub(super) fn of(
     proof: &mut Derivation,
-    entered: &[Entered<'_>],
-    apart: &[Apart],
+    entries: &[ResolvedEntry<'_>],
+    required: &[MinDistance],
     size: &SectionSize,
-    asked: &Asked,
+    clearances: &Clearances,
     centres: bool,
 ) -> Bounds {
-    let mut needed: [Vec<Figure>; 3] = [Vec::new(), Vec::new(), Vec::new()];
-    for (axis, minimum) in [
-        (Axis::Width, size.width.minimum),
-        (Axis::Height, size.height.minimum),
-        (Axis::Depth, size.depth.minimum),
-    ] {
-        needed[axis as usize].extend(minimum);
-    }
+    let mut needed: PerAxis<Vec<Figure>> = PerAxis::new(|axis| size.side(axis).minimum.into_iter().collect());
     for wall in Wall::ALL {
         let [along, across] = wall.plane();
         let mut rows: BTreeMap<u32, Vec<Figure>> = BTreeMap::new();
-        for entry in entered.iter().filter(|entry| entry.wall() == wall) {
-            match (entry.declared_row(), entry.diameter) {
+        for entry in entries.iter().filter(|entry| entry.wall == wall) {
+            match (entry.row, entry.diameter) {
                 (Some(row), Some(diameter)) => rows.entry(row).or_default().push(diameter),
                 (None, Some(diameter)) => {
-                    let length = end_to_end(proof, &[diameter], asked);
-                    needed[along as usize].push(length);
-                    needed[across as usize].push(length);
+                    let length = end_to_end(proof, &[diameter], clearances);
+                    needed[along].push(length);
+                    needed[across].push(length);
                 }
                 (_, None) => {}
             }
         }
         let mut widest = Vec::with_capacity(rows.len());
         for row in rows.values() {
-            needed[along as usize].push(end_to_end(proof, row, asked));
+            needed[along].push(end_to_end(proof, row, clearances));
             widest.extend(proof.largest(&PLACEMENT, row));
         }
         if !widest.is_empty() {
-            needed[across as usize].push(end_to_end(proof, &widest, asked));
+            needed[across].push(end_to_end(proof, &widest, clearances));
         }
     }
     let mut strict = true;
-    for apart in apart {
-        let [Some(one), Some(other)] = apart.between.map(|place| entered.get(place)) else { continue };
-        if one.wall().opposite() == Some(other.wall()) {
+    for distance in required {
+        let [Some(one), Some(other)] = distance.ends.map(|end| entries.get(end)) else { continue };
+        if one.wall.opposite() == Some(other.wall) {
             // the sums keep opposite entries apart already, unless they were amended
-            let across = &mut needed[one.wall().across() as usize];
-            strict &= across.iter().any(|length| length.value >= apart.required.value);
-            across.push(apart.required);
+            let across = &mut needed[one.wall.across()];
+            strict &= across.iter().any(|length| length.value >= distance.required.value);
+            across.push(distance.required);
             continue;
         }
-        if one.wall() != other.wall()
-            || one.declared_row().is_none()
-            || one.declared_row() != other.declared_row()
-        {
+        if one.wall != other.wall || one.row.is_none() || one.row != other.row {
             continue;
         }
         let (Some(first), Some(second)) = (one.diameter, other.diameter) else { continue };
@@ -87,20 +70,20 @@ pub(super) fn of(
             let half = proof.stated(&half);
             edges = proof.product(&PLACEMENT, half, edges, None);
         }
-        let mut parts = vec![apart.required, edges];
-        parts.extend(asked.to_wall.into_iter().flat_map(|clearance| [clearance, clearance]));
-        let [along, _] = one.wall().plane();
-        needed[along as usize].push(proof.sum(&PLACEMENT, &parts));
+        let mut parts = vec![distance.required, edges];
+        parts.extend(clearances.at_both_ends());
+        let [along, _] = one.wall.plane();
+        needed[along].push(proof.sum(&PLACEMENT, &parts));
     }
-    Bounds { along: needed.map(|lengths| proof.largest(&PLACEMENT, &lengths)), strict }
+    Bounds { least: PerAxis::new(|axis| proof.largest(&PLACEMENT, &needed[axis])), strict }
 }
 
-/// The diameters of things in line, with the clearance between them and at both ends.
-fn end_to_end(proof: &mut Derivation, diameters: &[Figure], asked: &Asked) -> Figure {
+/// The diameters of entries in line, with the clearance between them and at both ends.
+fn end_to_end(proof: &mut Derivation, diameters: &[Figure], clearances: &Clearances) -> Figure {
     let mut parts = diameters.to_vec();
-    if let (Some(between), more @ 1..) = (asked.between, diameters.len().saturating_sub(1)) {
+    if let (Some(between), more @ 1..) = (clearances.between, diameters.len().saturating_sub(1)) {
         parts.extend(std::iter::repeat_n(between, more));
     }
-    parts.extend(asked.to_wall.into_iter().flat_map(|clearance| [clearance, clearance]));
+    parts.extend(clearances.at_both_ends());
     proof.sum(&PLACEMENT, &parts)
 }

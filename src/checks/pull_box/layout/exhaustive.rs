@@ -3,8 +3,8 @@
 //! What counts as a place is written here a second time, directly from the geometry and without the machinery of the
 //! search: every centre is tried in every grid point.
 
-use super::narrowing::Box3;
-use super::problem::{Pair, Placeable, Problem, Room};
+use super::problem::{Pair, Placeable, Problem, Spacing};
+use super::propagation::Dimensions;
 use super::smallest::{Smallest, smallest};
 use crate::checks::pulls::Axis;
 use crate::checks::pulls::Wall;
@@ -13,7 +13,7 @@ use proptest::prelude::*;
 /// A centre as width, height and depth, whatever the wall.
 type Point = [i64; 3];
 
-fn coordinates(wall: Wall, along: i64, across: i64, sides: Box3) -> Point {
+fn coordinates(wall: Wall, along: i64, across: i64, sides: Dimensions) -> Point {
     match wall {
         Wall::Left => [0, along, across],
         Wall::Right => [sides.width, along, across],
@@ -27,7 +27,7 @@ fn square(length: i64) -> i64 {
     length * length
 }
 
-/// Whether two entries with centres in a box are as far apart as is asked between their edges, or their centres.
+/// Whether two entries with centres in a box are as far apart as is required between their edges, or their centres.
 fn far_enough(
     (one, first): (&Placeable, Point),
     (other, second): (&Placeable, Point),
@@ -56,8 +56,8 @@ fn far_enough(
 struct Case<'a> {
     entries: &'a [Placeable],
     pairs: &'a [Pair],
-    room: Room,
-    sides: Box3,
+    spacing: Spacing,
+    sides: Dimensions,
 }
 
 impl Case<'_> {
@@ -68,14 +68,14 @@ impl Case<'_> {
         placed.iter().enumerate().all(|(earlier, there)| {
             let other = &self.entries[earlier];
             let second = coordinates(other.wall, there.0, there.1, self.sides);
-            let pair = self.pairs.iter().find(|pair| pair.between == [earlier, index]);
+            let pair = self.pairs.iter().find(|pair| pair.ends == [earlier, index]);
             let apart = pair.is_none_or(|pair| {
-                far_enough((other, second), (own, point), pair.required, self.room.centres)
+                far_enough((other, second), (own, point), pair.required, self.spacing.centres)
             });
             if own.wall != other.wall {
                 return apart;
             }
-            let clear = own.radius + other.radius + self.room.between;
+            let clear = own.radius + other.radius + self.spacing.between;
             let open = square(at.0 - there.0) + square(at.1 - there.1) >= square(clear);
             let rows = match (own.row, other.row) {
                 (Some(one), Some(two)) if one == two => at.1 == there.1,
@@ -84,7 +84,7 @@ impl Case<'_> {
                         let of_row = self.entries.iter().filter(|entry| entry.wall == own.wall);
                         of_row.filter(|entry| entry.row == Some(row)).map(|entry| entry.radius).max().unwrap()
                     };
-                    (at.1 - there.1).abs() >= widest(one) + widest(two) + self.room.between
+                    (at.1 - there.1).abs() >= widest(one) + widest(two) + self.spacing.between
                 }
                 _ => true,
             };
@@ -95,9 +95,9 @@ impl Case<'_> {
     fn has_places(&self, placed: &mut Vec<(i64, i64)>) -> bool {
         let Some(next) = self.entries.get(placed.len()) else { return true };
         let [along, across] = next.wall.plane();
-        let margin = next.radius + self.room.to_wall;
-        for first in margin..=self.sides.along(along) - margin {
-            for second in margin..=self.sides.along(across) - margin {
+        let margin = next.radius + self.spacing.to_wall;
+        for first in margin..=self.sides[along] - margin {
+            for second in margin..=self.sides[across] - margin {
                 if self.fits(placed, (first, second)) {
                     placed.push((first, second));
                     if self.has_places(placed) {
@@ -130,15 +130,15 @@ fn entry() -> impl Strategy<Value = Placeable> {
 }
 
 #[derive(Clone, Debug)]
-struct Asked {
+struct Generated {
     entries: Vec<Placeable>,
     pairs: Vec<Pair>,
-    room: Room,
+    spacing: Spacing,
     least: (i64, i64),
     spare_depth: i64,
 }
 
-fn asked() -> impl Strategy<Value = Asked> {
+fn generated() -> impl Strategy<Value = Generated> {
     let entries = prop::collection::vec(entry(), 2..=4);
     let clearances = (0..=1_i64, 0..=1_i64, any::<bool>());
     (entries, prop::collection::vec(prop::option::weighted(0.5, 2..=7_i64), 6), clearances, 0..=3_i64)
@@ -147,9 +147,9 @@ fn asked() -> impl Strategy<Value = Asked> {
             let all = (0..count).flat_map(|one| (one + 1..count).map(move |other| [one, other]));
             let mut least = (2, 2);
             let mut pairs = Vec::new();
-            for (between, required) in all.zip(required) {
+            for (ends, required) in all.zip(required) {
                 let Some(required) = required else { continue };
-                let (one, other): (&Placeable, &Placeable) = (&entries[between[0]], &entries[between[1]]);
+                let (one, other): (&Placeable, &Placeable) = (&entries[ends[0]], &entries[ends[1]]);
                 // between opposite walls the rules themselves make the box long enough
                 if one.wall.opposite() == Some(other.wall) {
                     match one.wall.across() {
@@ -157,16 +157,16 @@ fn asked() -> impl Strategy<Value = Asked> {
                         _ => least.1 = least.1.max(required),
                     }
                 }
-                pairs.push(Pair { between, required });
+                pairs.push(Pair { ends, required });
             }
-            Asked { entries, pairs, room: Room { between, to_wall, centres }, least, spare_depth }
+            Generated { entries, pairs, spacing: Spacing { between, to_wall, centres }, least, spare_depth }
         })
 }
 
 /// The depth that the rows of the side walls take, and some to spare.
-fn depth(asked: &Asked) -> i64 {
+fn depth(generated: &Generated) -> i64 {
     let of_wall = |wall: Wall| {
-        let rows: std::collections::BTreeMap<u32, i64> = asked
+        let rows: std::collections::BTreeMap<u32, i64> = generated
             .entries
             .iter()
             .filter(|entry| entry.wall == wall)
@@ -177,22 +177,22 @@ fn depth(asked: &Asked) -> i64 {
                     .or_insert(radius);
                 rows
             });
-        let gaps = (rows.len() as i64 - 1).max(0) * asked.room.between;
-        rows.values().map(|radius| 2 * radius).sum::<i64>() + gaps + 2 * asked.room.to_wall
+        let gaps = (rows.len() as i64 - 1).max(0) * generated.spacing.between;
+        rows.values().map(|radius| 2 * radius).sum::<i64>() + gaps + 2 * generated.spacing.to_wall
     };
     let sides = [Wall::Left, Wall::Right, Wall::Top, Wall::Bottom];
-    sides.into_iter().map(of_wall).max().unwrap_or(1).max(1) + asked.spare_depth
+    sides.into_iter().map(of_wall).max().unwrap_or(1).max(1) + generated.spare_depth
 }
 
-fn search(asked: &Asked) -> Smallest {
-    within(asked, 1_000_000_000).expect("a large box has places")
+fn search(generated: &Generated) -> Smallest {
+    within(generated, 1_000_000_000).expect("a large box has places")
 }
 
-fn within(asked: &Asked, work: u64) -> Option<Smallest> {
-    let problem = Problem::new(&asked.entries, &asked.pairs, asked.room);
-    let least = Box3 { width: asked.least.0, height: asked.least.1, depth: depth(asked) };
-    let reach = 2 * asked.entries.iter().map(|entry| 2 * entry.radius + 3).sum::<i64>()
-        + asked.pairs.iter().map(|pair| 2 * pair.required).sum::<i64>();
+fn within(generated: &Generated, work: u64) -> Option<Smallest> {
+    let problem = Problem::new(&generated.entries, &generated.pairs, generated.spacing);
+    let least = Dimensions { width: generated.least.0, height: generated.least.1, depth: depth(generated) };
+    let reach = 2 * generated.entries.iter().map(|entry| 2 * entry.radius + 3).sum::<i64>()
+        + generated.pairs.iter().map(|pair| 2 * pair.required).sum::<i64>();
     smallest(&problem, least, reach, 1, work)
 }
 
@@ -200,13 +200,13 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, cases: 150, ..ProptestConfig::default() })]
 
     #[test]
-    fn no_smaller_box_was_missed(asked in asked()) {
-        let found = search(&asked);
+    fn no_smaller_box_was_missed(generated in generated()) {
+        let found = search(&generated);
         prop_assert!(found.proven);
-        let Asked { entries, pairs, room, least, .. } = &asked;
+        let Generated { entries, pairs, spacing, least, .. } = &generated;
         let case = |width, height| {
-            let sides = Box3 { width, height, depth: found.sides.depth };
-            Case { entries, pairs, room: *room, sides }.has_places(&mut Vec::new())
+            let sides = Dimensions { width, height, depth: found.sides.depth };
+            Case { entries, pairs, spacing: *spacing, sides }.has_places(&mut Vec::new())
         };
         let (width, height) = (found.sides.width, found.sides.height);
         prop_assert!(case(width, height), "the box that was found has no places: {found:?}");
@@ -224,20 +224,20 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, cases: 300, ..ProptestConfig::default() })]
 
     #[test]
-    fn what_is_found_with_little_work_serves_and_is_called_smallest_only_if_it_is(asked in asked(), work in 8..2_000_u64) {
-        let Some(found) = within(&asked, work) else { return Ok(()) };
-        let Box3 { width, height, depth } = found.sides;
-        let problem = Problem::new(&asked.entries, &asked.pairs, asked.room);
+    fn what_is_found_with_little_work_serves_and_is_called_smallest_only_if_it_is(generated in generated(), work in 8..2_000_u64) {
+        let Some(found) = within(&generated, work) else { return Ok(()) };
+        let Dimensions { width, height, depth } = found.sides;
+        let problem = Problem::new(&generated.entries, &generated.pairs, generated.spacing);
         let placed: Vec<(i64, i64)> =
-            problem.of_entry.iter().map(|[along, across]| (found.places[*along], found.places[*across])).collect();
-        let case = Case { entries: &asked.entries, pairs: &asked.pairs, room: asked.room, sides: found.sides };
+            problem.of_entry.iter().map(|[along, across]| (found.values[*along], found.values[*across])).collect();
+        let case = Case { entries: &generated.entries, pairs: &generated.pairs, spacing: generated.spacing, sides: found.sides };
         for count in 0..placed.len() {
             prop_assert!(case.fits(&placed[..count], placed[count]));
         }
-        let best = search(&asked).sides;
+        let best = search(&generated).sides;
         prop_assert!((width + height, width) >= (best.width + best.height, best.width));
         if found.proven {
-            prop_assert_eq!(found.sides, Box3 { depth, ..best });
+            prop_assert_eq!(found.sides, Dimensions { depth, ..best });
         }
     }
 }
@@ -245,10 +245,10 @@ proptest! {
 #[test]
 fn the_example_of_a_u_pull_takes_the_distance_and_both_diameters() {
     let entry = |row| Placeable { wall: Wall::Left, row: Some(row), radius: 3 };
-    let room = Room { between: 0, to_wall: 0, centres: false };
-    let pairs = [Pair { between: [0, 1], required: 36 }];
-    let problem = Problem::new(&[entry(1), entry(1)], &pairs, room);
-    let found =
-        smallest(&problem, Box3 { width: 42, height: 6, depth: 6 }, 200, 1, 100_000).expect("a box serves");
+    let spacing = Spacing { between: 0, to_wall: 0, centres: false };
+    let pairs = [Pair { ends: [0, 1], required: 36 }];
+    let problem = Problem::new(&[entry(1), entry(1)], &pairs, spacing);
+    let found = smallest(&problem, Dimensions { width: 42, height: 6, depth: 6 }, 200, 1, 100_000)
+        .expect("a box serves");
     assert_eq!((found.sides.width, found.sides.height, found.proven), (42, 48, true));
 }

@@ -1,37 +1,36 @@
-//! What a layout must satisfy, as lengths that are to be found and conditions between them.
+//! The constraint problem of a layout: variables, which are lengths, and constraints between them.
 //!
-//! Lengths are whole numbers of billionths of the unit, so that nothing is rounded. Each entry has two of them, its
-//! centre along the two directions of its wall; entries of one row share the length that places the row.
+//! Lengths are whole numbers of billionths of the unit, so that nothing is rounded. Each entry has two variables, its
+//! centre along the two directions of its wall; entries of one row share the variable that positions the row.
 
-use crate::checks::pulls::Axis;
-use crate::checks::pulls::Wall;
-use crate::checks::pulls::distances::Apart;
+use crate::checks::pulls::distances::MinDistance;
+use crate::checks::pulls::{Axis, Wall};
 
 /// One entry to be placed.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Placeable {
     pub wall: Wall,
-    /// The row of its wall; `None` on the back, where it may stand anywhere.
+    /// The row of its wall; `None` on the back, where it may be anywhere.
     pub row: Option<u32>,
     pub radius: i64,
 }
 
-/// Two entries that must stand apart.
+/// The least distance between two entries, named by their positions, the lesser first.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Pair {
-    pub between: [usize; 2],
+    pub ends: [usize; 2],
     pub required: i64,
 }
 
 impl Pair {
-    pub fn of(apart: &Apart) -> Self {
-        Self { between: apart.between, required: apart.required.value.billionths() }
+    pub fn of(distance: &MinDistance) -> Self {
+        Self { ends: distance.ends, required: distance.required.value.billionths() }
     }
 }
 
-/// The room that is asked around entries.
+/// What is kept free around entries, and how distances are measured.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Room {
+pub(super) struct Spacing {
     /// Between the edges of two entries of a wall.
     pub between: i64,
     /// Between an edge and the walls beside.
@@ -40,7 +39,7 @@ pub(super) struct Room {
     pub centres: bool,
 }
 
-/// A length to be found: how far along a direction something is.
+/// A length to be found: how far along a direction an entry or a row is.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Variable {
     pub axis: Axis,
@@ -48,35 +47,35 @@ pub(super) struct Variable {
     pub margin: i64,
 }
 
-/// One of the lengths, at right angles to one another, that lie between two entries.
+/// One of the lengths, at right angles to one another, that lie between two entries. Each is reduced by `less`.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Gap {
-    /// From the wall at which the direction begins, less so much.
+    /// From the wall at which the direction begins.
     FromOrigin { variable: usize, less: i64 },
     /// From the wall at which it ends.
     FromEnd { variable: usize, less: i64 },
-    /// Between two things, less so much.
+    /// Between two variables.
     Between { one: usize, other: usize, less: i64 },
 }
 
-/// A straight-line distance that must be kept.
+/// The straight-line distance over some gaps is at least so much.
 #[derive(Clone, Debug)]
 pub(super) struct Distance {
     pub gaps: Vec<Gap>,
     pub at_least: i64,
 }
 
-/// Two lengths along one direction that must differ by so much.
+/// Two variables along one direction differ by at least so much.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Separation {
     pub one: usize,
     pub other: usize,
     pub by: i64,
-    /// Whether the first is to be the lesser: of things that can be exchanged, one order is as good as another.
+    /// Whether the first must be the lesser. It breaks the symmetry of entries that can be exchanged.
     pub in_order: bool,
 }
 
-/// All of it.
+/// The variables and constraints of a layout.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Problem {
     pub variables: Vec<Variable>,
@@ -86,8 +85,8 @@ pub(super) struct Problem {
     pub of_entry: Vec<[usize; 2]>,
 }
 
-/// A row under construction: its wall and number, the variable that places it, and its widest radius.
-struct Line {
+/// A row, the variable that positions it, and its widest radius so far.
+struct RowVariable {
     wall: Wall,
     number: u32,
     variable: usize,
@@ -96,21 +95,21 @@ struct Line {
 
 impl Problem {
     /// States the problem.
-    pub fn new(entries: &[Placeable], pairs: &[Pair], room: Room) -> Self {
+    pub fn new(entries: &[Placeable], pairs: &[Pair], spacing: Spacing) -> Self {
         let mut problem = Self::default();
-        let mut lines: Vec<Line> = Vec::new();
+        let mut rows: Vec<RowVariable> = Vec::new();
         for entry in entries {
             let [along, across] = entry.wall.plane();
-            let margin = entry.radius.saturating_add(room.to_wall);
+            let margin = entry.radius.saturating_add(spacing.to_wall);
             let own = problem.variable(along, margin);
-            let placed = match entry.row {
+            let other = match entry.row {
                 None => problem.variable(across, margin),
-                Some(number) => problem.line(&mut lines, entry.wall, number, across, entry.radius, room),
+                Some(number) => problem.row(&mut rows, entry, number, margin),
             };
-            problem.of_entry.push([own, placed]);
+            problem.of_entry.push([own, other]);
         }
-        problem.rows_apart(&lines, room);
-        problem.entries_apart(entries, pairs, room);
+        problem.separate_rows(&rows, spacing);
+        problem.separate_entries(entries, pairs, spacing);
         problem
     }
 
@@ -119,33 +118,27 @@ impl Problem {
         self.variables.len() - 1
     }
 
-    /// The variable that places a row, made when the row is first met.
-    fn line(
-        &mut self,
-        lines: &mut Vec<Line>,
-        wall: Wall,
-        number: u32,
-        across: Axis,
-        radius: i64,
-        room: Room,
-    ) -> usize {
-        if let Some(line) = lines.iter_mut().find(|line| line.wall == wall && line.number == number) {
-            line.radius = line.radius.max(radius);
-            if let Some(variable) = self.variables.get_mut(line.variable) {
-                variable.margin = variable.margin.max(radius.saturating_add(room.to_wall));
+    /// The variable that positions the row of an entry, made when the row is first met.
+    fn row(&mut self, rows: &mut Vec<RowVariable>, entry: &Placeable, number: u32, margin: i64) -> usize {
+        let Placeable { wall, radius, .. } = *entry;
+        if let Some(row) = rows.iter_mut().find(|row| row.wall == wall && row.number == number) {
+            row.radius = row.radius.max(radius);
+            if let Some(variable) = self.variables.get_mut(row.variable) {
+                variable.margin = variable.margin.max(margin);
             }
-            return line.variable;
+            return row.variable;
         }
-        let variable = self.variable(across, radius.saturating_add(room.to_wall));
-        lines.push(Line { wall, number, variable, radius });
+        let [_, across] = wall.plane();
+        let variable = self.variable(across, margin);
+        rows.push(RowVariable { wall, number, variable, radius });
         variable
     }
 
     /// Rows of a wall lie beside one another, clear of one another.
-    fn rows_apart(&mut self, lines: &[Line], room: Room) {
-        for (place, one) in lines.iter().enumerate() {
-            for other in lines.iter().skip(place + 1).filter(|other| other.wall == one.wall) {
-                let by = one.radius + other.radius + room.between;
+    fn separate_rows(&mut self, rows: &[RowVariable], spacing: Spacing) {
+        for (index, one) in rows.iter().enumerate() {
+            for other in rows.iter().skip(index + 1).filter(|other| other.wall == one.wall) {
+                let by = one.radius + other.radius + spacing.between;
                 self.separate(one.variable, other.variable, by, false);
             }
         }
@@ -155,10 +148,10 @@ impl Problem {
         self.separations.push(Separation { one, other, by, in_order });
     }
 
-    fn entries_apart(&mut self, entries: &[Placeable], pairs: &[Pair], room: Room) {
+    fn separate_entries(&mut self, entries: &[Placeable], pairs: &[Pair], spacing: Spacing) {
         for (first, one) in entries.iter().enumerate() {
             for (second, other) in entries.iter().enumerate().skip(first + 1) {
-                let pair = pairs.iter().find(|pair| pair.between == [first, second]);
+                let pair = pairs.iter().find(|pair| pair.ends == [first, second]);
                 let (Some([a, b]), Some([c, d])) =
                     (self.of_entry.get(first).copied(), self.of_entry.get(second).copied())
                 else {
@@ -166,22 +159,22 @@ impl Problem {
                 };
                 if one.wall != other.wall {
                     if let Some(pair) = pair {
-                        self.across_walls((one, [a, b]), (other, [c, d]), pair.required, room);
+                        self.across_walls((one, [a, b]), (other, [c, d]), pair.required, spacing);
                     }
                     continue;
                 }
                 let edges = one.radius + other.radius;
-                let clear = edges + room.between;
-                let asked = pair.map_or(0, |pair| pair.required + if room.centres { 0 } else { edges });
+                let clear = edges + spacing.between;
+                let required = pair.map_or(0, |pair| pair.required + if spacing.centres { 0 } else { edges });
                 if b == d {
-                    let alike = exchangeable(entries, pairs, first, second);
-                    self.separate(a, c, clear.max(asked), alike);
-                } else if asked > 0 || one.row.is_none() || other.row.is_none() {
+                    let in_order = exchangeable(entries, pairs, first, second);
+                    self.separate(a, c, clear.max(required), in_order);
+                } else if required > 0 || one.row.is_none() || other.row.is_none() {
                     let gaps = vec![
                         Gap::Between { one: a, other: c, less: 0 },
                         Gap::Between { one: b, other: d, less: 0 },
                     ];
-                    self.distances.push(Distance { gaps, at_least: clear.max(asked) });
+                    self.distances.push(Distance { gaps, at_least: clear.max(required) });
                 }
             }
         }
@@ -194,7 +187,7 @@ impl Problem {
         (one, [a, b]): (&Placeable, [usize; 2]),
         (other, [c, d]): (&Placeable, [usize; 2]),
         required: i64,
-        room: Room,
+        spacing: Spacing,
     ) {
         if one.wall.opposite() == Some(other.wall) {
             return;
@@ -203,7 +196,7 @@ impl Problem {
         let along = |[first, second]: [usize; 2], wanted: Axis| {
             if axis(first) == Some(wanted) { first } else { second }
         };
-        let less = |radius: i64| if room.centres { 0 } else { radius };
+        let less = |radius: i64| if spacing.centres { 0 } else { radius };
         let from = |wall: Wall, variable: usize, radius: i64| match wall.is_origin() {
             true => Gap::FromOrigin { variable, less: less(radius) },
             false => Gap::FromEnd { variable, less: less(radius) },
@@ -222,22 +215,22 @@ impl Problem {
     }
 }
 
-/// Whether two entries of one row can change places, with their partners, and leave the problem as it was: they are of
-/// one size, and neither is asked to stand apart from anything, or both from one partner each of one size in one row.
+/// Whether two entries of one row can be exchanged, with their partners, and leave the problem as it was: they are of one
+/// size, and neither has a least distance to anything, or both to one partner each of one size in one row.
 fn exchangeable(entries: &[Placeable], pairs: &[Pair], first: usize, second: usize) -> bool {
-    let partners = |place: usize| -> Vec<(usize, i64)> {
+    let partners = |of: usize| -> Vec<(usize, i64)> {
         pairs
             .iter()
-            .filter_map(|pair| match pair.between {
-                [one, other] if one == place => Some((other, pair.required)),
-                [other, one] if one == place => Some((other, pair.required)),
+            .filter_map(|pair| match pair.ends {
+                [one, other] | [other, one] if one == of => Some((other, pair.required)),
                 _ => None,
             })
             .collect()
     };
+    let row = |index: usize| entries.get(index).map(|entry| (entry.wall, entry.row));
     let same = |one: usize, other: usize| match (entries.get(one), entries.get(other)) {
-        (Some(one), Some(other)) => {
-            one.radius == other.radius && one.wall == other.wall && one.row == other.row && one.row.is_some()
+        (Some(first), Some(second)) => {
+            first.radius == second.radius && row(one) == row(other) && first.row.is_some()
         }
         _ => false,
     };
@@ -246,13 +239,12 @@ fn exchangeable(entries: &[Placeable], pairs: &[Pair], first: usize, second: usi
     }
     match (&partners(first)[..], &partners(second)[..]) {
         ([], []) => true,
-        ([(one, asked)], [(other, also)]) => {
+        ([(one, required)], [(other, also)]) => {
             let single = partners(*one).len() == 1 && partners(*other).len() == 1;
             // a partner in another row, so that only one order of each couple is fixed
-            let elsewhere = entries.get(*one).map(|entry| (entry.wall, entry.row))
-                != entries.get(first).map(|entry| (entry.wall, entry.row));
-            // the order is fixed on the side of the lesser place only
-            asked == also && single && elsewhere && same(*one, *other) && first < *one && second < *other
+            let elsewhere = row(*one) != row(first);
+            // the order is fixed on the side of the lesser index only
+            required == also && single && elsewhere && same(*one, *other) && first < *one && second < *other
         }
         _ => false,
     }

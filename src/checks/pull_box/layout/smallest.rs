@@ -1,47 +1,54 @@
-//! The smallest box in which a [`Problem`] has a solution.
+//! The smallest box in which a [`Problem`] has a solution, found by bisection.
 //!
-//! A box with a solution keeps it when a side grows, so the boxes that serve are all those above a staircase of width
-//! and height. Its corner with the least sum is found by halving: between two widths with known heights, no box has
-//! less than the lesser width and the lesser height.
+//! A box with a solution keeps it when a side grows, so the feasible boxes are all those above a staircase of width and
+//! height. Its corner with the least sum is found by halving: between two widths with known heights, no box has less than
+//! the lesser width and the lesser height.
 
-use super::narrowing::{Box3, Conditions};
 use super::problem::Problem;
-use super::solver::{Found, solve};
+use super::propagation::{Constraints, Dimensions};
+use super::solver::{Solution, solve};
 
-/// A box with places for everything.
+/// A feasible box.
 #[derive(Clone, Debug)]
 pub(super) struct Smallest {
-    pub sides: Box3,
-    pub places: Vec<i64>,
-    /// Whether every smaller box was shown to have none.
+    pub sides: Dimensions,
+    /// The value of each variable.
+    pub values: Vec<i64>,
+    /// Whether every smaller box was shown to be infeasible.
     pub proven: bool,
 }
 
 /// A search over boxes of one depth.
 struct Boxes<'a> {
     problem: &'a Problem,
-    conditions: &'a [Conditions],
+    constraints: &'a [Constraints],
     depth: i64,
     step: i64,
     work: u64,
     most_at_once: u64,
     proven: bool,
-    best: Option<(Box3, Vec<i64>)>,
+    best: Option<(Dimensions, Vec<i64>)>,
 }
 
 /// Of all boxes of the least depth, on multiples of `step`, the one with the least sum of width and height, then the
-/// least width. `least` has sides below which no box is to be looked for, `reach` a growth with which everything has a
-/// place. `work` is how many conditions may be looked at in all; a box may take an eighth of it. `None` when that ends before
-/// any box is found.
-pub(super) fn smallest(problem: &Problem, least: Box3, reach: i64, step: i64, work: u64) -> Option<Smallest> {
+/// least width. `least` has the lower bounds of the sides, `reach` a growth with which every box is feasible. `work`
+/// is how many constraints may be looked at in all; a box may take an eighth of it. `None` when that ends before any box
+/// is found.
+pub(super) fn smallest(
+    problem: &Problem,
+    least: Dimensions,
+    reach: i64,
+    step: i64,
+    work: u64,
+) -> Option<Smallest> {
     let up = |length: i64| length.saturating_add(step - 1).div_euclid(step).saturating_mul(step);
     let (width, height) = (up(least.width), up(least.height));
     let (widest, highest) = (up(width.saturating_add(reach)), up(height.saturating_add(reach)));
-    let conditions = Conditions::of(problem);
+    let constraints = Constraints::of(problem);
     let most_at_once = work / 8;
     let mut boxes = Boxes {
         problem,
-        conditions: &conditions,
+        constraints: &constraints,
         depth: up(least.depth),
         step,
         work,
@@ -49,57 +56,53 @@ pub(super) fn smallest(problem: &Problem, least: Box3, reach: i64, step: i64, wo
         proven: true,
         best: None,
     };
-    if !boxes.serves(width, height) {
+    if !boxes.is_feasible(width, height) {
         boxes.most_at_once = most_at_once / 2;
         boxes.roughly((width, widest), (height, highest));
         (boxes.most_at_once, boxes.proven) = (most_at_once, true);
         boxes.search((width, widest), (height, highest));
     }
     let proven = boxes.proven;
-    boxes.best.map(|(sides, places)| Smallest { sides, places, proven })
+    boxes.best.map(|(sides, values)| Smallest { sides, values, proven })
 }
 
 impl Boxes<'_> {
-    /// Whether a box serves; the best one so far is kept.
-    fn serves(&mut self, width: i64, height: i64) -> bool {
-        let sides = Box3 { width, height, depth: self.depth };
+    /// Whether a box is feasible; the best one so far is kept.
+    fn is_feasible(&mut self, width: i64, height: i64) -> bool {
+        let sides = Dimensions { width, height, depth: self.depth };
         let allowed = self.work.min(self.most_at_once);
         let mut left = allowed;
-        let found = solve(self.problem, self.conditions, sides, self.step, &mut left);
+        let found = solve(self.problem, self.constraints, sides, self.step, &mut left);
         self.work -= allowed - left;
         match found {
-            Found::Places(places) => {
+            Solution::Feasible(values) => {
                 if self
                     .best
                     .as_ref()
                     .is_none_or(|(best, _)| rank(width, height) < rank(best.width, best.height))
                 {
-                    self.best = Some((sides, places));
+                    self.best = Some((sides, values));
                 }
                 true
             }
-            Found::Nothing => false,
-            Found::Unfinished => {
+            Solution::Infeasible => false,
+            Solution::Unfinished => {
                 self.proven = false;
                 false
             }
         }
     }
 
-    /// The least height from `low` to `high` that serves with a width; `high` is known or taken to serve.
-    fn least_height(&mut self, width: i64, (mut low, mut high): (i64, i64)) -> i64 {
-        while low < high {
-            let middle = self.halfway(low, high);
-            if self.serves(width, middle) { high = middle } else { low = middle + self.step }
-        }
-        high
+    /// The least height from `low` to `high` that is feasible with a width; `high` is known or taken to be.
+    fn least_height(&mut self, width: i64, heights: (i64, i64)) -> i64 {
+        self.bisect(heights, |boxes, height| boxes.is_feasible(width, height))
     }
 
-    /// The least width that serves with the greatest height.
-    fn least_width(&mut self, (mut low, mut high): (i64, i64), height: i64) -> i64 {
+    /// The least length of a range that satisfies a condition, which holds from there on.
+    fn bisect(&mut self, (mut low, mut high): (i64, i64), holds: impl Fn(&mut Self, i64) -> bool) -> i64 {
         while low < high {
             let middle = self.halfway(low, high);
-            if self.serves(middle, height) { high = middle } else { low = middle + self.step }
+            if holds(self, middle) { high = middle } else { low = middle + self.step }
         }
         high
     }
@@ -108,24 +111,28 @@ impl Boxes<'_> {
         (low + (high - low) / 2).div_euclid(self.step) * self.step
     }
 
-    /// Looks for a good box before the best: both sides grow alike until one serves, then shrink again by halves.
+    /// Looks for a good box before the best: both sides grow alike until one is feasible, then shrink again by halves.
     fn roughly(&mut self, widths: (i64, i64), heights: (i64, i64)) {
         let (mut short, mut growth) = (0, self.step.saturating_mul(16));
         let most = (widths.1 - widths.0).max(heights.1 - heights.0).max(self.step);
-        while growth < most && !self.serves(widths.0 + growth, heights.0 + growth) {
+        while growth < most && !self.is_feasible(widths.0 + growth, heights.0 + growth) {
             (short, growth) = (growth, growth.saturating_mul(2));
         }
-        if growth >= most && !self.serves(widths.1, heights.1) {
+        if growth >= most && !self.is_feasible(widths.1, heights.1) {
             return;
         }
         while growth.saturating_sub(short) > self.step {
             let middle = self.halfway(short, growth);
-            if self.serves(widths.0 + middle, heights.0 + middle) { growth = middle } else { short = middle }
+            if self.is_feasible(widths.0 + middle, heights.0 + middle) {
+                growth = middle
+            } else {
+                short = middle
+            }
         }
     }
 
     fn search(&mut self, widths: (i64, i64), heights: (i64, i64)) {
-        let narrowest = self.least_width(widths, heights.1);
+        let narrowest = self.bisect(widths, |boxes, width| boxes.is_feasible(width, heights.1));
         let at_narrowest = self.least_height(narrowest, heights);
         let at_widest = self.least_height(widths.1, (heights.0, at_narrowest));
         let mut open = vec![((narrowest, at_narrowest), (widths.1, at_widest))];

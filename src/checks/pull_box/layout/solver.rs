@@ -1,128 +1,130 @@
-//! Finds lengths that satisfy a [`Problem`] in a box of given sides, or shows that there are none on the grid.
+//! Depth-first search for values that satisfy a [`Problem`] in a box of given sides; or the proof that there are none on
+//! the grid.
 //!
-//! Each variable has a range of grid points. Ranges are narrowed by every condition until nothing more follows; then
-//! either two lengths that must differ are put in one order and in the other, or, when every order is settled, lengths
-//! that only gain by growing (or shrinking) are put to their end, and what is still open is halved. All of it is done
-//! depth first in a fixed order, so the same problem has the same answer. Work is bounded: it is counted in conditions
-//! that are looked at.
+//! The domain of each variable is a range of grid points. Domains are narrowed by propagation; then the search branches on
+//! the order of two variables that must differ, or, when every order is settled, moves variables that only gain by growing
+//! (or shrinking) to the end of their domain and halves what is still open. The order of branches is fixed, so the same
+//! problem has the same answer. Work is bounded: it is counted in constraints that are looked at.
 
-use super::narrowing::{Box3, Case, Conditions, Order, Ranges, Search};
 use super::problem::{Distance, Gap, Problem, Separation};
+use super::propagation::{Constraints, Dimensions, Domains, Node, Order, Search};
 
-/// What a search comes to.
+/// The result of a search.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Found {
+pub(super) enum Solution {
     /// A value for each variable.
-    Places(Vec<i64>),
+    Feasible(Vec<i64>),
     /// There are none.
-    Nothing,
+    Infeasible,
     /// The work that was allowed ended first.
     Unfinished,
 }
 
-/// Searches a box, on a grid of multiples of `step`, taking the conditions that it looks at off `work`.
+/// Searches a box, on a grid of multiples of `step`, taking the constraints that it looks at off `work`.
 pub(super) fn solve(
     problem: &Problem,
-    conditions: &[Conditions],
-    sides: Box3,
+    constraints: &[Constraints],
+    sides: Dimensions,
     step: i64,
     work: &mut u64,
-) -> Found {
-    let search = Search { problem, sides, step, conditions };
-    let mut ranges = Ranges::with_capacity(problem.variables.len());
+) -> Solution {
+    let search = Search { problem, sides, step, constraints };
+    let mut domains = Domains::with_capacity(problem.variables.len());
     for variable in &problem.variables {
-        let low = search.up(variable.margin);
-        let high = search.down(sides.along(variable.axis).saturating_sub(variable.margin));
+        let low = search.round_up(variable.margin);
+        let high = search.round_down(sides[variable.axis].saturating_sub(variable.margin));
         if low > high {
-            return Found::Nothing;
+            return Solution::Infeasible;
         }
-        ranges.push((low, high));
+        domains.push((low, high));
     }
     let order = |separation: &Separation| if separation.in_order { Order::OneFirst } else { Order::Either };
     let orders = problem.separations.iter().map(order).collect();
-    let touched = (0..problem.variables.len()).collect();
-    let case = Case { ranges, orders, touched };
-    let in_turn = search.in_turn(&case);
-    let mut open = vec![case];
-    open.extend(in_turn);
-    while let Some(mut case) = open.pop() {
+    let queue = (0..problem.variables.len()).collect();
+    let node = Node { domains, orders, queue };
+    let in_given_order = search.in_given_order(&node);
+    let mut open = vec![node];
+    open.extend(in_given_order);
+    while let Some(mut node) = open.pop() {
         if *work == 0 {
-            return Found::Unfinished;
+            return Solution::Unfinished;
         }
-        if !search.narrow(&mut case, work) {
+        if !search.propagate(&mut node, work) {
             continue;
         }
-        match search.next(&mut case) {
-            Next::Solved => return Found::Places(case.ranges.into_iter().map(|(low, _)| low).collect()),
-            Next::Again => open.push(case),
-            Next::Nothing => {}
+        match search.next(&mut node) {
+            Next::Solved => {
+                return Solution::Feasible(node.domains.into_iter().map(|(low, _)| low).collect());
+            }
+            Next::Propagate => open.push(node),
+            Next::DeadEnd => {}
             Next::Branch { later, first } => {
                 open.push(later);
                 open.push(first);
             }
         }
     }
-    Found::Nothing
+    Solution::Infeasible
 }
 
-/// What to do with ranges that cannot be narrowed.
+/// What to do with a node that propagation leaves as it is.
 enum Next {
-    /// Every condition holds with each variable at its least.
+    /// Every constraint holds with each variable at its least.
     Solved,
-    /// Something was put to its end.
-    Again,
-    /// No place is left in these ranges.
-    Nothing,
-    /// Two cases.
-    Branch { later: Case, first: Case },
+    /// A variable was moved to its end: propagate again.
+    Propagate,
+    /// These domains hold no solution.
+    DeadEnd,
+    /// Two nodes.
+    Branch { later: Node, first: Node },
 }
 
 impl Search<'_> {
-    /// The case in which whatever is open stands in the order of the request: in a roomy box that serves at once.
-    fn in_turn(&self, case: &Case) -> Option<Case> {
-        let mut case = case.clone();
-        for order in case.orders.iter_mut().filter(|order| **order == Order::Either) {
+    /// The node in which whatever is open is in the order of the request: a roomy box is solved by it at once.
+    fn in_given_order(&self, node: &Node) -> Option<Node> {
+        let mut node = node.clone();
+        for order in node.orders.iter_mut().filter(|order| **order == Order::Either) {
             *order = Order::OneFirst;
         }
         for distance in &self.problem.distances {
             if let [Gap::Between { one, other, less }, Gap::Between { .. }] = distance.gaps[..] {
                 let by = distance.at_least.saturating_add(less);
-                if !self.put(&mut case.ranges, one, other, by, &mut Vec::new()) {
+                if !self.put_below(&mut node.domains, one, other, by, &mut Vec::new()) {
                     return None;
                 }
             }
         }
-        Some(case)
+        Some(node)
     }
 
-    fn next(&self, case: &mut Case) -> Next {
-        if let Some(next) = self.settle_order(case) {
+    fn next(&self, node: &mut Node) -> Next {
+        if let Some(next) = self.settle_order(node) {
             return next;
         }
         let open: Vec<&Distance> =
-            self.problem.distances.iter().filter(|distance| !self.holds(&case.ranges, distance)).collect();
+            self.problem.distances.iter().filter(|distance| !self.holds(&node.domains, distance)).collect();
         if open.is_empty() {
             return Next::Solved;
         }
-        if self.put_to_ends(case, &open) {
-            return Next::Again;
+        if self.put_to_ends(node, &open) {
+            return Next::Propagate;
         }
-        self.halve(case, &open)
+        self.halve(node, &open)
     }
 
     /// Two cases for the widest separation whose order is open, the likelier one first.
-    fn settle_order(&self, case: &Case) -> Option<Next> {
+    fn settle_order(&self, node: &Node) -> Option<Next> {
         let open = self.problem.separations.iter().enumerate();
-        let (place, separation) = open
-            .filter(|(place, _)| case.orders[*place] == Order::Either)
-            .max_by_key(|(place, separation)| (separation.by, std::cmp::Reverse(*place)))?;
+        let (index, separation) = open
+            .filter(|(index, _)| node.orders[*index] == Order::Either)
+            .max_by_key(|(index, separation)| (separation.by, std::cmp::Reverse(*index)))?;
         let with = |order: Order| {
-            let mut settled = case.clone();
-            settled.orders[place] = order;
-            settled.touched.push(separation.one);
+            let mut settled = node.clone();
+            settled.orders[index] = order;
+            settled.queue.push(separation.one);
             settled
         };
-        let middle = |variable: usize| case.ranges[variable].0.saturating_add(case.ranges[variable].1);
+        let middle = |variable: usize| node.domains[variable].0.saturating_add(node.domains[variable].1);
         let (one, other) = (with(Order::OneFirst), with(Order::OtherFirst));
         Some(if middle(separation.one) <= middle(separation.other) {
             Next::Branch { later: other, first: one }
@@ -133,17 +135,17 @@ impl Search<'_> {
 
     /// Puts variables to their ends that lose nothing by it: every open distance grows with them, and so does
     /// everything that a settled order has them push along. True when one was moved.
-    fn put_to_ends(&self, case: &mut Case, open: &[&Distance]) -> bool {
-        let ranges = &case.ranges;
-        let (mut grows, mut shrinks) = (vec![false; ranges.len()], vec![false; ranges.len()]);
+    fn put_to_ends(&self, node: &mut Node, open: &[&Distance]) -> bool {
+        let domains = &node.domains;
+        let (mut grows, mut shrinks) = (vec![false; domains.len()], vec![false; domains.len()]);
         for gap in open.iter().flat_map(|distance| &distance.gaps) {
             match *gap {
                 Gap::FromOrigin { variable, .. } => grows[variable] = true,
                 Gap::FromEnd { variable, .. } => shrinks[variable] = true,
-                Gap::Between { one, other, .. } if ranges[one].0 >= ranges[other].1 => {
+                Gap::Between { one, other, .. } if domains[one].0 >= domains[other].1 => {
                     (grows[one], shrinks[other]) = (true, true);
                 }
-                Gap::Between { one, other, .. } if ranges[other].0 >= ranges[one].1 => {
+                Gap::Between { one, other, .. } if domains[other].0 >= domains[one].1 => {
                     (grows[other], shrinks[one]) = (true, true);
                 }
                 Gap::Between { one, other, .. } => {
@@ -153,18 +155,18 @@ impl Search<'_> {
                 }
             }
         }
-        self.put_to_end(case, &grows, &shrinks, true) || self.put_to_end(case, &shrinks, &grows, false)
+        self.put_to_end(node, &grows, &shrinks, true) || self.put_to_end(node, &shrinks, &grows, false)
     }
 
-    fn put_to_end(&self, case: &mut Case, wanted: &[bool], against: &[bool], upward: bool) -> bool {
+    fn put_to_end(&self, node: &mut Node, wanted: &[bool], against: &[bool], upward: bool) -> bool {
         let mut free: Vec<bool> = against.iter().map(|against| !against).collect();
-        let ranges = &mut case.ranges;
+        let domains = &mut node.domains;
         loop {
             let mut changed = false;
-            for (separation, order) in self.problem.separations.iter().zip(&case.orders) {
+            for (separation, order) in self.problem.separations.iter().zip(&node.orders) {
                 let Separation { one, other, by, .. } = *separation;
                 let (lesser, greater) = if *order == Order::OtherFirst { (other, one) } else { (one, other) };
-                let settled = ranges[lesser].1.saturating_add(by) <= ranges[greater].0;
+                let settled = domains[lesser].1.saturating_add(by) <= domains[greater].0;
                 let (moving, pushed) = if upward { (lesser, greater) } else { (greater, lesser) };
                 if !settled && free[moving] && !free[pushed] {
                     (free[moving], changed) = (false, true);
@@ -175,31 +177,31 @@ impl Search<'_> {
             }
         }
         let mut moved = false;
-        for (variable, range) in ranges.iter_mut().enumerate() {
+        for (variable, range) in domains.iter_mut().enumerate() {
             if free[variable] && range.0 < range.1 {
                 moved |= wanted[variable];
                 *range = if upward { (range.1, range.1) } else { (range.0, range.0) };
-                case.touched.push(variable);
+                node.queue.push(variable);
             }
         }
         moved
     }
 
     /// Two halves of the widest range in an open distance, the half that helps first.
-    fn halve(&self, case: &Case, open: &[&Distance]) -> Next {
-        let ranges = &case.ranges;
+    fn halve(&self, node: &Node, open: &[&Distance]) -> Next {
+        let domains = &node.domains;
         let mut widest = (0, 0, true);
         for gap in open.iter().flat_map(|distance| &distance.gaps) {
             let candidates = match *gap {
                 Gap::FromOrigin { variable, .. } => [(variable, true); 2],
                 Gap::FromEnd { variable, .. } => [(variable, false); 2],
                 Gap::Between { one, other, .. } => {
-                    let one_above = ranges[one].0 + ranges[one].1 >= ranges[other].0 + ranges[other].1;
+                    let one_above = domains[one].0 + domains[one].1 >= domains[other].0 + domains[other].1;
                     [(one, one_above), (other, !one_above)]
                 }
             };
             for (variable, up) in candidates {
-                let width = ranges[variable].1 - ranges[variable].0;
+                let width = domains[variable].1 - domains[variable].0;
                 if width > widest.1 {
                     widest = (variable, width, up);
                 }
@@ -207,15 +209,15 @@ impl Search<'_> {
         }
         let (variable, width, up) = widest;
         if width == 0 {
-            return Next::Nothing;
+            return Next::DeadEnd;
         }
-        let (low, high) = ranges[variable];
-        let middle = self.down(low + (high - low) / 2);
-        let (mut below, mut above) = (case.clone(), case.clone());
-        below.touched.push(variable);
-        above.touched.push(variable);
-        below.ranges[variable] = (low, middle);
-        above.ranges[variable] = (middle + self.step, high);
+        let (low, high) = domains[variable];
+        let middle = self.round_down(low + (high - low) / 2);
+        let (mut below, mut above) = (node.clone(), node.clone());
+        below.queue.push(variable);
+        above.queue.push(variable);
+        below.domains[variable] = (low, middle);
+        above.domains[variable] = (middle + self.step, high);
         if up {
             Next::Branch { later: below, first: above }
         } else {

@@ -1,0 +1,92 @@
+//! The entries and pulls of one box, section or conduit body, resolved.
+
+use super::distances::MinDistance;
+use super::entry::ResolvedEntry;
+use super::outcome::{EntryDistanceOf, LengthRequirement, PullKindOf};
+use super::pull::ResolvedPull;
+use super::wall::{Axis, Wall};
+use crate::derivation::Figure;
+use crate::rulebook::Rule;
+
+/// Entries, and the pulls between them, which name entries by their positions here.
+pub struct Resolved<'a> {
+    pub entries: Vec<ResolvedEntry<'a>>,
+    pub pulls: Vec<ResolvedPull>,
+}
+
+impl Resolved<'_> {
+    /// The positions of the entries of a wall.
+    pub fn on(&self, wall: Wall) -> Vec<usize> {
+        self.where_wall(|of_entry| of_entry == wall)
+    }
+
+    /// The positions of the entries whose wall satisfies a condition.
+    pub fn where_wall(&self, condition: impl Fn(Wall) -> bool) -> Vec<usize> {
+        let entries = self.entries.iter().enumerate();
+        entries.filter(|(_, entry)| condition(entry.wall)).map(|(position, _)| position).collect()
+    }
+
+    /// The positions, in order and once each, of the ends of some pulls that satisfy a condition.
+    pub fn ends(
+        &self,
+        of: impl Fn(&ResolvedPull) -> bool,
+        condition: impl Fn(&ResolvedEntry<'_>) -> bool,
+    ) -> Vec<usize> {
+        let mut positions: Vec<usize> = self
+            .pulls
+            .iter()
+            .filter(|pull| of(pull))
+            .flat_map(|pull| pull.ends)
+            .filter(|position| self.entries.get(*position).is_some_and(&condition))
+            .collect();
+        positions.sort_unstable();
+        positions.dedup();
+        positions
+    }
+
+    /// What entries count as, without those of unknown size.
+    pub fn sizes(&self, positions: &[usize]) -> Vec<Figure> {
+        positions.iter().filter_map(|position| self.entries.get(*position)?.size).collect()
+    }
+
+    fn id(&self, position: usize) -> String {
+        self.entries.get(position).map(|entry| entry.id.to_owned()).unwrap_or_default()
+    }
+
+    /// A requirement of which it is not yet known whether it governs.
+    pub fn requirement(
+        &self,
+        rule: &'static Rule,
+        (wall, row): (Option<Wall>, Option<u32>),
+        length: Figure,
+        positions: &[usize],
+    ) -> LengthRequirement {
+        let entries = positions.iter().map(|position| self.id(*position)).collect();
+        LengthRequirement { rule, wall, row, length, governs: false, entries }
+    }
+
+    /// What each pull is, for the answer.
+    pub fn kinds(&self) -> Vec<PullKindOf> {
+        let kind = |pull: &ResolvedPull| PullKindOf {
+            at: pull.at(),
+            entries: pull.ends.map(|end| self.id(end)),
+            kind: pull.kind,
+            sized_by_length: pull.large,
+        };
+        self.pulls.iter().map(kind).collect()
+    }
+
+    /// How far apart entries must be, for the answer.
+    pub fn distances(&self, required: &[MinDistance]) -> Vec<EntryDistanceOf> {
+        let distance = |distance: &MinDistance| EntryDistanceOf {
+            entries: distance.ends.map(|end| self.id(end)),
+            rule: distance.rule.id,
+            required: distance.required,
+            measured: None,
+        };
+        required.iter().map(distance).collect()
+    }
+}
+
+/// A length that a rule requires along a direction.
+pub type AxisRequirement = (Axis, LengthRequirement);
