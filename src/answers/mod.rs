@@ -351,8 +351,7 @@ static DIGEST: LazyLock<String> = LazyLock::new(|| {
             feed(reading);
         }
     }
-    let hex: String = hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect();
-    format!("sha256:{hex}")
+    format!("sha256:{:x}", hash.finalize())
 });
 
 fn feed_table(table: &Table, feed: &mut impl FnMut(&str)) {

@@ -35,8 +35,7 @@ impl Document {
     /// A document that is already written.
     pub fn of(body: impl Into<Bytes>) -> Self {
         let body = body.into();
-        let digest: String = Sha256::digest(&body).iter().map(|byte| format!("{byte:02x}")).collect();
-        let tag = HeaderValue::try_from(format!("\"{digest}\""))
+        let tag = HeaderValue::try_from(format!("\"{:x}\"", Sha256::digest(&body)))
             .unwrap_or_else(|_| HeaderValue::from_static("\"\""));
         Self { body, tag, has_words: false }
     }

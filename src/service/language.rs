@@ -92,7 +92,7 @@ fn best<'a>(ranges: impl Iterator<Item = &'a str>) -> Language {
     let (mut wanted, mut refused): (Vec<(LanguageIdentifier, u16)>, Vec<LanguageIdentifier>) =
         (vec![], vec![]);
     let mut any = 0;
-    for (range, weight) in ranges.take(MOST_RANGES).map(media::range) {
+    for (range, weight) in ranges.take(MOST_RANGES).map(weighted) {
         match (range.as_str(), weight) {
             ("*", weight) => any = weight,
             (range, weight) => match (range.parse(), weight) {
@@ -118,6 +118,16 @@ fn best<'a>(ranges: impl Iterator<Item = &'a str>) -> Language {
         .first()
         .and_then(|found| Language::ALL.into_iter().find(|language| identifier(*language) == **found))
         .unwrap_or_default()
+}
+
+/// A range of Accept-Language and its weight in thousandths.
+fn weighted(text: &str) -> (String, u16) {
+    let (range, parameter) = text.split_once(';').unwrap_or((text, ""));
+    let quality = parameter.split_once('=').filter(|(name, _)| name.trim().eq_ignore_ascii_case("q"));
+    (
+        range.trim().to_ascii_lowercase(),
+        quality.map_or(1000, |(_, quality)| media::thousandths(quality.trim())),
+    )
 }
 
 fn identifier(language: Language) -> LanguageIdentifier {

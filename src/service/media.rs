@@ -1,7 +1,9 @@
-//! What a body may be sent as, and whether a caller takes JSON.
+//! Content negotiation: what a body may be sent as (Content-Type), and what a caller accepts (Accept).
 
 use super::problem::{Problem, ProblemKind};
 use axum::http::{HeaderMap, HeaderName, header};
+use mediatype::names::CHARSET;
+use mediatype::{MediaType, MediaTypeList, Name, ReadParams};
 
 /// A drawing.
 pub const SVG: &str = "image/svg+xml";
@@ -47,13 +49,13 @@ pub fn sends<T>(
     let Some(content_type) = text(headers, &header::CONTENT_TYPE) else {
         return refused("problem-detail-no-media-type", Vec::new());
     };
-    let mut parts = content_type.split(';').map(str::trim);
-    let media_type = parts.next().unwrap_or_default().to_ascii_lowercase();
+    let Ok(parsed) = MediaType::parse(content_type) else { return refused(unknown, given(content_type)) };
+    let media_type = parsed.essence().to_string().to_ascii_lowercase();
     let Some(found) = known(&media_type) else { return refused(unknown, given(&media_type)) };
-    for (name, value) in parts.filter_map(|parameter| parameter.split_once('=')) {
-        let value = value.trim_matches('\u{22}');
-        if name.eq_ignore_ascii_case("charset") && !value.eq_ignore_ascii_case("utf-8") {
-            return refused("problem-detail-charset", given(value));
+    if let Some(charset) = parsed.get_param(CHARSET) {
+        let charset = charset.unquoted_str();
+        if !charset.eq_ignore_ascii_case("utf-8") {
+            return refused("problem-detail-charset", given(&charset));
         }
     }
     Ok(found)
@@ -74,25 +76,28 @@ pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
     if ranges.peek().is_none() {
         return Some(0);
     }
-    let ranges: Vec<(String, u16)> = ranges.flat_map(|ranges| ranges.split(',')).map(range).collect();
+    let ranges: Vec<MediaType<'_>> = ranges.flat_map(MediaTypeList::new).flatten().collect();
     let weight = |media_type: &str| {
         let kind = media_type.split('/').next().unwrap_or_default();
-        let closeness = |range: &str| match range {
-            "*/*" => Some(0),
-            range if range.strip_suffix("/*") == Some(kind) => Some(1),
-            range if range == media_type => Some(2),
+        let closeness = |range: &MediaType<'_>| match (range.ty.as_str(), range.subty.as_str()) {
+            ("*", "*") => Some(0),
+            (ty, "*") if ty.eq_ignore_ascii_case(kind) => Some(1),
+            _ if range.essence().to_string().eq_ignore_ascii_case(media_type) => Some(2),
             _ => None,
         };
         // the closest range decides; of two that are as close, the first
-        let mut closest: Option<(u8, u16)> = None;
-        for (range, weight) in &ranges {
+        let mut closest: Option<(u8, &MediaType<'_>)> = None;
+        for range in &ranges {
             if let Some(close) = closeness(range)
                 && closest.is_none_or(|(known, _)| close > known)
             {
-                closest = Some((close, *weight));
+                closest = Some((close, range));
             }
         }
-        closest.map_or(0, |(_, weight)| weight)
+        closest.map_or(0, |(_, range)| {
+            let quality = range.get_param(Name::new_unchecked("q"));
+            quality.map_or(1000, |quality| thousandths(quality.as_str()))
+        })
     };
     let weights = offered.iter().map(|media_type| weight(media_type)).enumerate();
     weights
@@ -101,19 +106,8 @@ pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
         .map(|(index, _)| index)
 }
 
-/// A range of the Accept header or of Accept-Language, and its weight in thousandths.
-pub(super) fn range(text: &str) -> (String, u16) {
-    let mut parts = text.split(';').map(str::trim);
-    let range = parts.next().unwrap_or_default().to_ascii_lowercase();
-    let weight = parts
-        .filter_map(|parameter| parameter.split_once('='))
-        .find(|(name, _)| name.trim().eq_ignore_ascii_case("q"))
-        .map_or(1000, |(_, weight)| thousandths(weight.trim()));
-    (range, weight)
-}
-
 /// A weight in thousandths: `0.5` is 500. One that is none is 1.
-fn thousandths(weight: &str) -> u16 {
+pub(super) fn thousandths(weight: &str) -> u16 {
     let (whole, fraction) = weight.split_once('.').unwrap_or((weight, ""));
     let digits = format!("{fraction:0<3}");
     match (whole, digits.get(..3).and_then(|digits| digits.parse::<u16>().ok())) {
@@ -140,6 +134,8 @@ mod tests {
             "application/json",
             "Application/JSON; charset=UTF-8",
             "application/json;charset=\"utf-8\"",
+            "application/json; note=\"a;charset=latin1\"; charset=utf-8",
+            "application/json;",
             "application/vnd.box+json",
         ] {
             assert!(sends_json(&headers(header::CONTENT_TYPE, good)).is_ok(), "{good}");
@@ -163,6 +159,7 @@ mod tests {
             "text/html, application/*;q=0.1",
             "*/*;q=0, application/json",
             "text/html,*/*;q=0.8",
+            "text/html;note=\"a,b;q=0\", application/json;note=\";q=0\"",
         ] {
             assert!(takes_json(&headers(header::ACCEPT, good)).is_ok(), "{good}");
         }

@@ -42,19 +42,19 @@ pub fn chosen<const N: usize>(
     for (parameter, value) in pairs(query) {
         let known = parameters.iter().zip(&mut places).find(|((name, _), _)| *name == parameter);
         let Some(((_, values), place)) = known else {
-            faults.push(unknown(parameter, &parameters.map(|(name, _)| name)));
+            faults.push(unknown(&parameter, &parameters.map(|(name, _)| name)));
             continue;
         };
         if place.is_some() {
-            faults.push(twice(parameter));
+            faults.push(twice(&parameter));
             continue;
         }
         *place = values.iter().position(|known| *known == value);
         if place.is_none() {
-            let named = [("parameter", parameter.to_owned()), ("given", value.to_owned())];
+            let named = [("parameter", parameter.to_string()), ("given", value.to_string())];
             let fault =
-                FaultView::in_query(parameter, FaultCode::UnknownValue, "fault-query-unknown-value", named);
-            faults.push(fault.accepting(values.iter().copied(), Some(value)));
+                FaultView::in_query(&parameter, FaultCode::UnknownValue, "fault-query-unknown-value", named);
+            faults.push(fault.accepting(values.iter().copied(), Some(&value)));
         }
     }
     if faults.is_empty() { Ok(places) } else { Err(Problem::invalid(faults)) }
@@ -64,15 +64,13 @@ pub fn chosen<const N: usize>(
 pub fn none(query: Option<&str>) -> Result<(), Problem> {
     let mut faults = FaultList::default();
     for (parameter, _) in pairs(query) {
-        faults.push(unknown(parameter, &[]));
+        faults.push(unknown(&parameter, &[]));
     }
     if faults.is_empty() { Ok(()) } else { Err(Problem::invalid(faults)) }
 }
 
-/// The parameters as written: those that exist need no percent-decoding.
-fn pairs(query: Option<&str>) -> impl Iterator<Item = (&str, &str)> {
-    let parts = query.unwrap_or_default().split('&').filter(|part| !part.is_empty());
-    parts.map(|part| part.split_once('=').unwrap_or((part, "")))
+fn pairs(query: Option<&str>) -> form_urlencoded::Parse<'_> {
+    form_urlencoded::parse(query.unwrap_or_default().as_bytes())
 }
 
 fn unknown(parameter: &str, known: &[&str]) -> FaultView {
@@ -102,6 +100,7 @@ mod tests {
         assert_eq!(codes, [UnknownValue, UnknownParameter, DuplicateMember]);
         assert_eq!(faults.kept()[0].nearest.as_deref(), Some("full"));
         assert!(flag(Some("key=true"), "key").unwrap() && !flag(Some("key=false"), "key").unwrap());
+        assert!(flag(Some("k%65y=tru%65"), "key").unwrap());
         assert!(!flag(None, "key").unwrap());
         for wrong in ["key=yes", "key", "keys=true", "key=true&key=true"] {
             assert_eq!(flag(Some(wrong), "key").unwrap_err().faults.kept().len(), 1, "{wrong}");

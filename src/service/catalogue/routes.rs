@@ -14,6 +14,8 @@ use crate::service::query;
 use crate::service::state::Service;
 use axum::extract::{Request, State};
 use axum::response::Response;
+use percent_encoding::percent_decode_str;
+use std::borrow::Cow;
 use std::sync::Arc;
 use utoipa_axum::router::OpenApiRouter;
 use utoipa_axum::routes;
@@ -43,9 +45,10 @@ fn respond(request: &Request, document: &Document) -> Answer {
     document.respond(request.headers())
 }
 
-/// The last part of the path, as written: names of the catalogue need no percent-encoding.
-fn last(request: &Request) -> &str {
-    request.uri().path().rsplit('/').next().unwrap_or_default()
+/// The last part of the path, decoded.
+fn last(request: &Request) -> Cow<'_, str> {
+    let last = request.uri().path().rsplit('/').next().unwrap_or_default();
+    percent_decode_str(last).decode_utf8_lossy()
 }
 
 /// The checks
@@ -69,7 +72,7 @@ async fn checks(request: Request) -> Answer {
     responses((status = 200, description = "The check.", body = CheckView)),
 )]
 async fn check(request: Request) -> Answer {
-    respond(&request, check_documents::collection()?.find(last(&request))?)
+    respond(&request, check_documents::collection()?.find(&last(&request))?)
 }
 
 /// The editions of the code
@@ -105,7 +108,7 @@ async fn tables(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The table.", body = TableView)),
 )]
 async fn table(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.documents().tables.find(last(&request))?)
+    respond(&request, service.documents().tables.find(&last(&request))?)
 }
 
 /// The rules
@@ -129,7 +132,7 @@ async fn rules(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The rule.", body = RuleView)),
 )]
 async fn rule(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.documents().in_words().rules.find(last(&request))?)
+    respond(&request, service.documents().in_words().rules.find(&last(&request))?)
 }
 
 /// The disputed points
@@ -189,5 +192,5 @@ async fn problems(State(service): Shared, request: Request) -> Answer {
     responses((status = 200, description = "The kind of problem.", body = ProblemKindView)),
 )]
 async fn problem(State(service): Shared, request: Request) -> Answer {
-    respond(&request, service.documents().in_words().problems.find(last(&request))?)
+    respond(&request, service.documents().in_words().problems.find(&last(&request))?)
 }

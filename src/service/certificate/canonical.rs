@@ -15,8 +15,7 @@ pub fn canonical(value: &impl Serialize) -> Result<Vec<u8>, Problem> {
 
 /// SHA-256 of some bytes, as `sha256:` and hexadecimal digits.
 pub fn sha256(bytes: &[u8]) -> String {
-    let digits: String = Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect();
-    format!("sha256:{digits}")
+    format!("sha256:{:x}", Sha256::digest(bytes))
 }
 
 #[cfg(test)]

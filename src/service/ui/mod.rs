@@ -41,7 +41,7 @@ const FILES: &[(&str, &str, &str)] = &[
 static VERSION: LazyLock<String> = LazyLock::new(|| {
     let mut hash = Sha256::new();
     FILES.iter().for_each(|(_, _, text)| hash.update(text));
-    hash.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect()
+    format!("{:.12x}", hash.finalize())
 });
 
 /// What the page may load: files of this service, and the styles that drawings and certificates carry, which it opens. A
@@ -76,8 +76,8 @@ async fn page(request: Request) -> Response {
 
 /// The language that the address asks for, whatever the browser prefers: `/?language=es`.
 fn asked(query: Option<&str>) -> Option<Language> {
-    let mut pairs = query?.split('&').filter_map(|pair| pair.split_once('='));
-    pairs.find(|(name, _)| *name == "language").and_then(|(_, tag)| Language::named(tag))
+    let mut pairs = form_urlencoded::parse(query?.as_bytes());
+    pairs.find(|(name, _)| name == "language").and_then(|(_, tag)| Language::named(&tag))
 }
 
 async fn file(request: Request) -> Result<Response, Problem> {
