@@ -1,112 +1,67 @@
 //! How deep a box must be: what 314.24 asks of plain boxes and of boxes that enclose devices or equipment.
 
-use super::{Basis, Edition, Rule, RuleFigure};
-use crate::quantity::Measure;
+use super::declare::RECALLED;
+use super::{Edition, RuleFigure};
 
-const RECALLED: &str = "recalled; no published source was read";
 const THREAD: &str = "A trade-forum thread that quotes the section as of 2023";
 
-/// A box that encloses neither device nor equipment has a least depth.
-pub static PLAIN: Rule = Rule::everywhere("box-depth.plain", "314.24(A)", Basis::Recalled, RECALLED);
+rules! {
+    /// A box that encloses neither device nor equipment has a least depth.
+    PLAIN: "box-depth.plain", "314.24(A)", Recalled, RECALLED;
+    /// With devices or equipment inside, the depth goes by how far each projects and by the conductors that supply it.
+    EQUIPMENT: "box-depth.equipment", "314.24(B)", Published, THREAD;
+    /// Equipment that projects far into the box asks for its own depth and a little more.
+    LARGE: "box-depth.large-equipment", "314.24(B)(1)", Published, THREAD;
+    /// Equipment supplied by conductors larger than 4 AWG stands in a box identified for it.
+    OVER_4_AWG: "box-depth.over-4-awg", "314.24(B)(2)", Recalled, RECALLED;
+    /// A large pull or junction box with wire-bending space at the terminals serves for it too.
+    PULL_BOX: "box-depth.over-4-awg-in-pull-box", "314.24(B)(2) Exception", Recalled, RECALLED;
+    /// Equipment supplied by 8, 6 or 4 AWG asks for a least depth.
+    AWG_8_TO_4: "box-depth.8-to-4-awg", "314.24(B)(3)", Recalled, RECALLED;
+    /// Equipment supplied by 12 or 10 AWG asks for a least depth, and for its own depth and a little more when it projects.
+    AWG_12_OR_10: "box-depth.12-or-10-awg", "314.24(B)(4)", Published, THREAD;
+    /// Where conductors enter through the center of the back, equipment that projects leaves more room behind it.
+    REAR_CENTER: "box-depth.rear-center-entry", [-, -, "314.24(B)(4)"], Published, THREAD;
+    /// The same behind equipment that projects little, where the text at hand does not say whether the clearance is asked.
+    REAR_CENTER_SHALLOW: "box-depth.rear-center-entry-shallow", [-, -, "314.24(B)(4)"], Unconfirmed,
+        "The thread on 2023 does not say whether the clearance holds for equipment that projects no more than 1 in.";
+    /// Equipment supplied by 14 AWG and smaller asks for a least depth.
+    UP_TO_14_AWG: "box-depth.up-to-14-awg", "314.24(B)(5)", Recalled, RECALLED;
+    /// Equipment and a box that are listed for one another follow their listing.
+    LISTED: "box-depth.listed-combination", "314.24(B)", Recalled, RECALLED;
+    /// A clearance between the walls of a box and what is installed in it, whose scope is not known.
+    WALL_CLEARANCE: "box-depth.wall-clearance", [-, -, "314.24(C)(2)"], Unconfirmed,
+        "EC&M Code Quiz: Clearance From Box Wall to Installed Device, 6 Feb 2025; what the paragraph covers was not read";
+}
 
-/// With devices or equipment inside, the depth goes by how far each projects and by the conductors that supply it.
-pub static EQUIPMENT: Rule = Rule::everywhere("box-depth.equipment", "314.24(B)", Basis::Published, THREAD);
-
-/// Equipment that projects far into the box asks for its own depth and a little more.
-pub static LARGE: Rule =
-    Rule::everywhere("box-depth.large-equipment", "314.24(B)(1)", Basis::Published, THREAD);
-
-/// Equipment supplied by conductors larger than 4 AWG stands in a box identified for it.
-pub static OVER_4_AWG: Rule =
-    Rule::everywhere("box-depth.over-4-awg", "314.24(B)(2)", Basis::Recalled, RECALLED);
-
-/// A large pull or junction box with wire-bending space at the terminals serves for it too.
-pub static PULL_BOX: Rule =
-    Rule::everywhere("box-depth.over-4-awg-in-pull-box", "314.24(B)(2) Exception", Basis::Recalled, RECALLED);
-
-/// Equipment supplied by 8, 6 or 4 AWG asks for a least depth.
-pub static AWG_8_TO_4: Rule =
-    Rule::everywhere("box-depth.8-to-4-awg", "314.24(B)(3)", Basis::Recalled, RECALLED);
-
-/// Equipment supplied by 12 or 10 AWG asks for a least depth, and for its own depth and a little more when it projects.
-pub static AWG_12_OR_10: Rule =
-    Rule::everywhere("box-depth.12-or-10-awg", "314.24(B)(4)", Basis::Published, THREAD);
-
-/// Where conductors enter through the center of the back, equipment that projects leaves more room behind it.
-pub static REAR_CENTER: Rule = Rule {
-    id: "box-depth.rear-center-entry",
-    sections: [None, None, Some("314.24(B)(4)")],
-    basis: Basis::Published,
-    source: THREAD,
-};
-
-/// The same behind equipment that projects little, where the text at hand does not say whether the clearance is asked.
-pub static REAR_CENTER_SHALLOW: Rule = Rule {
-    id: "box-depth.rear-center-entry-shallow",
-    sections: [None, None, Some("314.24(B)(4)")],
-    basis: Basis::Unconfirmed,
-    source: "The thread on 2023 does not say whether the clearance holds for equipment that projects no more than 1 in.",
-};
-
-/// Equipment supplied by 14 AWG and smaller asks for a least depth.
-pub static UP_TO_14_AWG: Rule =
-    Rule::everywhere("box-depth.up-to-14-awg", "314.24(B)(5)", Basis::Recalled, RECALLED);
-
-/// Equipment and a box that are listed for one another follow their listing.
-pub static LISTED: Rule =
-    Rule::everywhere("box-depth.listed-combination", "314.24(B)", Basis::Recalled, RECALLED);
-
-/// A clearance between the walls of a box and what is installed in it, whose scope is not known.
-pub static WALL_CLEARANCE: Rule = Rule {
-    id: "box-depth.wall-clearance",
-    sections: [None, None, Some("314.24(C)(2)")],
-    basis: Basis::Unconfirmed,
-    source: "EC&M Code Quiz: Clearance From Box Wall to Installed Device, 6 Feb 2025; what the paragraph covers was not read",
-};
-
-/// The rules of this part.
-pub static RULES: [&Rule; 12] = [
-    &PLAIN,
-    &EQUIPMENT,
-    &LARGE,
-    &OVER_4_AWG,
-    &PULL_BOX,
-    &AWG_8_TO_4,
-    &AWG_12_OR_10,
-    &REAR_CENTER,
-    &REAR_CENTER_SHALLOW,
-    &UP_TO_14_AWG,
-    &LISTED,
-    &WALL_CLEARANCE,
-];
-
-/// Figures of box depth. An absent figure is a rule that the edition does not have.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct BoxDepth {
-    /// The least depth of a box without equipment.
-    pub plain: RuleFigure,
-    /// Equipment that projects more than this is large.
-    pub large_projection: RuleFigure,
-    /// What a box is deeper than large equipment.
-    pub behind_large: RuleFigure,
-    /// A pull box over this volume may hold equipment on conductors larger than 4 AWG.
-    pub pull_box_over: RuleFigure,
-    /// The least depth with 8, 6 or 4 AWG.
-    pub awg_8_to_4: RuleFigure,
-    /// The least depth with 12 or 10 AWG.
-    pub awg_12_or_10: RuleFigure,
-    /// Equipment on 12 or 10 AWG that projects more than this needs room behind it.
-    pub projection: RuleFigure,
-    /// That room.
-    pub behind: RuleFigure,
-    /// The least depth with 14 AWG and smaller.
-    pub up_to_14_awg: RuleFigure,
-    /// The room behind equipment where conductors enter through the center of the back.
-    pub rear_center: Option<RuleFigure>,
-    /// The same figure for equipment that projects little, which nothing confirms.
-    pub rear_center_shallow: Option<RuleFigure>,
-    /// The clearance between a wall of the box and what is installed, which nothing confirms.
-    pub wall_clearance: Option<RuleFigure>,
+subject! {
+    /// Figures of box depth. An absent figure is a rule that the edition does not have.
+    pub struct BoxDepth {
+        /// The least depth of a box without equipment.
+        pub plain: RuleFigure,
+        /// Equipment that projects more than this is large.
+        pub large_projection: RuleFigure,
+        /// What a box is deeper than large equipment.
+        pub behind_large: RuleFigure,
+        /// A pull box over this volume may hold equipment on conductors larger than 4 AWG.
+        pub pull_box_over: RuleFigure,
+        /// The least depth with 8, 6 or 4 AWG.
+        pub awg_8_to_4: RuleFigure,
+        /// The least depth with 12 or 10 AWG.
+        pub awg_12_or_10: RuleFigure,
+        /// Equipment on 12 or 10 AWG that projects more than this needs room behind it.
+        pub projection: RuleFigure,
+        /// That room.
+        pub behind: RuleFigure,
+        /// The least depth with 14 AWG and smaller.
+        pub up_to_14_awg: RuleFigure,
+        /// The room behind equipment where conductors enter through the center of the back.
+        pub rear_center: Option<RuleFigure>,
+        /// The same figure for equipment that projects little, which nothing confirms.
+        pub rear_center_shallow: Option<RuleFigure>,
+        /// The clearance between a wall of the box and what is installed, which nothing confirms.
+        pub wall_clearance: Option<RuleFigure>,
+    }
 }
 
 impl BoxDepth {
@@ -114,10 +69,9 @@ impl BoxDepth {
         plain: RuleFigure::length("box-depth.plain", &PLAIN, 5_000, 127_000),
         large_projection: RuleFigure::length("box-depth.large-equipment.over", &LARGE, 18_750, 480_000),
         behind_large: RuleFigure::length("box-depth.large-equipment.behind", &LARGE, 2_500, 60_000),
-        pull_box_over: RuleFigure::sized(
+        pull_box_over: RuleFigure::volume(
             "box-depth.over-4-awg-in-pull-box.over",
             &PULL_BOX,
-            Measure::Volume,
             1_000_000,
             16_500_000,
         ),
@@ -153,26 +107,5 @@ impl BoxDepth {
             Edition::E2017 | Edition::E2020 => Self::E2017,
             Edition::E2023 | Edition::E2026 => Self::E2023,
         }
-    }
-
-    pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self {
-            plain,
-            large_projection,
-            behind_large,
-            pull_box_over,
-            awg_8_to_4,
-            awg_12_or_10,
-            projection,
-            behind,
-            up_to_14_awg,
-            rear_center,
-            rear_center_shallow,
-            wall_clearance,
-        } = self.clone();
-        [plain, large_projection, behind_large, pull_box_over, awg_8_to_4, awg_12_or_10]
-            .into_iter()
-            .chain([projection, behind, up_to_14_awg])
-            .chain([rear_center, rear_center_shallow, wall_clearance].into_iter().flatten())
     }
 }

@@ -1,96 +1,46 @@
 //! How wiring enters a box, and which box it may enter: 314.2, 314.3, 314.17, and what they lean on.
 
-use super::{Basis, Edition, Rule, RuleFigure};
+use super::declare::RECALLED;
+use super::{Edition, RuleFigure};
 
 const THREADS: &str = "Two trade-forum threads; UpCodes, 2018 International Residential Code E3906; the merger of 2020 is recalled";
 
-/// A round box takes no conduit or connector whose locknut or bushing would bear on its side.
-pub static ROUND: Rule = Rule::everywhere(
-    "box-entry.round-box",
-    "314.2",
-    Basis::Recalled,
-    "recalled; no published source was read",
-);
+rules! {
+    /// A round box takes no conduit or connector whose locknut or bushing would bear on its side.
+    ROUND: "box-entry.round-box", "314.2", Recalled, RECALLED;
+    /// Metal raceways and armored cables enter a nonmetallic box only where it bonds all entries together.
+    METAL_IN_NONMETALLIC: "box-entry.metal-in-nonmetallic", "314.3", Published,
+        "UpCodes, 2018 International Residential Code E3905 (main text); the exceptions are recalled";
+    /// What enters a box is secured to it.
+    SECURED: "box-entry.secured", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], Published, THREADS;
+    /// A nonmetallic sheath reaches into the box, past any clamp.
+    SHEATH: "box-entry.sheath", ["314.17(C)", "314.17(B)", "314.17(B)"], Published, THREADS;
+    /// A single-gang box may do without a clamp where the cable is fastened close by.
+    SINGLE_GANG: "box-entry.single-gang", ["314.17(C) Exception", "314.17(B) Exception", "314.17(B) Exception"], Published,
+        THREADS;
+    /// A cable inside a complete raceway is secured by the raceway.
+    IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)", "314.17(B)"], Recalled,
+        "recalled: the relief came with the merger of 2020";
+    /// Insulated conductors of 4 AWG and larger enter over a smooth insulating fitting.
+    INSULATING_FITTING: "box-entry.insulating-fitting", "300.4(G)", Published,
+        "A trade-forum thread on 314.17 that points there";
+    /// Openings that are not used are closed as well as the wall of the box would close them.
+    UNUSED: "box-entry.unused-openings", "110.12(A)", Recalled,
+        "recalled, with 314.17(A) for openings that conductors use; no published source was read";
+}
 
-/// Metal raceways and armored cables enter a nonmetallic box only where it bonds all entries together.
-pub static METAL_IN_NONMETALLIC: Rule = Rule::everywhere(
-    "box-entry.metal-in-nonmetallic",
-    "314.3",
-    Basis::Published,
-    "UpCodes, 2018 International Residential Code E3905 (main text); the exceptions are recalled",
-);
-
-/// What enters a box is secured to it.
-pub static SECURED: Rule = Rule {
-    id: "box-entry.secured",
-    sections: [Some("314.17(B), (C)"), Some("314.17(B)"), Some("314.17(B)")],
-    basis: Basis::Published,
-    source: THREADS,
-};
-
-/// A nonmetallic sheath reaches into the box, past any clamp.
-pub static SHEATH: Rule = Rule {
-    id: "box-entry.sheath",
-    sections: [Some("314.17(C)"), Some("314.17(B)"), Some("314.17(B)")],
-    basis: Basis::Published,
-    source: THREADS,
-};
-
-/// A single-gang box may do without a clamp where the cable is fastened close by.
-pub static SINGLE_GANG: Rule = Rule {
-    id: "box-entry.single-gang",
-    sections: [Some("314.17(C) Exception"), Some("314.17(B) Exception"), Some("314.17(B) Exception")],
-    basis: Basis::Published,
-    source: THREADS,
-};
-
-/// A cable inside a complete raceway is secured by the raceway.
-pub static IN_RACEWAY: Rule = Rule {
-    id: "box-entry.cable-in-raceway",
-    sections: [None, Some("314.17(B)"), Some("314.17(B)")],
-    basis: Basis::Recalled,
-    source: "recalled: the relief came with the merger of 2020",
-};
-
-/// Insulated conductors of 4 AWG and larger enter over a smooth insulating fitting.
-pub static INSULATING_FITTING: Rule = Rule::everywhere(
-    "box-entry.insulating-fitting",
-    "300.4(G)",
-    Basis::Published,
-    "A trade-forum thread on 314.17 that points there",
-);
-
-/// Openings that are not used are closed as well as the wall of the box would close them.
-pub static UNUSED: Rule = Rule::everywhere(
-    "box-entry.unused-openings",
-    "110.12(A)",
-    Basis::Recalled,
-    "recalled, with 314.17(A) for openings that conductors use; no published source was read",
-);
-
-/// The rules of this part.
-pub static RULES: [&Rule; 8] = [
-    &ROUND,
-    &METAL_IN_NONMETALLIC,
-    &SECURED,
-    &SHEATH,
-    &SINGLE_GANG,
-    &IN_RACEWAY,
-    &INSULATING_FITTING,
-    &UNUSED,
-];
-
-/// What an edition says of entries.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct BoxEntry {
-    /// How far a sheath reaches into the box.
-    pub sheath: RuleFigure,
-    /// Within what distance a cable is fastened that is not secured to a single-gang box.
-    pub fastened_within: RuleFigure,
-    /// Whether sheath and single-gang box are spoken of for metal boxes too, and not for nonmetallic ones only.
-    pub covers_metal_boxes: bool,
-    /// Whether a cable in a complete raceway is relieved of both.
-    pub relieves_in_raceway: bool,
+subject! {
+    /// What an edition says of entries.
+    pub struct BoxEntry {
+        /// How far a sheath reaches into the box.
+        pub sheath: RuleFigure,
+        /// Within what distance a cable is fastened that is not secured to a single-gang box.
+        pub fastened_within: RuleFigure,
+        /// Whether sheath and single-gang box are spoken of for metal boxes too, and not for nonmetallic ones only.
+        pub covers_metal_boxes: bool,
+        /// Whether a cable in a complete raceway is relieved of both.
+        pub relieves_in_raceway: bool,
+    }
 }
 
 impl BoxEntry {
@@ -113,10 +63,5 @@ impl BoxEntry {
                 Self { covers_metal_boxes: true, relieves_in_raceway: true, ..Self::E2017 }
             }
         }
-    }
-
-    pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self { sheath, fastened_within, covers_metal_boxes: _, relieves_in_raceway: _ } = self.clone();
-        [sheath, fastened_within].into_iter()
     }
 }

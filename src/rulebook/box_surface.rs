@@ -1,88 +1,50 @@
 //! How a box sits in its surface, and what covers it: 314.19 to 314.22 and 314.25.
 
-use super::{Basis, Rule, RuleFigure};
+use super::RuleFigure;
+use super::declare::RECALLED;
 use crate::quantity::Measure;
 
 const LAMENDOLA: &str = "Lamendola, codebookcity.com, answers to Article 314 part 7; UpCodes, 2018 International Residential Code E3906";
-const RECALLED: &str = "recalled; no published source was read";
 const EXTENSION: &str =
     "Lamendola, codebookcity.com, answers to Article 314 on an older edition; later editions recalled";
 
-/// The front edge of a box behind a flush cover is set back a little at most, and not at all in a combustible surface.
-pub static SETBACK: Rule = Rule::everywhere("box-surface.setback", "314.20", Basis::Published, LAMENDOLA);
+rules! {
+    /// The front edge of a box behind a flush cover is set back a little at most, and not at all in a combustible surface.
+    SETBACK: "box-surface.setback", "314.20", Published, LAMENDOLA;
+    /// A noncombustible surface leaves a small gap at most around a box with a flush cover.
+    GAP: "box-surface.gap", "314.21", Published, "EC&M, 2011 NEC Revisions for Boxes (1/8 in.)";
+    /// A box encloses a flush device at back and sides, and gives it substantial support of its own.
+    FLUSH_DEVICE: "box-surface.flush-device", "314.19", Published,
+        "Lamendola, codebookcity.com, answers to Article 314 part 7";
+    /// A surface extension is an extension ring, mounted over the box and mechanically secured to it.
+    EXTENSION_RING: "box-surface.extension-ring", "314.22", Recalled, EXTENSION;
+    /// Another box serves as an extension ring only where it is listed for that.
+    EXTENSION_BOX: "box-surface.extension-box", "314.22", Recalled, EXTENSION;
+    /// An extension may be made from a cover under conditions.
+    EXTENSION_COVER: "box-surface.extension-from-cover", "314.22 Exception", Recalled, EXTENSION;
+    /// Each box has a cover, faceplate, lampholder or canopy.
+    COVER: "box-surface.cover", "314.25", Recalled, RECALLED;
+    /// Screws of a cover match the threads of the box, or follow instructions.
+    COVER_SCREWS: "box-surface.cover-screws", "314.25", Recalled, RECALLED;
+    /// A large combustible finish exposed between a canopy and its box is covered.
+    CANOPY_FINISH: "box-surface.canopy-finish", "314.25(B)", Recalled,
+        "recalled: 180 in² (0.116 m²); the square millimetres printed beside it are known to be a slip";
+    /// A cord pendant leaves its cover through a bushing or a smooth, rounded hole.
+    PENDANT_CORD: "box-surface.pendant-cord", "314.25(C)", Recalled, RECALLED;
+}
 
-/// A noncombustible surface leaves a small gap at most around a box with a flush cover.
-pub static GAP: Rule = Rule::everywhere(
-    "box-surface.gap",
-    "314.21",
-    Basis::Published,
-    "EC&M, 2011 NEC Revisions for Boxes (1/8 in.)",
-);
-
-/// A box encloses a flush device at back and sides, and gives it substantial support of its own.
-pub static FLUSH_DEVICE: Rule = Rule::everywhere(
-    "box-surface.flush-device",
-    "314.19",
-    Basis::Published,
-    "Lamendola, codebookcity.com, answers to Article 314 part 7",
-);
-
-/// A surface extension is an extension ring, mounted over the box and mechanically secured to it.
-pub static EXTENSION_RING: Rule =
-    Rule::everywhere("box-surface.extension-ring", "314.22", Basis::Recalled, EXTENSION);
-
-/// Another box serves as an extension ring only where it is listed for that.
-pub static EXTENSION_BOX: Rule =
-    Rule::everywhere("box-surface.extension-box", "314.22", Basis::Recalled, EXTENSION);
-
-/// An extension may be made from a cover under conditions.
-pub static EXTENSION_COVER: Rule =
-    Rule::everywhere("box-surface.extension-from-cover", "314.22 Exception", Basis::Recalled, EXTENSION);
-
-/// Each box has a cover, faceplate, lampholder or canopy.
-pub static COVER: Rule = Rule::everywhere("box-surface.cover", "314.25", Basis::Recalled, RECALLED);
-
-/// Screws of a cover match the threads of the box, or follow instructions.
-pub static COVER_SCREWS: Rule =
-    Rule::everywhere("box-surface.cover-screws", "314.25", Basis::Recalled, RECALLED);
-
-/// A large combustible finish exposed between a canopy and its box is covered.
-pub static CANOPY_FINISH: Rule = Rule::everywhere(
-    "box-surface.canopy-finish",
-    "314.25(B)",
-    Basis::Recalled,
-    "recalled: 180 in² (0.116 m²); the square millimetres printed beside it are known to be a slip",
-);
-
-/// A cord pendant leaves its cover through a bushing or a smooth, rounded hole.
-pub static PENDANT_CORD: Rule =
-    Rule::everywhere("box-surface.pendant-cord", "314.25(C)", Basis::Recalled, RECALLED);
-
-/// The rules of this part.
-pub static RULES: [&Rule; 10] = [
-    &SETBACK,
-    &GAP,
-    &FLUSH_DEVICE,
-    &EXTENSION_RING,
-    &EXTENSION_BOX,
-    &EXTENSION_COVER,
-    &COVER,
-    &COVER_SCREWS,
-    &CANOPY_FINISH,
-    &PENDANT_CORD,
-];
-
-/// Figures of surfaces and covers, the same in every edition.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct BoxSurface {
-    /// The most that a box is set back in a noncombustible surface.
-    pub setback: RuleFigure,
-    /// The most that a box is set back in a combustible surface: nothing.
-    pub setback_combustible: RuleFigure,
-    /// The widest gap around a box.
-    pub gap: RuleFigure,
-    /// The exposed area from which on a combustible finish is covered.
-    pub canopy_finish: RuleFigure,
+subject! {
+    /// Figures of surfaces and covers, the same in every edition.
+    pub struct BoxSurface {
+        /// The most that a box is set back in a noncombustible surface.
+        pub setback: RuleFigure,
+        /// The most that a box is set back in a combustible surface: nothing.
+        pub setback_combustible: RuleFigure,
+        /// The widest gap around a box.
+        pub gap: RuleFigure,
+        /// The exposed area from which on a combustible finish is covered.
+        pub canopy_finish: RuleFigure,
+    }
 }
 
 impl BoxSurface {
@@ -98,9 +60,4 @@ impl BoxSurface {
             1_160_000_000,
         ),
     };
-
-    pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self { setback, setback_combustible, gap, canopy_finish } = self.clone();
-        [setback, setback_combustible, gap, canopy_finish].into_iter()
-    }
 }

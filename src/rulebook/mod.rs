@@ -5,6 +5,9 @@
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
+#[macro_use]
+mod declare;
+
 pub mod amendment;
 pub mod box_access;
 pub mod box_construction;
@@ -33,56 +36,58 @@ pub use rule::{Citation, Rule, RuleFigure};
 
 use crate::quantity::{Decimal, Units};
 use amendment::Amended;
+use declare::Figures;
 use reading::Readings;
 use std::ops::Deref;
 use std::sync::Arc;
 
-/// The rules of one edition, under one set of readings.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Rules {
-    /// The edition.
-    pub edition: Edition,
-    /// How much room a box has.
-    pub outlet_volume: outlet_volume::OutletVolume,
-    /// How much room its contents take.
-    pub outlet_fill: outlet_fill::OutletFill,
-    /// How much free conductor must be left.
-    pub free_conductor: free_conductor::FreeConductor,
-    /// What a conduit body with small conductors must have.
-    pub conduit_body: conduit_body::ConduitBody,
-    /// How long a box with large conductors must be.
-    pub pull: pull::Pull,
-    /// How long a box over 1000 V must be.
-    pub over_1000_volts: over_1000_volts::Over1000Volts,
-    /// How deep a box must be.
-    pub box_depth: box_depth::BoxDepth,
-    /// What metal boxes are made of.
-    pub box_construction: box_construction::BoxConstruction,
-    /// How a box sits in its surface, and what covers it.
-    pub box_surface: box_surface::BoxSurface,
-    /// How wiring enters a box.
-    pub box_entry: box_entry::BoxEntry,
-    /// Whether a box can be reached.
-    pub box_access: box_access::BoxAccess,
-    /// Fasteners that reach into a box, and moisture.
-    pub box_protection: box_protection::BoxProtection,
-    /// How full a raceway may be.
-    pub raceway_fill: raceway_fill::RacewayFill,
-    /// How enclosures are held in place.
-    pub box_support: box_support::BoxSupport,
-    /// What a box may carry.
-    pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
-    /// How disputed points are read.
-    pub readings: Readings,
+subject! {
+    /// The rules of one edition, under one set of readings.
+    pub struct Rules {
+        /// The edition.
+        pub edition: Edition,
+        /// How much room a box has.
+        pub outlet_volume: outlet_volume::OutletVolume,
+        /// How much room its contents take.
+        pub outlet_fill: outlet_fill::OutletFill,
+        /// How much free conductor must be left.
+        pub free_conductor: free_conductor::FreeConductor,
+        /// What a conduit body with small conductors must have.
+        pub conduit_body: conduit_body::ConduitBody,
+        /// How long a box with large conductors must be.
+        pub pull: pull::Pull,
+        /// How long a box over 1000 V must be.
+        pub over_1000_volts: over_1000_volts::Over1000Volts,
+        /// How deep a box must be.
+        pub box_depth: box_depth::BoxDepth,
+        /// What metal boxes are made of.
+        pub box_construction: box_construction::BoxConstruction,
+        /// How a box sits in its surface, and what covers it.
+        pub box_surface: box_surface::BoxSurface,
+        /// How wiring enters a box.
+        pub box_entry: box_entry::BoxEntry,
+        /// Whether a box can be reached.
+        pub box_access: box_access::BoxAccess,
+        /// Fasteners that reach into a box, and moisture.
+        pub box_protection: box_protection::BoxProtection,
+        /// How full a raceway may be.
+        pub raceway_fill: raceway_fill::RacewayFill,
+        /// How enclosures are held in place.
+        pub box_support: box_support::BoxSupport,
+        /// What a box may carry.
+        pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
+        /// How disputed points are read.
+        pub readings: Readings,
+    }
 }
 
 /// The one general policy: an edition that nobody here could read is answered with the figures of the one before.
-pub static UNVERIFIED_EDITION: Rule = Rule::everywhere(
-    "edition.unverified",
-    "NFPA 70",
-    Basis::Unconfirmed,
-    "The 2026 text was not available; the figures of 2023 are carried forward",
-);
+pub static UNVERIFIED_EDITION: Rule = Rule {
+    id: "edition.unverified",
+    sections: [Some("NFPA 70"); 3],
+    basis: Basis::Unconfirmed,
+    source: "The 2026 text was not available; the figures of 2023 are carried forward",
+};
 
 static EDITIONS: [Rules; 4] = {
     const fn of(edition: Edition, outlet_fill: OutletFill, luminaire_outlet: LuminaireOutlet) -> Rules {
@@ -220,43 +225,34 @@ impl Rulebook {
 impl Rules {
     /// Every figure that the rulebook states.
     pub fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        self.outlet_volume
-            .figures()
-            .chain(self.outlet_fill.figures())
-            .chain(self.free_conductor.figures())
-            .chain(self.conduit_body.figures())
-            .chain(self.pull.figures())
-            .chain(self.over_1000_volts.figures())
-            .chain(self.box_depth.figures())
-            .chain(self.box_construction.figures())
-            .chain(self.box_surface.figures())
-            .chain(self.box_entry.figures())
-            .chain(self.box_access.figures())
-            .chain(self.box_protection.figures())
-            .chain(self.raceway_fill.figures())
-            .chain(self.box_support.figures())
-            .chain(self.luminaire_outlet.figures())
+        let mut figures = Vec::new();
+        self.list(&mut figures);
+        figures.into_iter()
     }
 }
 
 /// Every rule of every edition.
 pub fn rules() -> impl Iterator<Item = &'static Rule> {
-    outlet_volume::RULES
-        .into_iter()
-        .chain(outlet_fill::RULES)
-        .chain(free_conductor::RULES)
-        .chain(conduit_body::RULES)
-        .chain(box_depth::RULES)
-        .chain(box_construction::RULES)
-        .chain(box_surface::RULES)
-        .chain(box_entry::RULES)
-        .chain(box_access::RULES)
-        .chain(box_protection::RULES)
-        .chain(pull::RULES)
-        .chain(over_1000_volts::RULES)
-        .chain(raceway_fill::RULES)
-        .chain(box_support::RULES)
-        .chain(luminaire_outlet::RULES)
-        .chain(enclosure_type::RULES)
-        .chain([&UNVERIFIED_EDITION])
+    [
+        outlet_volume::RULES,
+        outlet_fill::RULES,
+        free_conductor::RULES,
+        conduit_body::RULES,
+        box_depth::RULES,
+        box_construction::RULES,
+        box_surface::RULES,
+        box_entry::RULES,
+        box_access::RULES,
+        box_protection::RULES,
+        pull::RULES,
+        over_1000_volts::RULES,
+        raceway_fill::RULES,
+        box_support::RULES,
+        luminaire_outlet::RULES,
+        enclosure_type::RULES,
+    ]
+    .into_iter()
+    .flatten()
+    .copied()
+    .chain([&UNVERIFIED_EDITION])
 }

@@ -1,159 +1,88 @@
 //! How much room the contents of a box take: what 314.16(B) counts.
 
-use super::{Basis, Rule, RuleFigure};
+use super::RuleFigure;
+use super::declare::{Figures, RECALLED};
 use crate::trade::ConductorSize;
 
-/// The fill is the sum of what conductors, clamps, fittings, devices, grounding conductors and terminal blocks take.
-pub static SUM: Rule = Rule::everywhere(
-    "outlet-fill.sum",
-    "314.16(B)",
-    Basis::Published,
-    "2018 International Residential Code E3905.12.2; EC&M Code Quiz, 7 Dec 2023",
-);
+rules! {
+    /// The fill is the sum of what conductors, clamps, fittings, devices, grounding conductors and terminal blocks take.
+    SUM: "outlet-fill.sum", "314.16(B)", Published,
+        "2018 International Residential Code E3905.12.2; EC&M Code Quiz, 7 Dec 2023";
+    /// The room that one conductor of a size takes.
+    ALLOWANCE: "outlet-fill.allowance", ["Table 314.16(B)", "Table 314.16(B)", "Table 314.16(B)(1)"], Published,
+        "Figures beside each row of the table; the renaming in EC&M Code Quiz, 7 Dec 2023";
+    /// Each conductor that enters and ends counts once, one that passes unbroken once, a long loop twice, one that stays inside not at all.
+    CONDUCTORS: "outlet-fill.conductors", "314.16(B)(1)", Published,
+        "Lamendola, codebookcity.com, answers to Article 314 part 5; Florida Residential Code E3905.12.2.1 as quoted";
+    /// Grounding conductors and up to four small fixture wires from a domed canopy may be left out.
+    CANOPY: "outlet-fill.canopy", "314.16(B)(1) Exception", Published,
+        "Two trade forums that quote the exception; how a fifth wire is treated is disputed";
+    /// All internal clamps together take one allowance, by the largest conductor in the box.
+    CLAMPS: "outlet-fill.clamps", "314.16(B)(2)", Published,
+        "Lamendola, codebookcity.com, answers to Article 314 part 5";
+    /// A clamp assembly that also ends the cable takes its own volume off the box instead of an allowance.
+    CLAMP_ASSEMBLY: "outlet-fill.clamp-assembly", "314.16(B)(2)", Recalled,
+        RECALLED;
+    /// Each type of support fitting takes one allowance, by the largest conductor in the box.
+    SUPPORT_FITTINGS: "outlet-fill.support-fittings", "314.16(B)(3)", Published,
+        "Lamendola, codebookcity.com, answers to Article 314 part 5; 'each type' is recalled";
+    /// Each yoke takes two allowances, by the largest conductor connected to a device on it; a wide one two for each gang.
+    DEVICES: "outlet-fill.devices", "314.16(B)(4)", Published,
+        "Florida Residential Code E3905.12.2.4 as quoted; worked figures on two trade forums";
+    /// Equipment grounding conductors and bonding jumpers: one allowance for the first four, a quarter for each one more.
+    GROUNDING: "outlet-fill.grounding", "314.16(B)(5)", Published,
+        "Electrical Contractor, Box-Fill Calculations part VIII (one allowance, through 2017); two trade-forum threads that work the 2020 text";
+    /// A separate set of isolated grounding conductors takes one allowance of its own.
+    ISOLATED_SET: "outlet-fill.isolated-set", ["314.16(B)(5)", -, -], Recalled,
+        "recalled: the sentence is gone from 2020 on, where isolated conductors join the count";
+    /// Each terminal block assembly takes one allowance, by the largest conductor that ends on it.
+    TERMINAL_BLOCKS: "outlet-fill.terminal-blocks", [-, -, "314.16(B)(6)"], Published,
+        "EC&M Code Quiz: Volume Allowance Requirement for a Terminal Block, 7 Dec 2023";
+    /// Locknuts, bushings, wire connectors and other small fittings take no allowance.
+    NOTHING: "outlet-fill.no-allowance", "314.16(B)", Published,
+        "Locknuts and bushings: Florida Residential Code E3905.12.2 as quoted; wire connectors: common practice";
+}
 
-/// The room that one conductor of a size takes.
-pub static ALLOWANCE: Rule = Rule {
-    id: "outlet-fill.allowance",
-    sections: [Some("Table 314.16(B)"), Some("Table 314.16(B)"), Some("Table 314.16(B)(1)")],
-    basis: Basis::Published,
-    source: "Figures beside each row of the table; the renaming in EC&M Code Quiz, 7 Dec 2023",
-};
-
-/// Each conductor that enters and ends counts once, one that passes unbroken once, a long loop twice, one that stays inside not at all.
-pub static CONDUCTORS: Rule = Rule::everywhere(
-    "outlet-fill.conductors",
-    "314.16(B)(1)",
-    Basis::Published,
-    "Lamendola, codebookcity.com, answers to Article 314 part 5; Florida Residential Code E3905.12.2.1 as quoted",
-);
-
-/// Grounding conductors and up to four small fixture wires from a domed canopy may be left out.
-pub static CANOPY: Rule = Rule::everywhere(
-    "outlet-fill.canopy",
-    "314.16(B)(1) Exception",
-    Basis::Published,
-    "Two trade forums that quote the exception; how a fifth wire is treated is disputed",
-);
-
-/// All internal clamps together take one allowance, by the largest conductor in the box.
-pub static CLAMPS: Rule = Rule::everywhere(
-    "outlet-fill.clamps",
-    "314.16(B)(2)",
-    Basis::Published,
-    "Lamendola, codebookcity.com, answers to Article 314 part 5",
-);
-
-/// A clamp assembly that also ends the cable takes its own volume off the box instead of an allowance.
-pub static CLAMP_ASSEMBLY: Rule = Rule::everywhere(
-    "outlet-fill.clamp-assembly",
-    "314.16(B)(2)",
-    Basis::Recalled,
-    "recalled; no published source was read",
-);
-
-/// Each type of support fitting takes one allowance, by the largest conductor in the box.
-pub static SUPPORT_FITTINGS: Rule = Rule::everywhere(
-    "outlet-fill.support-fittings",
-    "314.16(B)(3)",
-    Basis::Published,
-    "Lamendola, codebookcity.com, answers to Article 314 part 5; 'each type' is recalled",
-);
-
-/// Each yoke takes two allowances, by the largest conductor connected to a device on it; a wide one two for each gang.
-pub static DEVICES: Rule = Rule::everywhere(
-    "outlet-fill.devices",
-    "314.16(B)(4)",
-    Basis::Published,
-    "Florida Residential Code E3905.12.2.4 as quoted; worked figures on two trade forums",
-);
-
-/// Equipment grounding conductors and bonding jumpers: one allowance for the first four, a quarter for each one more.
-pub static GROUNDING: Rule = Rule::everywhere(
-    "outlet-fill.grounding",
-    "314.16(B)(5)",
-    Basis::Published,
-    "Electrical Contractor, Box-Fill Calculations part VIII (one allowance, through 2017); two trade-forum threads that work the 2020 text",
-);
-
-/// A separate set of isolated grounding conductors takes one allowance of its own.
-pub static ISOLATED_SET: Rule = Rule {
-    id: "outlet-fill.isolated-set",
-    sections: [Some("314.16(B)(5)"), None, None],
-    basis: Basis::Recalled,
-    source: "recalled: the sentence is gone from 2020 on, where isolated conductors join the count",
-};
-
-/// Each terminal block assembly takes one allowance, by the largest conductor that ends on it.
-pub static TERMINAL_BLOCKS: Rule = Rule {
-    id: "outlet-fill.terminal-blocks",
-    sections: [None, None, Some("314.16(B)(6)")],
-    basis: Basis::Published,
-    source: "EC&M Code Quiz: Volume Allowance Requirement for a Terminal Block, 7 Dec 2023",
-};
-
-/// Locknuts, bushings, wire connectors and other small fittings take no allowance.
-pub static NOTHING: Rule = Rule::everywhere(
-    "outlet-fill.no-allowance",
-    "314.16(B)",
-    Basis::Published,
-    "Locknuts and bushings: Florida Residential Code E3905.12.2 as quoted; wire connectors: common practice",
-);
-
-/// The rules of this part.
-pub static RULES: [&Rule; 12] = [
-    &SUM,
-    &ALLOWANCE,
-    &CONDUCTORS,
-    &CANOPY,
-    &CLAMPS,
-    &CLAMP_ASSEMBLY,
-    &SUPPORT_FITTINGS,
-    &DEVICES,
-    &GROUNDING,
-    &ISOLATED_SET,
-    &TERMINAL_BLOCKS,
-    &NOTHING,
-];
-
-/// Figures of the fill side, per edition. An absent figure is a rule that the edition does not have.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct OutletFill {
-    /// Allowances for a conductor that passes through unbroken.
-    pub passing: RuleFigure,
-    /// Allowances for an unbroken loop or coil that is long enough to be cut.
-    pub long_loop: RuleFigure,
-    /// How many times the least free length makes a loop long.
-    pub loop_multiple: RuleFigure,
-    /// Fixture wires from a canopy are small below this size.
-    pub canopy_below: ConductorSize,
-    /// Fixture wires from a canopy that may be left out.
-    pub canopy_wires: RuleFigure,
-    /// Allowances for all internal clamps together.
-    pub clamps: RuleFigure,
-    /// How often clamps take that.
-    pub clamps_each: Repeated,
-    /// The conductor that clamps are counted by.
-    pub clamps_by: InBox,
-    /// Allowances for each type of support fitting.
-    pub support_fitting: RuleFigure,
-    /// How often support fittings take that.
-    pub support_fittings_each: Repeated,
-    /// Allowances for each gang of each yoke.
-    pub yoke: RuleFigure,
-    /// The conductor that a yoke is counted by.
-    pub yoke_by: CountedBy,
-    /// Allowances for the grounding conductors that are taken together.
-    pub grounding: RuleFigure,
-    /// The conductor that grounding conductors are counted by.
-    pub grounding_by: CountedBy,
-    /// How many grounding conductors are taken together, and what each one more takes.
-    pub grounding_beyond: Option<GroundingBeyond>,
-    /// Allowances for a separate set of isolated grounding conductors.
-    pub isolated_set: Option<RuleFigure>,
-    /// Allowances for each wire connector: none, unless a local amendment says otherwise.
-    pub wire_connector: RuleFigure,
-    /// Allowances for each terminal block assembly.
-    pub terminal_block: Option<RuleFigure>,
+subject! {
+    /// Figures of the fill side, per edition. An absent figure is a rule that the edition does not have.
+    pub struct OutletFill {
+        /// Allowances for a conductor that passes through unbroken.
+        pub passing: RuleFigure,
+        /// Allowances for an unbroken loop or coil that is long enough to be cut.
+        pub long_loop: RuleFigure,
+        /// How many times the least free length makes a loop long.
+        pub loop_multiple: RuleFigure,
+        /// Fixture wires from a canopy are small below this size.
+        pub canopy_below: ConductorSize,
+        /// Fixture wires from a canopy that may be left out.
+        pub canopy_wires: RuleFigure,
+        /// Allowances for all internal clamps together.
+        pub clamps: RuleFigure,
+        /// How often clamps take that.
+        pub clamps_each: Repeated,
+        /// The conductor that clamps are counted by.
+        pub clamps_by: InBox,
+        /// Allowances for each type of support fitting.
+        pub support_fitting: RuleFigure,
+        /// How often support fittings take that.
+        pub support_fittings_each: Repeated,
+        /// Allowances for each gang of each yoke.
+        pub yoke: RuleFigure,
+        /// The conductor that a yoke is counted by.
+        pub yoke_by: CountedBy,
+        /// Allowances for the grounding conductors that are taken together.
+        pub grounding: RuleFigure,
+        /// The conductor that grounding conductors are counted by.
+        pub grounding_by: CountedBy,
+        /// How many grounding conductors are taken together, and what each one more takes.
+        pub grounding_beyond: Option<GroundingBeyond>,
+        /// Allowances for a separate set of isolated grounding conductors.
+        pub isolated_set: Option<RuleFigure>,
+        /// Allowances for each wire connector: none, unless a local amendment says otherwise.
+        pub wire_connector: RuleFigure,
+        /// Allowances for each terminal block assembly.
+        pub terminal_block: Option<RuleFigure>,
+    }
 }
 
 /// The conductor whose allowance is taken, by where it is looked for.
@@ -165,6 +94,8 @@ pub enum CountedBy {
     LargestInBox,
 }
 
+impl Figures for CountedBy {}
+
 /// Which conductor of the box gives the allowance of what belongs to no conductor.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum InBox {
@@ -173,6 +104,8 @@ pub enum InBox {
     /// The smallest.
     Smallest,
 }
+
+impl Figures for InBox {}
 
 /// How often an allowance is taken for several things alike.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -185,6 +118,8 @@ pub enum Repeated {
     ForEachPiece,
 }
 
+impl Figures for Repeated {}
+
 /// What the parts of an allowance for grounding conductors past the first few add up to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Parts {
@@ -196,15 +131,18 @@ pub enum Parts {
     OfOwnSize,
 }
 
-/// What grounding conductors past the first few take.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct GroundingBeyond {
-    /// So many are taken together.
-    pub together: RuleFigure,
-    /// Allowances for each one more.
-    pub each: RuleFigure,
-    /// What these add up to.
-    pub parts: Parts,
+impl Figures for Parts {}
+
+subject! {
+    /// What grounding conductors past the first few take.
+    pub struct GroundingBeyond {
+        /// So many are taken together.
+        pub together: RuleFigure,
+        /// Allowances for each one more.
+        pub each: RuleFigure,
+        /// What these add up to.
+        pub parts: Parts,
+    }
 }
 
 impl GroundingBeyond {
@@ -260,43 +198,4 @@ impl OutletFill {
     /// One allowance for each terminal block assembly, in an edition that counts them.
     pub const TERMINAL_BLOCK: RuleFigure =
         RuleFigure::number("outlet-fill.terminal-blocks.allowances", &TERMINAL_BLOCKS, 10_000);
-
-    pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self {
-            passing,
-            long_loop,
-            loop_multiple,
-            canopy_below: _,
-            canopy_wires,
-            clamps,
-            clamps_each: _,
-            clamps_by: _,
-            support_fitting,
-            support_fittings_each: _,
-            yoke,
-            yoke_by: _,
-            grounding,
-            grounding_by: _,
-            grounding_beyond,
-            isolated_set,
-            wire_connector,
-            terminal_block,
-        } = self.clone();
-        let beyond = grounding_beyond.map(|beyond| [beyond.together, beyond.each]);
-        [
-            passing,
-            long_loop,
-            loop_multiple,
-            canopy_wires,
-            clamps,
-            support_fitting,
-            yoke,
-            grounding,
-            wire_connector,
-        ]
-        .into_iter()
-        .chain(beyond.into_iter().flatten())
-        .chain(isolated_set)
-        .chain(terminal_block)
-    }
 }

@@ -1,147 +1,79 @@
 //! How full a raceway may be: Chapter 9, Table 1 and its notes.
 
-use super::{Basis, Rule, RuleFigure};
+use super::declare::RECALLED;
+use super::{Rule, RuleFigure};
 use crate::quantity::{Decimal, Measure};
 
-const RECALLED: &str = "recalled; no published source was read";
+rules! {
+    /// One conductor or cable may take 53 % of a raceway, two 31 %, three or more 40 %.
+    LIMITS: "raceway-fill.limits", "Chapter 9, Table 1", Published,
+        "McGraw-Hill NEC 2014 handbook abstract (53 and 31 %); the 40 % is in every published count of three and more";
+    /// Every conductor counts with its own dimensions, equipment grounding and bonding conductors included.
+    COUNTED: "raceway-fill.counted", "Chapter 9, Table 1, Note 3", Recalled,
+        "recalled: EC&M, Code Calculations, works an example with mixed sizes but does not quote the note";
+    /// A nipple of up to 24 in (600 mm) between enclosures may be filled to 60 %.
+    NIPPLE: "raceway-fill.nipple", "Chapter 9, Table 1, Note 4", Published,
+        "EC&M, Code Calculations (a nipple not over 24 in); the 600 mm are recalled";
+    /// What the tables do not have counts with its actual dimensions, and known actual dimensions may stand for tabulated ones.
+    ACTUAL: "raceway-fill.actual-dimensions", "Chapter 9, Table 1, Notes 5 and 10", Recalled,
+        "recalled; which of the editions of 2014 and 2017 added Note 10 is not known";
+    /// Insulated conductors take the cross-section of Table 5, compact ones that of Table 5A; different sizes are added.
+    CONDUCTORS: "raceway-fill.conductors", "Chapter 9, Table 1, Note 6", Published,
+        "EC&M, Code Calculations: areas of three sizes added; the note's number is recalled";
+    /// Of conductors or cables of one size, one more is permitted when the computed number ends in 0.8 or more.
+    SAME_SIZE: "raceway-fill.same-size", "Chapter 9, Table 1, Note 7", Published,
+        "Published counts of Annex C that only this step gives: 22 of 14 AWG THHN in EMT 3/4 (21.99), 84 in 1-1/2 (83.9); the wording is recalled";
+    /// The same step for a single conductor. By recollection its own sentence was added in 2017; counts for one took it before.
+    SINGLE: "raceway-fill.single", "Chapter 9, Table 1, Note 7", Recalled,
+        "recalled: the sentence on a single conductor stands in 2017 and later; the counts of Annex C for one conductor follow it";
+    /// Bare conductors take the cross-section of Table 8.
+    BARE: "raceway-fill.bare", "Chapter 9, Table 1, Note 8", Recalled, RECALLED;
+    /// A multiconductor cable or cord is one conductor; an elliptical one is a circle of its major diameter.
+    CABLES: "raceway-fill.cables", "Chapter 9, Table 1, Note 9", Published,
+        "A trade-forum thread on two nonmetallic-sheathed cables in one conduit (31 %, by the major diameter)";
+    /// The inside of a raceway: its nominal inside diameter, and the areas printed beside it.
+    AREA: "raceway-fill.raceway-area", "Chapter 9, Table 4", Recalled,
+        "Annex C follows the unrounded area of the diameter: 9661 of 9681 recalled counts, against 9622 by the printed percent columns";
+    /// The smallest trade size of a kind that takes the conductors.
+    SMALLEST: "raceway-fill.smallest", "Chapter 9, Tables 1 and 4", Recalled, RECALLED;
+    /// Three conductors may jam where the raceway's diameter is about three times theirs. Advice, not a requirement.
+    JAMMING: "raceway-fill.jamming", "Chapter 9, Table 1, informational note", Recalled, RECALLED;
+}
 
-/// One conductor or cable may take 53 % of a raceway, two 31 %, three or more 40 %.
-pub static LIMITS: Rule = Rule::everywhere(
-    "raceway-fill.limits",
-    "Chapter 9, Table 1",
-    Basis::Published,
-    "McGraw-Hill NEC 2014 handbook abstract (53 and 31 %); the 40 % is in every published count of three and more",
-);
-
-/// Every conductor counts with its own dimensions, equipment grounding and bonding conductors included.
-pub static COUNTED: Rule = Rule::everywhere(
-    "raceway-fill.counted",
-    "Chapter 9, Table 1, Note 3",
-    Basis::Recalled,
-    "recalled: EC&M, Code Calculations, works an example with mixed sizes but does not quote the note",
-);
-
-/// A nipple of up to 24 in (600 mm) between enclosures may be filled to 60 %.
-pub static NIPPLE: Rule = Rule::everywhere(
-    "raceway-fill.nipple",
-    "Chapter 9, Table 1, Note 4",
-    Basis::Published,
-    "EC&M, Code Calculations (a nipple not over 24 in); the 600 mm are recalled",
-);
-
-/// What the tables do not have counts with its actual dimensions, and known actual dimensions may stand for tabulated ones.
-pub static ACTUAL: Rule = Rule::everywhere(
-    "raceway-fill.actual-dimensions",
-    "Chapter 9, Table 1, Notes 5 and 10",
-    Basis::Recalled,
-    "recalled; which of the editions of 2014 and 2017 added Note 10 is not known",
-);
-
-/// Insulated conductors take the cross-section of Table 5, compact ones that of Table 5A; different sizes are added.
-pub static CONDUCTORS: Rule = Rule::everywhere(
-    "raceway-fill.conductors",
-    "Chapter 9, Table 1, Note 6",
-    Basis::Published,
-    "EC&M, Code Calculations: areas of three sizes added; the note's number is recalled",
-);
-
-/// Of conductors or cables of one size, one more is permitted when the computed number ends in 0.8 or more.
-pub static SAME_SIZE: Rule = Rule::everywhere(
-    "raceway-fill.same-size",
-    "Chapter 9, Table 1, Note 7",
-    Basis::Published,
-    "Published counts of Annex C that only this step gives: 22 of 14 AWG THHN in EMT 3/4 (21.99), 84 in 1-1/2 (83.9); the wording is recalled",
-);
-
-/// The same step for a single conductor. By recollection its own sentence was added in 2017; counts for one took it before.
-pub static SINGLE: Rule = Rule::everywhere(
-    "raceway-fill.single",
-    "Chapter 9, Table 1, Note 7",
-    Basis::Recalled,
-    "recalled: the sentence on a single conductor stands in 2017 and later; the counts of Annex C for one conductor follow it",
-);
-
-/// Bare conductors take the cross-section of Table 8.
-pub static BARE: Rule =
-    Rule::everywhere("raceway-fill.bare", "Chapter 9, Table 1, Note 8", Basis::Recalled, RECALLED);
-
-/// A multiconductor cable or cord is one conductor; an elliptical one is a circle of its major diameter.
-pub static CABLES: Rule = Rule::everywhere(
-    "raceway-fill.cables",
-    "Chapter 9, Table 1, Note 9",
-    Basis::Published,
-    "A trade-forum thread on two nonmetallic-sheathed cables in one conduit (31 %, by the major diameter)",
-);
-
-/// The inside of a raceway: its nominal inside diameter, and the areas printed beside it.
-pub static AREA: Rule = Rule::everywhere(
-    "raceway-fill.raceway-area",
-    "Chapter 9, Table 4",
-    Basis::Recalled,
-    "Annex C follows the unrounded area of the diameter: 9661 of 9681 recalled counts, against 9622 by the printed percent columns",
-);
-
-/// The smallest trade size of a kind that takes the conductors.
-pub static SMALLEST: Rule =
-    Rule::everywhere("raceway-fill.smallest", "Chapter 9, Tables 1 and 4", Basis::Recalled, RECALLED);
-
-/// Three conductors may jam where the raceway's diameter is about three times theirs. Advice, not a requirement.
-pub static JAMMING: Rule = Rule::everywhere(
-    "raceway-fill.jamming",
-    "Chapter 9, Table 1, informational note",
-    Basis::Recalled,
-    RECALLED,
-);
-
-/// The rules of this part.
-pub static RULES: [&Rule; 12] = [
-    &LIMITS,
-    &COUNTED,
-    &NIPPLE,
-    &ACTUAL,
-    &CONDUCTORS,
-    &SAME_SIZE,
-    &SINGLE,
-    &BARE,
-    &CABLES,
-    &AREA,
-    &SMALLEST,
-    &JAMMING,
-];
-
-/// Figures of raceway fill. No edition since 2017 is known to differ in any.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct RacewayFill {
-    /// The share for one conductor or cable.
-    pub one: RuleFigure,
-    /// The share for two.
-    pub two: RuleFigure,
-    /// The share for more than two.
-    pub over_two: RuleFigure,
-    /// The share for a nipple, whatever the number.
-    pub nipple: RuleFigure,
-    /// The longest raceway that is a nipple.
-    pub nipple_length: RuleFigure,
-    /// The number to which the share for one is for.
-    pub number_for_one: RuleFigure,
-    /// The number to which the share for two is for.
-    pub number_for_two: RuleFigure,
-    /// The least number to which the share for more than two is for.
-    pub number_for_more: RuleFigure,
-    /// The fraction from which a number of conductors of one size is raised.
-    pub same_size_step: RuleFigure,
-    /// The same for a single conductor.
-    pub single_step: RuleFigure,
-    /// A quarter of π, by which the square of a diameter becomes the area of a circle: nine decimals.
-    pub quarter_pi: RuleFigure,
-    /// One hundredth, by which a percentage becomes a factor.
-    pub hundredth: RuleFigure,
-    /// How many conductors may jam.
-    pub jam_number: RuleFigure,
-    /// The least ratio of diameters at which three conductors may jam.
-    pub jam_from: RuleFigure,
-    /// The greatest.
-    pub jam_to: RuleFigure,
+subject! {
+    /// Figures of raceway fill. No edition since 2017 is known to differ in any.
+    pub struct RacewayFill {
+        /// The share for one conductor or cable.
+        pub one: RuleFigure,
+        /// The share for two.
+        pub two: RuleFigure,
+        /// The share for more than two.
+        pub over_two: RuleFigure,
+        /// The share for a nipple, whatever the number.
+        pub nipple: RuleFigure,
+        /// The longest raceway that is a nipple.
+        pub nipple_length: RuleFigure,
+        /// The number to which the share for one is for.
+        pub number_for_one: RuleFigure,
+        /// The number to which the share for two is for.
+        pub number_for_two: RuleFigure,
+        /// The least number to which the share for more than two is for.
+        pub number_for_more: RuleFigure,
+        /// The fraction from which a number of conductors of one size is raised.
+        pub same_size_step: RuleFigure,
+        /// The same for a single conductor.
+        pub single_step: RuleFigure,
+        /// A quarter of π, by which the square of a diameter becomes the area of a circle: nine decimals.
+        pub quarter_pi: RuleFigure,
+        /// One hundredth, by which a percentage becomes a factor.
+        pub hundredth: RuleFigure,
+        /// How many conductors may jam.
+        pub jam_number: RuleFigure,
+        /// The least ratio of diameters at which three conductors may jam.
+        pub jam_from: RuleFigure,
+        /// The greatest.
+        pub jam_to: RuleFigure,
+    }
 }
 
 /// A quarter of π in billionths. Over a circle of 161 mm the rest is less than 0.00002 mm².
@@ -153,13 +85,7 @@ impl RacewayFill {
         two: share("raceway-fill.two", &LIMITS, 31),
         over_two: share("raceway-fill.over-two", &LIMITS, 40),
         nipple: share("raceway-fill.nipple", &NIPPLE, 60),
-        nipple_length: RuleFigure::sized(
-            "raceway-fill.nipple-length",
-            &NIPPLE,
-            Measure::Length,
-            240_000,
-            6_000_000,
-        ),
+        nipple_length: RuleFigure::length("raceway-fill.nipple-length", &NIPPLE, 240_000, 6_000_000),
         number_for_one: RuleFigure::number("raceway-fill.number-for-one", &LIMITS, 10_000),
         number_for_two: RuleFigure::number("raceway-fill.number-for-two", &LIMITS, 20_000),
         number_for_more: RuleFigure::number("raceway-fill.number-for-more", &LIMITS, 30_000),
@@ -177,44 +103,6 @@ impl RacewayFill {
         jam_from: RuleFigure::number("raceway-fill.jam-from", &JAMMING, 28_000),
         jam_to: RuleFigure::number("raceway-fill.jam-to", &JAMMING, 32_000),
     };
-
-    pub(super) fn figures(&self) -> impl Iterator<Item = RuleFigure> + use<> {
-        let Self {
-            one,
-            two,
-            over_two,
-            nipple,
-            nipple_length,
-            number_for_one,
-            number_for_two,
-            number_for_more,
-            same_size_step,
-            single_step,
-            quarter_pi,
-            hundredth,
-            jam_number,
-            jam_from,
-            jam_to,
-        } = self.clone();
-        [
-            one,
-            two,
-            over_two,
-            nipple,
-            nipple_length,
-            number_for_one,
-            number_for_two,
-            number_for_more,
-            same_size_step,
-            single_step,
-            quarter_pi,
-            hundredth,
-            jam_number,
-            jam_from,
-            jam_to,
-        ]
-        .into_iter()
-    }
 }
 
 const fn share(name: &'static str, rule: &'static Rule, percent: i64) -> RuleFigure {

@@ -18,16 +18,6 @@ pub struct Rule {
 }
 
 impl Rule {
-    /// A rule that stands in the same section in every edition.
-    pub const fn everywhere(
-        id: &'static str,
-        section: &'static str,
-        basis: Basis,
-        source: &'static str,
-    ) -> Self {
-        Self { id, sections: [Some(section); 3], basis, source }
-    }
-
     /// Where an edition has the rule; `None` if it has not.
     ///
     /// ```
@@ -90,6 +80,16 @@ impl RuleFigure {
     pub const fn number(name: &'static str, rule: &'static Rule, ten_thousandths: i64) -> Self {
         let value = Decimal::ten_thousandths(ten_thousandths);
         Self { name, rule, measure: Measure::Number, us: value, si: value }
+    }
+
+    /// A volume, given in ten-thousandths of a cubic inch and of a cubic centimetre.
+    pub const fn volume(name: &'static str, rule: &'static Rule, us: i64, si: i64) -> Self {
+        Self::sized(name, rule, Measure::Volume, us, si)
+    }
+
+    /// A weight, given in ten-thousandths of a pound and of a kilogram.
+    pub const fn weight(name: &'static str, rule: &'static Rule, us: i64, si: i64) -> Self {
+        Self::sized(name, rule, Measure::Weight, us, si)
     }
 
     /// A size, given in ten-thousandths of each system's unit.
