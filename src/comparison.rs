@@ -30,6 +30,7 @@ pub struct EditionResult {
     /// Whether its figures could be verified.
     pub verified: bool,
     /// The verdict under it; null for a sizing question.
+    #[schema(required = true)]
     pub verdict: Option<Verdict>,
     /// What differs in the outcome, by JSON Pointer into it. Empty for the base.
     pub changes: Vec<Change>,
@@ -45,11 +46,11 @@ pub struct Change {
     pub at: String,
     /// What stands there under the base; absent where nothing does.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<Object>, nullable = false)]
+    #[schema(value_type = Option<Object>)]
     pub from: Option<Value>,
     /// What stands there under this edition; absent where nothing does.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<Object>, nullable = false)]
+    #[schema(value_type = Option<Object>)]
     pub to: Option<Value>,
 }
 
@@ -63,11 +64,9 @@ pub struct RuleChange {
     pub cause: bool,
     /// Where the base has it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub citation_from: Option<String>,
     /// Where this edition has it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub citation_to: Option<String>,
     /// The steps that only the base's proof has.
     #[schema(value_type = Vec<StepView>)]
@@ -224,7 +223,7 @@ mod tests {
         let evaluations: Vec<_> = [Edition::E2017, Edition::E2020, Edition::E2023]
             .into_iter()
             .map(|edition| {
-                let mut request: OutletFillRequest = serde_json::from_str(request).unwrap();
+                let mut request: OutletFillRequest = crate::json::read(request.as_bytes()).unwrap();
                 request.edition = edition;
                 (edition, evaluate::<OutletFill>(&request))
             })

@@ -7,7 +7,9 @@ mod write;
 
 pub use shown::{Shown, columns, is_empty, is_plain};
 
-use crate::checks::{Amendment, Argument, Caution, Check, Evaluation, Finding, Status, Taking, Verdict};
+use crate::checks::{
+    Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _, Status, Taking, Verdict,
+};
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
 use crate::i18n::{Catalogue, FigureText, summary};
 use crate::rulebook::reading::Point;
@@ -40,7 +42,7 @@ pub struct FindingView<'a> {
     rule: &'static str,
     /// Where the edition has the rule.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "write_citation")]
-    #[schema(value_type = Option<String>, nullable = false, example = "314.16")]
+    #[schema(value_type = Option<String>, example = "314.16")]
     citation: Option<Citation>,
     /// What is found.
     status: Status,
@@ -56,7 +58,6 @@ pub struct FindingView<'a> {
     supply: &'a [Pointer],
     /// The step of the proof that decides it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     step: Option<StepId>,
 }
 
@@ -155,7 +156,7 @@ pub struct Answer<'a, O> {
     pub check: &'static str,
     /// The caller's own mark.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "hall-3")]
+    #[schema(value_type = Option<String>, example = "hall-3")]
     pub reference: Option<&'a str>,
     /// Whether what was described complies; null when only a size was asked for.
     #[schema(required = true)]
@@ -170,7 +171,6 @@ pub struct Answer<'a, O> {
     pub interpretations: Vec<InterpretationView<'a>>,
     /// The proof; absent with `explain=none`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub derivation: Option<ProofView<'a>>,
     /// What to know before acting on the answer.
     pub cautions: Vec<&'a str>,
@@ -185,7 +185,7 @@ pub fn answer<'a, C: Check>(
     explain: Explain,
     messages: &'a Catalogue,
 ) -> Answer<'a, C::Outcome> {
-    let terms = C::terms(request);
+    let terms = request.terms();
     let Evaluation { verdict, outcome, findings, proof, cautions } = evaluation;
     let unverified = (!terms.edition.is_verified()).then_some(Caution::UnverifiedEdition);
     let amended = (!terms.amendments.is_empty()).then_some(Caution::Amended);

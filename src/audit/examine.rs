@@ -4,7 +4,7 @@ use super::{Case, CaseSource};
 use crate::answers::{Explain, answer};
 use crate::checks::{Check, evaluate, faults_of};
 use crate::i18n::Catalogue;
-use crate::json::same;
+use crate::json::{self, same};
 use crate::rulebook::Edition;
 use serde::Serialize;
 use serde_json::Value;
@@ -26,15 +26,15 @@ pub struct AuditedCase<'a> {
     pub source: &'a CaseSource,
     /// What the source says, where it is published.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false)]
+    #[schema(value_type = Option<String>)]
     pub source_says: Option<&'a str>,
     /// Why the source is held wrong, where it is: what is expected is then not what the source says.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false)]
+    #[schema(value_type = Option<String>)]
     pub source_held_wrong: Option<&'a str>,
     /// The sum, or what was assumed.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false)]
+    #[schema(value_type = Option<String>)]
     pub note: Option<&'a str>,
     /// What came of it, edition by edition.
     pub evaluations: Vec<Examined>,
@@ -70,11 +70,9 @@ pub struct Examined {
     pub agrees: bool,
     /// Why the request was refused, where it was: nothing is compared then.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub refused: Option<String>,
     /// What recomputing the proof came to.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub proof: Option<Replayed>,
     /// Each value that is compared.
     pub values: Vec<Compared>,
@@ -89,7 +87,6 @@ pub struct Replayed {
     pub replays: bool,
     /// The first step that does not, and what is wrong with it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fault: Option<String>,
 }
 
@@ -105,7 +102,6 @@ pub struct Compared {
     pub expected: Value,
     /// What this engine answers; absent where nothing stands there.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub computed: Option<Value>,
 }
 
@@ -120,7 +116,7 @@ pub fn examine<C: Check>(case: &Case, edition: Edition) -> Examined {
     };
     let mut request = case.request.clone();
     request.insert("edition".to_owned(), edition.year().into());
-    let request: C::Request = match serde_json::from_value(Value::Object(request)) {
+    let request: C::Request = match json::read_value(Value::Object(request)) {
         Ok(request) => request,
         Err(error) => return refused(error.to_string()),
     };

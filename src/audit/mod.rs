@@ -72,15 +72,12 @@ pub struct CaseSource {
     pub title: String,
     /// Who published it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub publisher: Option<String>,
     /// When.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub date: Option<String>,
     /// Where it can be read.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub address: Option<String>,
 }
 

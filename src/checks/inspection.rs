@@ -22,21 +22,17 @@ pub struct Requirement {
     pub status: Status,
     /// How what is given must relate to the limit; absent for a yes or no.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub relation: Option<Relation>,
     /// The limit; absent for a yes or no.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub limit: Option<Figure>,
     /// What was given; absent when it was not, and for a yes or no.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub given: Option<Figure>,
     /// The input that it is about.
     pub at: Pointer,
     /// The step of the proof that decides it; absent when nothing could be decided.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub step: Option<StepId>,
 }
 

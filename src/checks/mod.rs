@@ -21,6 +21,7 @@ pub mod outlet_fill;
 pub mod pull_box;
 mod pulls;
 pub mod raceway_fill;
+mod request;
 mod tagged;
 mod terms;
 pub mod ways;
@@ -29,14 +30,13 @@ pub use billed::{Billed, Gist};
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{Argument, Finding, Status, Taking, Verdict};
-pub use terms::{Amendment, FigureName, Name, Reference, Terms, present};
+pub use request::Request;
+pub use terms::{Amendment, FigureName, Name, Reference, Terms};
 
 use crate::derivation::Derivation;
 use crate::rulebook::amendment::Amended;
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
-use serde::de::DeserializeOwned;
 use utoipa::ToSchema;
 
 /// One check.
@@ -46,15 +46,9 @@ pub trait Check {
     /// The path of its operation: `/v1/outlet-boxes/fill`.
     const PATH: &'static str;
     /// What is asked.
-    type Request: DeserializeOwned + ToSchema;
+    type Request: Request;
     /// What is answered, apart from what every answer carries.
     type Outcome: Serialize + ToSchema + 'static;
-
-    /// What every request carries: edition, units, reference.
-    fn terms(request: &Self::Request) -> Terms<'_>;
-
-    /// The readings that the request chooses, on top of those given.
-    fn readings(request: &Self::Request, readings: Readings) -> Readings;
 
     /// Everything that is wrong with a request that decoded: bounds, conflicts, references.
     fn faults(request: &Self::Request, faults: &mut Faults);
@@ -86,7 +80,7 @@ pub struct Evaluation<O> {
 /// Every fault of a request that decoded: those of the check, and those that every request can have.
 pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
     let mut faults = Faults::default();
-    let terms = C::terms(request);
+    let terms = request.terms();
     faults.edition(terms.edition, terms.accept_unverified_rules);
     faults.amendments(terms.amendments, terms.edition, terms.units);
     C::faults(request, &mut faults);
@@ -95,13 +89,13 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
 
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
-    C::evaluate(&rulebook_of::<C>(request, C::terms(request).edition), request)
+    C::evaluate(&rulebook_of::<C>(request, request.terms().edition), request)
 }
 
 /// The rulebook of an edition, read and amended as a request asks.
 pub fn rulebook_of<C: Check>(request: &C::Request, edition: Edition) -> Rulebook {
     let book = Rulebook::of(edition);
-    let amendments = C::terms(request).amendments;
+    let amendments = request.terms().amendments;
     let amended: Vec<Amended> = amendments.iter().filter_map(Amendment::amended).collect();
-    book.with_readings(C::readings(request, book.readings)).with_amendments(&amended)
+    book.with_readings(request.readings(book.readings)).with_amendments(&amended)
 }

@@ -46,13 +46,6 @@ impl Amendment {
     }
 }
 
-/// Reads an optional member that is present: a null is refused, as the schema says.
-pub fn present<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
-    deserializer: D,
-) -> Result<Option<T>, D::Error> {
-    T::deserialize(deserializer).map(Some)
-}
-
 /// Declares a bounded text, kept in place while it is short: its length is stated in its schema and enforced on reading.
 macro_rules! bounded_text {
     ($(#[doc = $doc:literal])+ $name:ident, $most:literal, $text:literal, $example:literal) => {

@@ -60,7 +60,7 @@ pub struct StepView<'a> {
     rule: &'static str,
     /// Where the edition has the rule; absent where it has not.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "write_citation")]
-    #[schema(value_type = Option<String>, nullable = false, example = "314.16(B)(4)")]
+    #[schema(value_type = Option<String>, example = "314.16(B)(4)")]
     citation: Option<Citation>,
     /// How far the figure or the rule can be trusted.
     basis: Basis,
@@ -70,55 +70,50 @@ pub struct StepView<'a> {
     of: &'a [StepId],
     /// The table that is looked up, as served at `/v1/tables/{table}`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "conductor-volume")]
+    #[schema(value_type = Option<String>, example = "conductor-volume")]
     table: Option<&'static str>,
     /// The row of the table.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "12 AWG")]
+    #[schema(value_type = Option<String>, example = "12 AWG")]
     row: Option<&'static str>,
     /// The column of the table.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "volume_in3")]
+    #[schema(value_type = Option<String>, example = "volume_in3")]
     column: Option<&'static str>,
     /// The relation that is tested, between the first and the second operand.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     relation: Option<Relation>,
     /// The disputed point that is read.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "molded_clamps")]
+    #[schema(value_type = Option<String>, example = "molded_clamps")]
     point: Option<&'static str>,
     /// The reading that is followed.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "counted")]
+    #[schema(value_type = Option<String>, example = "counted")]
     reading: Option<&'static str>,
     /// Why the rule does not apply.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "not-in-edition")]
+    #[schema(value_type = Option<String>, example = "not-in-edition")]
     because: Option<&'static str>,
     /// The value that the step comes to.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<f64>, nullable = false, example = 4.5)]
+    #[schema(value_type = Option<f64>, example = 4.5)]
     equals: Option<Decimal>,
     /// The unit of the value; `1` for a plain number.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     unit: Option<Unit>,
     /// Whether the relation holds.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     holds: Option<bool>,
     /// The rows that were picked, in order.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<Vec<String>>, nullable = false)]
+    #[schema(value_type = Option<Vec<String>>)]
     selects: Option<&'a [StandardBox]>,
     /// Whether a local amendment of the request changed this step, or one that it computes with.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     amended: Option<bool>,
     /// The place in the request that the step takes its number from, or is about.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     at: Option<Pointer>,
 }
 

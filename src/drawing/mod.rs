@@ -32,7 +32,7 @@ pub trait Drawn: Check {
 ///
 /// ```
 /// use elbowroom::{checks::outlet_fill::OutletFill, drawing, i18n::Catalogue};
-/// let request = serde_json::from_str(r#"{
+/// let request = elbowroom::json::read(br#"{
 ///     "contents": {"conductors": [{"size": "12 AWG", "role": "spliced", "count": 4}]}
 /// }"#).unwrap();
 /// let svg = drawing::draw::<OutletFill>(&request, Catalogue::english());

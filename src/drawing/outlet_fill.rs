@@ -8,7 +8,7 @@ use super::traced::made_by;
 use crate::checks::outlet_fill::{
     NotCounted, OutletFill, OutletFillOutcome, OutletFillRequest, SpaceFill, TallyLine,
 };
-use crate::checks::{Check, Evaluation};
+use crate::checks::{Evaluation, Request as _};
 use crate::derivation::{Derivation, Figure, Operation};
 use crate::i18n::{Catalogue, figure, wrap};
 use crate::rulebook::Edition;
@@ -24,7 +24,7 @@ impl Drawn for OutletFill {
     ) -> String {
         let mut sheet = Sheet::new(messages, WIDTH);
         let title = messages.fixed("drawing-outlet-title");
-        head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
+        head(&mut sheet, title, &request.terms(), evaluation.verdict);
         let spaces: Vec<(&SpaceFill, Volume, Gauge)> = evaluation
             .outcome
             .spaces

@@ -9,7 +9,7 @@ use super::traced::{operands_of, step_of};
 use crate::checks::raceway_fill::{
     Fullness, RacewayFill, RacewayFillOutcome, RacewayFillRequest, RacewayTallyLine,
 };
-use crate::checks::{Check, Evaluation, Status, Verdict};
+use crate::checks::{Evaluation, Request as _, Status, Verdict};
 use crate::derivation::{Derivation, Figure};
 use crate::i18n::{Catalogue, figure, wrap};
 use crate::quantity::{Decimal, Measure};
@@ -34,7 +34,7 @@ impl Drawn for RacewayFill {
     ) -> String {
         let mut sheet = Sheet::new(messages, WIDTH);
         let title = messages.fixed("drawing-raceway-title");
-        head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
+        head(&mut sheet, title, &request.terms(), evaluation.verdict);
         let page = Page { request, evaluation, raceway: Raceway::of(request, evaluation), messages };
         let mut shown = Vec::new();
         let y = page.section(&mut sheet, &mut shown);

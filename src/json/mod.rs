@@ -1,14 +1,16 @@
-//! JSON text, written fast: what `serde_json` writes, byte for byte. And values that are held until it is known what they are.
+//! JSON text, written fast: what `serde_json` writes, byte for byte. And the strict deserializer that reads requests.
 //!
 //! Answers are mostly names that stand in the program, short texts and numbers. This writer does not look through names for
 //! characters to escape, and looks through texts eight bytes at a time; that is all its advantage, and it is the larger
 //! part of what an answer costs. `serde_json` remains the measure of what is right: tests hold every answer against it.
 
+pub(crate) mod buffered;
 mod compound;
-pub(crate) mod held;
+mod strict;
 mod text;
 mod writer;
 
+pub use strict::{read, read_value};
 pub use text::{name, text};
 pub use writer::{WriteFault, Writer};
 

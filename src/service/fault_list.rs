@@ -14,11 +14,11 @@ pub const MOST_LISTED: usize = 100;
 pub struct FaultView {
     /// Where it is in the body, as a JSON Pointer (RFC 6901); empty for the whole body.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, format = "json-pointer", example = "/contents/cables/0/size")]
+    #[schema(format = "json-pointer", example = "/contents/cables/0/size")]
     pub pointer: Option<String>,
     /// The query parameter that it is in, where it is not in the body.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = "explain")]
+    #[schema(example = "explain")]
     pub parameter: Option<String>,
     /// What kind it is. The codes are stable; `/v1/problems/invalid-request` says what each means.
     pub code: FaultCode,
@@ -30,7 +30,7 @@ pub struct FaultView {
     pub accepted: Vec<String>,
     /// The accepted value or name that is most like what was given.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = "devices")]
+    #[schema(example = "devices")]
     pub nearest: Option<String>,
 }
 

@@ -303,7 +303,7 @@ pub struct ProblemDocument<'a> {
     detail: &'a str,
     /// The nearest known name, where a path or a name in it was not known.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = "/v1/outlet-boxes/fill")]
+    #[schema(example = "/v1/outlet-boxes/fill")]
     nearest: Option<&'a str>,
     /// The known names, where a name in the path was not one of them.
     #[serde(skip_serializing_if = "<[String]>::is_empty")]

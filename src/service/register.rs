@@ -16,7 +16,7 @@ use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
 use crate::checks::outlet_fill::OutletFill;
 use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
-use crate::checks::{self, Check, Gist, Status, Verdict};
+use crate::checks::{self, Check, Gist, Request as _, Status, Verdict};
 use crate::comparison;
 use crate::derivation::StepId;
 use crate::drawing::{self, Drawn};
@@ -137,7 +137,7 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     let request = body::read::<C>(body)?;
     let evaluation = checks::evaluate::<C>(&request);
     let verdict = evaluation.verdict;
-    let reference = C::terms(&request).reference.map(str::to_owned);
+    let reference = request.terms().reference.map(str::to_owned);
     let mut violated: Vec<&'static str> = Vec::new();
     for finding in evaluation.findings.iter().filter(|finding| finding.status == Status::Violated) {
         if !violated.contains(&finding.rule.id) {

@@ -27,7 +27,6 @@ pub struct StandardBoxes {
 pub struct MarkedBoxes {
     /// What they are made of, where that was said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub material: Option<Material>,
     /// The volume that is marked on each.
     #[schema(value_type = f64, example = 20.3)]

@@ -1,6 +1,6 @@
 //! A misconception as data: what a learner gets wrong, as a mutation, and the rules that it goes against.
 
-use crate::checks::{Check, Evaluation, rulebook_of};
+use crate::checks::{Check, Evaluation, Request as _, rulebook_of};
 use crate::derivation::Derivation;
 use crate::i18n::Catalogue;
 use crate::rulebook::{Edition, Rule, Rulebook, Rules};
@@ -138,7 +138,7 @@ pub struct RuleCited {
     pub rule: &'static str,
     /// Where the edition has the rule; absent where it has not.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = "314.16(B)(4)")]
+    #[schema(example = "314.16(B)(4)")]
     pub citation: Option<String>,
     /// Its title.
     pub title: String,
@@ -163,13 +163,13 @@ where
                 }
             }
             Mutation::EditionBefore => {
-                let before = C::terms(request).edition.before()?;
+                let before = request.terms().edition.before()?;
                 book = Some(rulebook_of::<C>(request, before));
             }
             Mutation::Rules(_) => {}
         }
     }
-    let mut book = book.unwrap_or_else(|| rulebook_of::<C>(request, C::terms(request).edition));
+    let mut book = book.unwrap_or_else(|| rulebook_of::<C>(request, request.terms().edition));
     if mutations.iter().any(|mutation| matches!(mutation, Mutation::Rules(_))) {
         book = book.mutated(|rules| {
             for mutation in mutations {

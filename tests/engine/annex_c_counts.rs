@@ -75,7 +75,7 @@ fn request(raceway: (&str, &str), types: &str, compact: bool, size: &str, readin
 }
 
 fn evaluated(request: Value) -> Result<Evaluation<RacewayFillOutcome>, String> {
-    let request = serde_json::from_value(request).map_err(|error| error.to_string())?;
+    let request = elbowroom::json::read_value(request).map_err(|error| error.to_string())?;
     let faults = faults_of::<RacewayFill>(&request);
     if let Some(fault) = faults.iter().next() {
         return Err(fault.message.to_owned());

@@ -46,7 +46,7 @@ fn otherwise_written<C: Check>(case: &Case, edition: Edition, differences: &mut 
     let mut request = case.request.clone();
     request.insert("edition".to_owned(), edition.year().into());
     let request: C::Request =
-        serde_json::from_value(Value::Object(request)).expect("a request that was answered");
+        elbowroom::json::read_value(Value::Object(request)).expect("a request that was answered");
     let evaluation = evaluate::<C>(&request);
     for explain in [Explain::Full, Explain::Summary, Explain::None] {
         let [english, spanish] = [Language::English, Language::Spanish]

@@ -25,7 +25,7 @@ fn requests<C: Check>(file: &str) -> Vec<(String, C::Request)> {
         let name = case["name"].as_str().expect("a name").to_owned();
         let mut request = case["request"].clone();
         request["edition"] = case["editions"][0].clone();
-        let request: C::Request = serde_json::from_value(request).expect("a request");
+        let request: C::Request = elbowroom::json::read_value(request).expect("a request");
         assert!(faults_of::<C>(&request).is_empty(), "{name}");
         requests.push((name, request));
     }
@@ -90,7 +90,7 @@ fn hold_one<C: Drawn>(name: &str, mark: &str, request: &C::Request) -> String {
 
 /// Draws a request that no case has, given as JSON.
 fn drawn<C: Drawn>(name: &str, request: Value) -> String {
-    let request: C::Request = serde_json::from_value(request).expect(name);
+    let request: C::Request = elbowroom::json::read_value(request).expect(name);
     assert!(faults_of::<C>(&request).is_empty(), "{name}");
     hold_one::<C>(name, name, &request)
 }
@@ -139,7 +139,7 @@ proptest! {
             .map(|(thousandths, count)| json!({"diameter": f64::from(*thousandths) / 1000.0, "count": count}))
             .collect();
         let request = json!({"raceway": {"kind": "RMC", "trade_size": size}, "measured_conductors": measured});
-        let request = serde_json::from_value(request).expect("a request");
+        let request = elbowroom::json::read_value(request).expect("a request");
         let svg = draw::<RacewayFill>(&request, Catalogue::english());
         hold("some raceway", &svg);
         let wall = round(&svg, |class| class == "firm");

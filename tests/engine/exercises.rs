@@ -27,7 +27,7 @@ fn how_many() -> u32 {
 fn faults<C: Teachable>(exercise: &Exercise) -> Vec<String> {
     let mut faults = Vec::new();
     let mut fault = |what: String| faults.push(what);
-    let request: C::Request = match serde_json::from_value(exercise.request.clone()) {
+    let request: C::Request = match elbowroom::json::read_value(exercise.request.clone()) {
         Ok(request) => request,
         Err(error) => return vec![format!("the request does not decode: {error}")],
     };

@@ -14,7 +14,7 @@ use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
 use elbowroom::checks::outlet_fill::OutletFill;
 use elbowroom::checks::pull_box::PullBox;
 use elbowroom::checks::raceway_fill::RacewayFill;
-use elbowroom::checks::{Check, Evaluation, rulebook_of};
+use elbowroom::checks::{Check, Evaluation, Request as _, rulebook_of};
 use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
@@ -44,7 +44,7 @@ fn cases<C: Check>() -> Vec<Case<C>> {
             for edition in case["editions"].as_array().expect("editions") {
                 let mut request = case["request"].clone();
                 request["edition"] = edition.clone();
-                let request = serde_json::from_value(request).expect("a request");
+                let request = elbowroom::json::read_value(request).expect("a request");
                 let expect = case["expect"].as_object().expect("expectations").clone();
                 cases.push(Case { request, expect });
             }
@@ -208,8 +208,8 @@ struct Noticing {
 fn noticing<C: Check + 'static>() -> Noticing {
     let cases = cases::<C>();
     let notices = move |mutation: &Amended| {
-        cases.iter().filter(|case| C::terms(&case.request).units == Units::Us).any(|case| {
-            let book = rulebook_of::<C>(&case.request, C::terms(&case.request).edition);
+        cases.iter().filter(|case| case.request.terms().units == Units::Us).any(|case| {
+            let book = rulebook_of::<C>(&case.request, case.request.terms().edition);
             let evaluation = C::evaluate(&book.with_amendments(&[*mutation]), &case.request);
             differs::<C>(case, &evaluation)
         })

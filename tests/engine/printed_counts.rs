@@ -29,7 +29,7 @@ fn every_printed_count_is_what_the_volume_allows() {
                     "enclosure": {"standard": row.key, "gangs": gangs},
                     "contents": {"conductors": [{"size": size, "role": "spliced", "count": count}]}
                 });
-                evaluate::<OutletFill>(&serde_json::from_value(request).expect("a request")).verdict
+                evaluate::<OutletFill>(&elbowroom::json::read_value(request).expect("a request")).verdict
             };
             compared += 1;
             let computed = (1..).take_while(|count| with(*count) == Some(Verdict::Complies)).count() as i64;

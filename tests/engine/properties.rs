@@ -16,7 +16,7 @@ type Filled = Evaluation<elbowroom::checks::outlet_fill::OutletFillOutcome>;
 /// `serde_json` writes.
 fn fill(request: &Value) -> Filled {
     let request: OutletFillRequest =
-        serde_json::from_value(request.clone()).expect("a generated request decodes");
+        elbowroom::json::read_value(request.clone()).expect("a generated request decodes");
     let faults = faults_of::<OutletFill>(&request);
     assert!(faults.is_empty(), "{faults:?}");
     let evaluation = evaluate::<OutletFill>(&request);
@@ -232,7 +232,7 @@ proptest! {
 
     #[test]
     fn no_text_panics(text in "\\PC{0,200}") {
-        let _ = serde_json::from_str::<OutletFillRequest>(&text).map(|request| {
+        let _ = elbowroom::json::read::<OutletFillRequest>(text.as_bytes()).map(|request| {
             if faults_of::<OutletFill>(&request).is_empty() {
                 evaluate::<OutletFill>(&request);
             }

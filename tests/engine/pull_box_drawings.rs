@@ -50,7 +50,7 @@ fn drawn(request: &Value) -> String {
 }
 
 fn drawn_in(request: &Value, language: Language) -> String {
-    let request: PullBoxRequest = serde_json::from_value(request.clone()).expect("a request");
+    let request: PullBoxRequest = elbowroom::json::read_value(request.clone()).expect("a request");
     let faults = faults_of::<PullBox>(&request);
     assert!(faults.is_empty(), "{faults:?}");
     draw::<PullBox>(&request, Catalogue::of(language))
@@ -239,7 +239,7 @@ proptest! {
         request["layout"] = json!({"clearance": f64::from(clearance) / 2.0 + 0.25});
         let svg = drawn(&request);
         no_words_meet(&svg);
-        let request: PullBoxRequest = serde_json::from_value(request).unwrap();
+        let request: PullBoxRequest = elbowroom::json::read_value(request).unwrap();
         let found = elbowroom::checks::evaluate::<PullBox>(&request);
         prop_assume!(found.outcome.sections[0].layout.is_some());
         let plans = plans(&svg);

@@ -14,7 +14,7 @@ const WALLS: [&str; 5] = ["left", "right", "top", "bottom", "back"];
 const CONDUCTORS: [&str; 6] = ["12 AWG", "4 AWG", "1/0 AWG", "4/0 AWG", "500 kcmil", "2000 kcmil"];
 
 fn size(request: &Value) -> Evaluation<PullBoxOutcome> {
-    let request = serde_json::from_value(request.clone()).expect("the request decodes");
+    let request = elbowroom::json::read_value(request.clone()).expect("the request decodes");
     let faults = faults_of::<PullBox>(&request);
     let told: Vec<String> = faults.iter().map(|fault| format!("{} {}", fault.at, fault.message)).collect();
     assert!(faults.is_empty(), "{told:?}");
@@ -255,7 +255,7 @@ proptest! {
     #[test]
     fn no_text_panics(text in "\\PC{0,200}") {
         fn read<C: Check>(text: &str) {
-            if let Ok(request) = serde_json::from_str::<C::Request>(text) && faults_of::<C>(&request).is_empty() {
+            if let Ok(request) = elbowroom::json::read::<C::Request>(text.as_bytes()) && faults_of::<C>(&request).is_empty() {
                 evaluate::<C>(&request);
             }
         }

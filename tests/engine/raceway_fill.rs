@@ -5,7 +5,7 @@ use elbowroom::checks::{Evaluation, Verdict, evaluate, faults_of};
 use serde_json::{Value, json};
 
 fn evaluated(request: Value) -> Evaluation<RacewayFillOutcome> {
-    let request: RacewayFillRequest = serde_json::from_value(request).expect("a request");
+    let request: RacewayFillRequest = elbowroom::json::read_value(request).expect("a request");
     let faults = faults_of::<RacewayFill>(&request);
     assert!(faults.is_empty(), "{faults:?}");
     let evaluation = evaluate::<RacewayFill>(&request);
@@ -392,7 +392,7 @@ fn the_other_reading_is_told_where_it_changes_a_trade_size() {
 #[test]
 fn every_fault_is_named() {
     let faults = |request: Value| -> Vec<(String, &'static str)> {
-        let request: RacewayFillRequest = serde_json::from_value(request).expect("it decodes");
+        let request: RacewayFillRequest = elbowroom::json::read_value(request).expect("it decodes");
         faults_of::<RacewayFill>(&request).iter().map(|fault| (fault.at.to_string(), fault.message)).collect()
     };
     let one = |request: Value| {
@@ -462,7 +462,7 @@ fn every_fault_is_named() {
 #[test]
 fn a_refused_size_comes_with_the_accepted_ones() {
     let request = json!({"conductors": [{"insulation": "Z", "size": "250 kcmil"}]});
-    let request: RacewayFillRequest = serde_json::from_value(request).expect("it decodes");
+    let request: RacewayFillRequest = elbowroom::json::read_value(request).expect("it decodes");
     let faults = faults_of::<RacewayFill>(&request);
     let fault = faults.iter().next().expect("a fault");
     assert_eq!(fault.accepted.first().map(String::as_str), Some("14 AWG"));

@@ -1,6 +1,7 @@
 //! The failure path against an independent validator: both must call the same bodies valid.
 
 use crate::support::good;
+use elbowroom::answers::Explain;
 use elbowroom::quantity::has_at_most_decimals;
 use elbowroom::service::body::{KEYWORDS, faults_under, schema::Schema};
 use elbowroom::service::openapi::{self, examples::ExampleSet};
@@ -158,6 +159,55 @@ impl Maker<'_> {
             other => panic!("{other}"),
         }
     }
+}
+
+/// The places of every member of a value, and those of members that its published schema has besides.
+fn members(value: &Value, at: &str, places: &mut Vec<String>) {
+    let children: Vec<(String, &Value)> = match value {
+        Value::Object(members) => {
+            members.iter().map(|(name, member)| (format!("{at}/{name}"), member)).collect()
+        }
+        Value::Array(items) => {
+            items.iter().enumerate().map(|(index, item)| (format!("{at}/{index}"), item)).collect()
+        }
+        _ => Vec::new(),
+    };
+    for (place, child) in children {
+        members(child, &place, places);
+        places.push(place);
+    }
+}
+
+/// Null is not absence: wherever a member may be left out, and wherever one stands, null is a fault of that member.
+#[test]
+fn null_is_refused_for_every_member_of_every_example_and_every_member_that_it_leaves_out() {
+    let (examples, mut tried) = (ExampleSet::embedded(), 0);
+    for (index, check) in CHECKS.iter().enumerate() {
+        let declared = components()[&request_schema(index)]["properties"].as_object().unwrap();
+        let answered = |request: &Value| (check.evaluate)(request.to_string().as_bytes(), Explain::None);
+        let requests = examples.of(check.name).iter().filter_map(|example| example.request.as_ref());
+        for request in requests.filter(|request| answered(request).is_ok()) {
+            let mut places: Vec<String> = Vec::new();
+            members(request, "", &mut places);
+            places.extend(
+                declared.keys().filter(|name| request.get(name).is_none()).map(|name| format!("/{name}")),
+            );
+            for place in places {
+                let mut with_null = request.clone();
+                match with_null.pointer_mut(&place) {
+                    Some(member) => *member = Value::Null,
+                    None => with_null[&place[1..]] = Value::Null,
+                }
+                let problem = answered(&with_null).expect_err(&place);
+                let below = |at: &str| place.starts_with(at) || at.starts_with(&place);
+                let named =
+                    problem.faults.kept().iter().any(|fault| fault.pointer.as_deref().is_some_and(below));
+                assert!(named, "{place}: {problem:?}");
+                tried += 1;
+            }
+        }
+    }
+    assert!(tried > 500, "{tried}");
 }
 
 proptest! {

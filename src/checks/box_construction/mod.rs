@@ -5,7 +5,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, box_construction::BoxConstruction, evaluate};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "enclosure": {"material": "sheet_steel", "volume": 21, "wall_thickness": 0.053, "grounding_provision": true}
 //! }"#).unwrap();
 //! let evaluation = evaluate::<BoxConstruction>(&request);
@@ -19,13 +19,12 @@ mod request;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement, Sentences};
-use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_construction::{
     BoxConstruction as Figures, CAST, GROUNDING, LARGE_SHEET_STEEL, LISTED, SHEET_STEEL,
 };
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rule, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
@@ -39,7 +38,6 @@ pub struct BoxConstruction;
 pub struct BoxConstructionOutcome {
     /// The least thickness of the walls. Absent where it is not determined, and where none is asked.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required_thickness: Option<Figure>,
     /// What each rule asks of the box.
     pub requirements: Vec<Requirement>,
@@ -50,20 +48,6 @@ impl Check for BoxConstruction {
     const PATH: &'static str = "/v1/box-construction/check";
     type Request = BoxConstructionRequest;
     type Outcome = BoxConstructionOutcome;
-
-    fn terms(request: &BoxConstructionRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(_: &BoxConstructionRequest, readings: Readings) -> Readings {
-        readings
-    }
 
     fn faults(_: &BoxConstructionRequest, _: &mut Faults) {}
 

@@ -4,7 +4,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, box_depths::BoxDepths, evaluate};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "edition": "2023",
 //!     "enclosure": {"internal_depth": 1.75},
 //!     "equipment": [{"projection": 1.4, "largest_supply_conductor": "12 AWG", "rear_center_entry": true}]
@@ -23,11 +23,10 @@ pub use outcome::{BoxDepthsOutcome, EquipmentDepth};
 pub use request::*;
 
 use super::inspection::{Inspection, Sentences};
-use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_depth::{BoxDepth, EQUIPMENT, PLAIN};
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rule, Rulebook};
 
 /// The check of the depth of one box.
@@ -39,20 +38,6 @@ impl Check for BoxDepths {
     const PATH: &'static str = "/v1/box-depths/check";
     type Request = BoxDepthsRequest;
     type Outcome = BoxDepthsOutcome;
-
-    fn terms(request: &BoxDepthsRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(_: &BoxDepthsRequest, readings: Readings) -> Readings {
-        readings
-    }
 
     fn faults(request: &BoxDepthsRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/equipment"), request.equipment.len(), MOST_ITEMS);

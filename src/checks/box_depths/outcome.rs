@@ -10,7 +10,6 @@ use utoipa::ToSchema;
 pub struct BoxDepthsOutcome {
     /// The least depth inside that all of it asks for. Absent where it is not determined, and where no depth is asked.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required: Option<Figure>,
     /// Each piece of equipment.
     pub equipment: Vec<EquipmentDepth>,
@@ -23,16 +22,14 @@ pub struct BoxDepthsOutcome {
 pub struct EquipmentDepth {
     /// The caller's name for it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<String>,
     /// The equipment.
     pub at: Pointer,
     /// The least depth that it asks for. Absent where it is not determined, and where no depth is asked.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required: Option<Figure>,
     /// The rule that asks for it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "box-depth.12-or-10-awg")]
+    #[schema(value_type = Option<String>, example = "box-depth.12-or-10-awg")]
     pub governed_by: Option<&'static str>,
 }

@@ -1,8 +1,8 @@
 //! What is asked: the box, and the devices and equipment that it encloses.
 
-use crate::checks::{Amendment, Name, Reference, present};
-use crate::quantity::{Length, Offset, Units, Volume};
-use crate::rulebook::Edition;
+use crate::checks::Name;
+use crate::checks::request::request;
+use crate::quantity::{Length, Offset, Volume};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -10,41 +10,20 @@ use utoipa::ToSchema;
 /// The most items of any list.
 pub const MOST_ITEMS: usize = 200;
 
-/// A box and what it encloses: how deep must it be, and is it?
-///
-/// Leave `enclosure` out to ask only what depth is required: the verdict is then null.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct BoxDepthsRequest {
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub accept_unverified_rules: bool,
-    /// The units of every length and volume in the request and the answer.
-    #[serde(default)]
-    pub units: Units,
-    /// The caller's own mark.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub reference: Option<Reference>,
-    /// Local amendments to figures of the rules, each with the caller's citation.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub amendments: Vec<Amendment>,
-    /// The box. Leave it out for a sizing question: the verdict is then null.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub enclosure: Option<DepthEnclosure>,
-    /// Devices and equipment inside the box. None for a plain box, as with a splice box or one under a luminaire.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub equipment: Vec<EnclosedEquipment>,
-}
-
-fn is_false(flag: &bool) -> bool {
-    !flag
+request! {
+    /// A box and what it encloses: how deep must it be, and is it?
+    ///
+    /// Leave `enclosure` out to ask only what depth is required: the verdict is then null.
+    pub struct BoxDepthsRequest {
+        /// The units of every length and volume in the request and the answer.
+        units,
+        /// The box. Leave it out for a sizing question: the verdict is then null.
+        pub enclosure: Option<DepthEnclosure>,
+        /// Devices and equipment inside the box. None for a plain box, as with a splice box or one under a luminaire.
+        #[serde(default)]
+        #[schema(max_items = 200)]
+        pub equipment: Vec<EnclosedEquipment>,
+    }
 }
 
 /// The box, as it is installed.
@@ -52,21 +31,13 @@ fn is_false(flag: &bool) -> bool {
 #[serde(deny_unknown_fields, default)]
 pub struct DepthEnclosure {
     /// Depth inside, from the back to the plane on which devices are mounted, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub internal_depth: Option<Length>,
     /// Whether the box is identified for the equipment in it. Decides for equipment on conductors larger than 4 AWG.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub identified_for_equipment: Option<bool>,
     /// Whether it is a pull or junction box whose terminals have the wire-bending space of 312.6. Decides where the box is
     /// not identified for equipment on conductors larger than 4 AWG.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub pull_box_with_bending_space: Option<bool>,
     /// Its volume, in the request's units. Decides in the same case.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub volume: Option<Volume>,
 }
 
@@ -75,27 +46,15 @@ pub struct DepthEnclosure {
 #[serde(deny_unknown_fields, default)]
 pub struct EnclosedEquipment {
     /// A name, so that the answer can speak of it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<Name>,
     /// How far it projects behind the plane on which it is mounted, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub projection: Option<Offset>,
     /// The largest conductor that supplies it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub largest_supply_conductor: Option<ConductorSize>,
     /// Whether conductors enter the box through the center of its back, behind this equipment.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub rear_center_entry: Option<bool>,
     /// Whether it is listed for installation in this very box: the listing then decides, and no depth is asked.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_for_this_box: Option<bool>,
     /// The least clearance between it and a wall of the box, in the request's units. Looked at as an advisory only.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub clearance_to_walls: Option<Offset>,
 }

@@ -4,7 +4,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, box_mounting::BoxMounting, evaluate};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "flush_surface": {"combustible": false, "setback": 0.375, "gap": 0.125}
 //! }"#).unwrap();
 //! // behind tile a box may be set back 1/4 in, and leave a gap of 1/8 in
@@ -24,10 +24,9 @@ mod surface;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement};
-use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{RuleFigure, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
@@ -48,20 +47,6 @@ impl Check for BoxMounting {
     const PATH: &'static str = "/v1/box-mountings/check";
     type Request = BoxMountingRequest;
     type Outcome = BoxMountingOutcome;
-
-    fn terms(request: &BoxMountingRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(_: &BoxMountingRequest, readings: Readings) -> Readings {
-        readings
-    }
 
     fn faults(request: &BoxMountingRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -12,7 +12,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, box_supports::BoxSupports, evaluate};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "enclosure": {"volume": 30.3, "devices_or_luminaires": true},
 //!     "means": [{
 //!         "kind": "raceways", "threaded_entries_or_hubs": true,
@@ -35,14 +35,13 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::{Settled, Way};
-use super::{Check, Evaluation, Faults, Finding, Reference, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Status, Verdict};
 use crate::derivation::{Derivation, Pointer};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::box_support::{
     BoxSupport, CEILING_FRAMING, CEILING_WIRES, CORD, EMBEDDED, FINISHED_SURFACE, LUMINAIRE_ON_CONDUIT,
     MEANS, STEM, STRUCTURE, SURFACE, THREADS,
 };
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rule, Rulebook};
 
 /// The check of what holds one enclosure.
@@ -54,20 +53,6 @@ impl Check for BoxSupports {
     const PATH: &'static str = "/v1/box-supports/check";
     type Request = BoxSupportsRequest;
     type Outcome = BoxSupportsOutcome;
-
-    fn terms(request: &BoxSupportsRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(_: &BoxSupportsRequest, readings: Readings) -> Readings {
-        readings
-    }
 
     fn faults(request: &BoxSupportsRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -28,6 +28,5 @@ pub struct MeansOfSupport {
     pub requirements: Vec<Requirement>,
     /// The step of the proof that combines what it asks; absent when nothing could be decided.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub step: Option<StepId>,
 }

@@ -2,7 +2,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, evaluate, conduit_body::ConduitBodyCheck};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "body": {"length": 12, "depth": 4},
 //!     "hubs": [
 //!         {"place": "end", "raceway": {"kind": "EMT", "trade_size": "2"}},
@@ -31,10 +31,9 @@ pub use outcome::{BodyShape, ConduitBodyOutcome, HubFill, LargeInBody, SmallInBo
 pub use request::*;
 
 use crate::checks::raceway_fill::sizing::Sizer;
-use crate::checks::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use crate::checks::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
-use crate::rulebook::reading::Readings;
 
 /// The check of one conduit body.
 #[derive(Clone, Copy, Debug)]
@@ -45,20 +44,6 @@ impl Check for ConduitBodyCheck {
     const PATH: &'static str = "/v1/conduit-bodies/check";
     type Request = ConduitBodyRequest;
     type Outcome = ConduitBodyOutcome;
-
-    fn terms(request: &ConduitBodyRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(request: &ConduitBodyRequest, readings: Readings) -> Readings {
-        request.interpretations.map_or(readings, |chosen| chosen.apply(readings))
-    }
 
     fn faults(request: &ConduitBodyRequest, faults: &mut Faults) {
         faults::find(request, faults);

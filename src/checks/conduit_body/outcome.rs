@@ -30,15 +30,12 @@ pub struct ConduitBodyOutcome {
     pub shape: BodyShape,
     /// The check by cross-section and number; absent where no pull holds only 6 AWG and smaller.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub small_conductors: Option<SmallInBody>,
     /// The check by length; absent where no pull holds 4 AWG or larger.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub large_conductors: Option<LargeInBody>,
     /// What is spliced or connected in the body, by volume; absent where nothing is.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub splices: Option<SplicesInBody>,
 }
 
@@ -47,11 +44,9 @@ pub struct ConduitBodyOutcome {
 pub struct SmallInBody {
     /// The least cross-section of the body; absent for a short-radius one, and where the tables lack the raceway.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required_cross_section: Option<Figure>,
     /// What the body has over it: negative when it falls short.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub margin: Option<Figure>,
     /// How full each opening is.
     pub hubs: Vec<HubFill>,
@@ -70,7 +65,6 @@ pub struct HubFill {
     pub allowed_area: Figure,
     /// The most conductors, where all are of one size.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub maximum: Option<Figure>,
 }
 
@@ -81,11 +75,9 @@ pub struct SplicesInBody {
     pub required: Figure,
     /// The volume that is marked.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub available: Option<Figure>,
     /// What is left: negative when the body falls short.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub margin: Option<Figure>,
     /// What was counted.
     pub tally: Vec<TallyLine>,

@@ -1,112 +1,56 @@
 //! What is asked: the body, the raceways attached to it, and the conductors in it.
 
 use crate::checks::outlet_fill::Contents;
-use crate::checks::pulls::{ConductorGroup, Marking, is_false};
-use crate::checks::{Amendment, Reference, present};
-use crate::quantity::{Area, Length, Units, Volume};
-use crate::rulebook::Edition;
+use crate::checks::pulls::{ConductorGroup, Marking};
+use crate::checks::request::{interpretations, request};
+use crate::quantity::{Area, Length, Volume};
 use crate::rulebook::reading::{
-    EntryDistance, MarkedSize, RacewayArea, Readings, SmallConductors, SplicedConductor, StraightSplice,
+    EntryDistance, MarkedSize, RacewayArea, SmallConductors, SplicedConductor, StraightSplice,
 };
 use crate::trade::{ConductorSize, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-/// One conduit body: may it hold these conductors?
-///
-/// Conductors of 6 AWG and smaller are checked by cross-section and number, splices by the marked volume; conductors of
-/// 4 AWG and larger by length, as in a pull box. A body with both must satisfy both.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct ConduitBodyRequest {
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub accept_unverified_rules: bool,
-    /// The units of every figure in the request and the answer.
-    #[serde(default)]
-    pub units: Units,
-    /// The caller's own mark.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub reference: Option<Reference>,
-    /// Local amendments to figures of the rules, each with the caller's citation.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub amendments: Vec<Amendment>,
-    /// How disputed points are to be read, where not in the default way.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub interpretations: Option<ConduitBodyInterpretations>,
-    /// The body.
-    #[serde(default)]
-    pub body: ConduitBody,
-    /// The raceways attached to it, one for each opening. Their places make its shape.
-    #[schema(min_items = 2, max_items = 5)]
-    pub hubs: Vec<Hub>,
-    /// The conductors in it, and which openings they join.
-    #[schema(min_items = 1, max_items = 50)]
-    pub pulls: Vec<BodyPull>,
-    /// What is spliced or connected in the body, counted as in an outlet box. Required where anything is.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub contents: Option<Contents>,
-    /// The permanent marking of a listed body that is smaller than the lengths ask.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub marked: Option<Marking>,
+request! {
+    /// One conduit body: may it hold these conductors?
+    ///
+    /// Conductors of 6 AWG and smaller are checked by cross-section and number, splices by the marked volume; conductors of
+    /// 4 AWG and larger by length, as in a pull box. A body with both must satisfy both.
+    pub struct ConduitBodyRequest {
+        /// The units of every figure in the request and the answer.
+        units,
+        interpretations: ConduitBodyInterpretations,
+        /// The body.
+        #[serde(default)]
+        pub body: ConduitBody,
+        /// The raceways attached to it, one for each opening. Their places make its shape.
+        #[schema(min_items = 2, max_items = 5)]
+        pub hubs: Vec<Hub>,
+        /// The conductors in it, and which openings they join.
+        #[schema(min_items = 1, max_items = 50)]
+        pub pulls: Vec<BodyPull>,
+        /// What is spliced or connected in the body, counted as in an outlet box. Required where anything is.
+        pub contents: Option<Contents>,
+        /// The permanent marking of a listed body that is smaller than the lengths ask.
+        pub marked: Option<Marking>,
+    }
 }
 
-/// How disputed points are to be read for a conduit body.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields, default)]
-pub struct ConduitBodyInterpretations {
-    /// Which inside area of a raceway is taken.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub raceway_area: Option<RacewayArea>,
-    /// Whether a spliced conductor is the same conductor on both sides of the splice.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub spliced_conductor: Option<SplicedConductor>,
-    /// Whether conductors spliced between opposite openings also follow the straight rule.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub straight_splice: Option<StraightSplice>,
-    /// From where to where the distance between two openings is measured.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub entry_distance: Option<EntryDistance>,
-    /// Whether a marked conductor size is also the largest that may be used.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub marked_size: Option<MarkedSize>,
-    /// Conductors smaller than 18 AWG.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub small_conductors: Option<SmallConductors>,
-}
-
-impl ConduitBodyInterpretations {
-    /// The readings that are chosen, on top of those given.
-    pub fn apply(&self, readings: Readings) -> Readings {
-        let Self {
-            raceway_area,
-            spliced_conductor,
-            straight_splice,
-            entry_distance,
-            marked_size,
-            small_conductors,
-        } = *self;
-        readings
-            .choose(raceway_area)
-            .choose(spliced_conductor)
-            .choose(straight_splice)
-            .choose(entry_distance)
-            .choose(marked_size)
-            .choose(small_conductors)
+interpretations! {
+    /// How disputed points are to be read for a conduit body.
+    pub struct ConduitBodyInterpretations {
+        /// Which inside area of a raceway is taken.
+        raceway_area: RacewayArea,
+        /// Whether a spliced conductor is the same conductor on both sides of the splice.
+        spliced_conductor: SplicedConductor,
+        /// Whether conductors spliced between opposite openings also follow the straight rule.
+        straight_splice: StraightSplice,
+        /// From where to where the distance between two openings is measured.
+        entry_distance: EntryDistance,
+        /// Whether a marked conductor size is also the largest that may be used.
+        marked_size: MarkedSize,
+        /// Conductors smaller than 18 AWG.
+        small_conductors: SmallConductors,
     }
 }
 
@@ -115,39 +59,23 @@ impl ConduitBodyInterpretations {
 #[serde(deny_unknown_fields, default)]
 pub struct ConduitBody {
     /// Whether it is a short-radius body: a capped elbow, a handy ell, a service-entrance elbow.
-    #[serde(skip_serializing_if = "is_false")]
     pub short_radius: bool,
     /// Its inside cross-section.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub cross_section: Option<Area>,
     /// The largest raceway that it can be attached to, where larger than those that are.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub largest_raceway: Option<BodyRaceway>,
     /// The volume that its maker marked on it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_volume: Option<Volume>,
     /// Whether it is supported rigidly and securely, which a body with splices must be.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub rigidly_supported: Option<bool>,
     /// Whether it is listed, bends its conductors with at least the radius of a field bend of its raceway, and is
     /// marked as evaluated for all that its raceway may hold.
-    #[serde(skip_serializing_if = "is_false")]
     pub evaluated_for_full_fill: bool,
     /// Inside, from end to end.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub length: Option<Length>,
     /// Inside, from side to side.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub width: Option<Length>,
     /// Inside, from the back to the cover.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub depth: Option<Length>,
 }
 
@@ -198,11 +126,9 @@ pub struct BodyPull {
     #[schema(min_items = 1, max_items = 50)]
     pub conductors: Vec<ConductorGroup>,
     /// Whether they are spliced in the body.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub spliced: bool,
     /// How far apart the two openings are, for conductors of 4 AWG and larger.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub distance: Option<Length>,
 }
 

@@ -6,7 +6,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{enclosure_types::EnclosureTypes, evaluate};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "location": "outdoor", "conditions": ["windblown_dust", "corrosive_agents"]
 //! }"#).unwrap();
 //! let serves = evaluate::<EnclosureTypes>(&request).outcome.serves;
@@ -21,11 +21,10 @@ pub use outcome::{AskedCondition, EnclosureTypesOutcome, RuledOut, TypeAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Caution, Check, Evaluation, FaultCode, Faults, Finding, Reference, Status, Terms, Verdict};
+use super::{Caution, Check, Evaluation, FaultCode, Faults, Finding, Status, Verdict};
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::Rulebook;
 use crate::rulebook::enclosure_type::{HAZARDOUS, MOISTURE, SCOPE, SELECTION};
-use crate::rulebook::reading::Readings;
 use crate::tables::enclosure_types::{
     EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, rated, row, words,
 };
@@ -42,20 +41,6 @@ impl Check for EnclosureTypes {
     const PATH: &'static str = "/v1/enclosure-types/select";
     type Request = EnclosureTypesRequest;
     type Outcome = EnclosureTypesOutcome;
-
-    fn terms(request: &EnclosureTypesRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(_: &EnclosureTypesRequest, readings: Readings) -> Readings {
-        readings
-    }
 
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);

@@ -47,7 +47,6 @@ pub struct TypeAnswer {
     pub words: Vec<EnclosureWord>,
     /// The step of the proof that says whether it serves.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub step: Option<StepId>,
 }
 

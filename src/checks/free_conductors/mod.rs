@@ -5,7 +5,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, evaluate, free_conductors::FreeConductors};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "opening": {"width": 2, "height": 3},
 //!     "emergence_depth": 3.5,
 //!     "conductors": [{"role": "terminated", "free_length": 6}]
@@ -25,12 +25,11 @@ pub use outcome::{ConductorLength, FreeConductorsOutcome, SpliceAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Check, Evaluation, Faults, Reference, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::Rulebook;
 use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
-use crate::rulebook::reading::Readings;
 
 /// The check of the free conductors of one box.
 #[derive(Clone, Copy, Debug)]
@@ -41,20 +40,6 @@ impl Check for FreeConductors {
     const PATH: &'static str = "/v1/free-conductors/check";
     type Request = FreeConductorsRequest;
     type Outcome = FreeConductorsOutcome;
-
-    fn terms(request: &FreeConductorsRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(request: &FreeConductorsRequest, readings: Readings) -> Readings {
-        request.interpretations.map_or(readings, |chosen| chosen.apply(readings))
-    }
 
     fn faults(request: &FreeConductorsRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -10,15 +10,12 @@ use utoipa::ToSchema;
 pub struct FreeConductorsOutcome {
     /// Whether the opening is small, so that conductors must also reach outside it. Absent where that is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub small_opening: Option<bool>,
     /// The free length that a conductor needs which emerges at the depth of the box. Absent where it is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required: Option<Figure>,
     /// How far each conductor must reach outside the opening. Absent where the opening is not small or not known.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required_outside: Option<Figure>,
     /// Each conductor that the rule covers.
     pub conductors: Vec<ConductorLength>,
@@ -31,25 +28,20 @@ pub struct FreeConductorsOutcome {
 pub struct ConductorLength {
     /// The caller's name for it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<String>,
     /// The conductor.
     pub at: Pointer,
     /// The free length that it needs, from where it emerges. Absent where it is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub required: Option<Figure>,
     /// The length that counts: up to the damage if there is any, and in one piece where only that counts.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub counted: Option<Figure>,
     /// How much is missing. Absent where nothing is, or where it is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub short_by: Option<Figure>,
     /// What a splice inside the box may do about it. Absent where no splice is made or needed.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub splice: Option<SpliceAnswer>,
 }
 
@@ -63,6 +55,5 @@ pub struct SpliceAnswer {
     /// The free length that the conductor must have in all, from where it emerges, with what is spliced on. Absent where
     /// it is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub must_reach: Option<Figure>,
 }

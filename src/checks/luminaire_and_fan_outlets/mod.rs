@@ -6,7 +6,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, evaluate, luminaire_and_fan_outlets::LuminaireAndFanOutlets};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "load": {"kind": "luminaire", "position": "ceiling", "weight": 62},
 //!     "box": {"identified": true}
 //! }"#).unwrap();
@@ -26,11 +26,10 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::Way;
-use super::{Check, Evaluation, FaultCode, Faults, Reference, Terms, Verdict};
+use super::{Check, Evaluation, FaultCode, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::luminaire_outlet::LuminaireOutlet;
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rule, Rulebook};
 
 /// The check of a box that carries a luminaire, a fan or other equipment.
@@ -42,20 +41,6 @@ impl Check for LuminaireAndFanOutlets {
     const PATH: &'static str = "/v1/luminaire-and-fan-outlets/check";
     type Request = LuminaireAndFanOutletsRequest;
     type Outcome = LuminaireAndFanOutletsOutcome;
-
-    fn terms(request: &LuminaireAndFanOutletsRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(_: &LuminaireAndFanOutletsRequest, readings: Readings) -> Readings {
-        readings
-    }
 
     fn faults(request: &LuminaireAndFanOutletsRequest, faults: &mut Faults) {
         if request.fan_location.is_some() && !is_on_ceiling(&request.load) {

@@ -11,7 +11,6 @@ use utoipa::ToSchema;
 pub struct LuminaireAndFanOutletsOutcome {
     /// The most weight that the box may carry by its mark, or without one. Absent where nothing hangs from it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub box_carries: Option<Figure>,
     /// The ways in which the load may be carried. One that is complete is enough.
     pub carried: Vec<WayOfCarrying>,
@@ -31,6 +30,5 @@ pub struct WayOfCarrying {
     pub requirements: Vec<Requirement>,
     /// The step of the proof that combines what it asks; absent when nothing could be decided.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub step: Option<StepId>,
 }

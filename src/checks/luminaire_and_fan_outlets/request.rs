@@ -1,9 +1,8 @@
 //! What is asked: the box, what hangs from it, and whether a fan may come there.
 
+use crate::checks::request::request;
 use crate::checks::tagged::tagged;
-use crate::checks::{Amendment, Reference, present};
-use crate::quantity::{Count, Units, Weight};
-use crate::rulebook::Edition;
+use crate::quantity::{Count, Weight};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -12,43 +11,21 @@ pub type Screws = Count<20>;
 /// The number of a screw: 6 for No. 6.
 pub type ScrewNumber = Count<24>;
 
-/// One box and what it carries: may it?
-///
-/// Leave `box` out to ask only what such a box must be: the verdict is then null.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct LuminaireAndFanOutletsRequest {
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub accept_unverified_rules: bool,
-    /// The units of every weight in the request and the answer.
-    #[serde(default)]
-    pub units: Units,
-    /// The caller's own mark.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub reference: Option<Reference>,
-    /// Local amendments to figures of the rules, each with the caller's citation.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub amendments: Vec<Amendment>,
-    /// What hangs from the box.
-    pub load: OutletLoad,
-    /// The box.
-    #[serde(rename = "box", default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub outlet_box: Option<OutletBox>,
-    /// Whether a ceiling fan may come where a ceiling box is. Give it for every ceiling box of a dwelling.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub fan_location: Option<FanLocation>,
-}
-
-fn is_false(flag: &bool) -> bool {
-    !flag
+request! {
+    /// One box and what it carries: may it?
+    ///
+    /// Leave `box` out to ask only what such a box must be: the verdict is then null.
+    pub struct LuminaireAndFanOutletsRequest {
+        /// The units of every weight in the request and the answer.
+        units,
+        /// What hangs from the box.
+        pub load: OutletLoad,
+        /// The box.
+        #[serde(rename = "box")]
+        pub outlet_box: Option<OutletBox>,
+        /// Whether a ceiling fan may come where a ceiling box is. Give it for every ceiling box of a dwelling.
+        pub fan_location: Option<FanLocation>,
+    }
 }
 
 tagged! {
@@ -84,20 +61,12 @@ pub struct HungLoad {
     /// Where the box is.
     pub position: OutletPosition,
     /// Its weight, in pounds or kilograms.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub weight: Option<Weight>,
     /// Whether the structure carries it, independently of the box. Left out: the box carries it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub carried_by_structure: Option<bool>,
     /// The screws that hold it, or its yoke, to the box. A light load may hang from any box by these.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub screws: Option<HoldingScrews>,
     /// The locking mounting receptacle and fitting that it hangs by, if it does.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub separable: Option<SeparableFitting>,
 }
 
@@ -116,16 +85,10 @@ pub struct HoldingScrews {
 #[serde(deny_unknown_fields)]
 pub struct FanLoad {
     /// Its weight with everything on it, in pounds or kilograms.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub weight: Option<Weight>,
     /// Whether the structure carries it, independently of the box. Left out: the box carries it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub carried_by_structure: Option<bool>,
     /// The locking mounting receptacle and fitting that it hangs by, if it does.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub separable: Option<SeparableFitting>,
 }
 
@@ -134,12 +97,8 @@ pub struct FanLoad {
 #[serde(deny_unknown_fields)]
 pub struct FloorReceptacle {
     /// Whether it is in the raised floor of a show window or the like, which the authority having jurisdiction judges free from damage, moisture and dirt. Left out: it is not.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub show_window_accepted: Option<bool>,
     /// Whether receptacle and cover are listed as an assembly for such a floor.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_assembly: Option<bool>,
 }
 
@@ -153,16 +112,10 @@ pub struct NothingHung {}
 #[serde(deny_unknown_fields)]
 pub struct SeparableFitting {
     /// Whether the mounting receptacle is listed.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed: Option<bool>,
     /// Whether receptacle and fitting are identified for one another, and for this orientation.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub compatible: Option<bool>,
     /// The weight that the combination is identified for, in pounds or kilograms.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub rated_weight: Option<Weight>,
 }
 
@@ -171,32 +124,18 @@ pub struct SeparableFitting {
 #[serde(deny_unknown_fields)]
 pub struct OutletBox {
     /// Whether it is designed or identified to carry a luminaire.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub identified: Option<bool>,
     /// The most weight that its maker marked on it, in pounds or kilograms. Leave it out where no weight is marked.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_weight: Option<Weight>,
     /// Whether its marking is on the inside of the box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_inside: Option<bool>,
     /// Whether it is listed for the weight that is marked.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_for_weight: Option<bool>,
     /// Whether it is listed as the sole support of a ceiling fan.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_for_fan: Option<bool>,
     /// Whether its maker marked it as suitable for a ceiling fan.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_for_fan: Option<bool>,
     /// Whether it is listed for floors.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_for_floor: Option<bool>,
 }
 
@@ -205,27 +144,15 @@ pub struct OutletBox {
 #[serde(deny_unknown_fields)]
 pub struct FanLocation {
     /// Whether it is in a dwelling.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub dwelling: Option<bool>,
     /// Whether it is in a habitable room. Asked from 2020 on.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub habitable_room: Option<bool>,
     /// Whether the place is acceptable for a ceiling fan. Inspectors differ on how far from walls that begins.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub acceptable: Option<bool>,
     /// Whether spare, separately switched, ungrounded conductors are run to the box. Asked in 2017.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub spare_conductors: Option<bool>,
     /// Whether framing that can carry a fan bracket can be reached, in any way. Asked in 2020.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub framing_access: Option<bool>,
     /// Whether that framing is reached directly through the box, without removing it. Asked from 2023 on.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub framing_access_through_box: Option<bool>,
 }

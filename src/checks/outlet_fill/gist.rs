@@ -48,6 +48,7 @@ mod tests {
     use super::super::OutletFill;
     use super::*;
     use crate::checks::{Check, evaluate};
+    use crate::json;
     use serde_json::{Value, json};
 
     fn billed(enclosure: Option<Value>) -> (Option<String>, Option<Billed>) {
@@ -60,7 +61,7 @@ mod tests {
         if let Some(enclosure) = enclosure {
             request["enclosure"] = enclosure;
         }
-        let request = serde_json::from_value(request).unwrap();
+        let request = json::read_value(request).unwrap();
         let gist = OutletFill::gist(&request, &evaluate::<OutletFill>(&request));
         (gist.required.map(|figure| figure.value.to_string()), gist.billed)
     }

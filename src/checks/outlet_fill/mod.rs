@@ -5,7 +5,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Check, Verdict, evaluate, outlet_fill::OutletFill};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "enclosure": {"standard": "device-3x2x3-1/2"},
 //!     "contents": {
 //!         "cables": [{"kind": "NM-B", "size": "12 AWG", "conductors": 2, "grounding": "12 AWG", "count": 2}],
@@ -30,10 +30,9 @@ mod room;
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Gist, Reference, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Gist, Status, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::reading::Readings;
 use crate::rulebook::{Rulebook, outlet_volume};
 use capacity::Capacity;
 use contents::Figures;
@@ -49,20 +48,6 @@ impl Check for OutletFill {
     const PATH: &'static str = "/v1/outlet-boxes/fill";
     type Request = OutletFillRequest;
     type Outcome = OutletFillOutcome;
-
-    fn terms(request: &OutletFillRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(request: &OutletFillRequest, readings: Readings) -> Readings {
-        request.interpretations.map_or(readings, |chosen| chosen.apply(readings))
-    }
 
     fn faults(request: &OutletFillRequest, faults: &mut Faults) {
         faults::find(request, faults);

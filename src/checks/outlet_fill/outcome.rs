@@ -16,7 +16,6 @@ pub struct OutletFillOutcome {
     /// Standard metal boxes that comply, smallest first, with the sections of the request fitted. Absent where barriers
     /// divide the box or the required volume is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub boxes: Option<BoxOffer>,
 }
 
@@ -37,7 +36,6 @@ pub struct BoxOffer {
 pub struct SpaceFill {
     /// The caller's name for the space; absent for a box without barriers.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<String>,
     /// Whether this space complies; null when no enclosure was given.
     #[schema(required = true)]
@@ -46,19 +44,15 @@ pub struct SpaceFill {
     pub required: Figure,
     /// The volume that the space has; absent when none was given or none could be established.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub available: Option<Figure>,
     /// What is left: negative when the space falls short.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub margin: Option<Figure>,
     /// The marked volume that a ring, cover or extension must at least add to cure the shortfall.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub section_that_would_cure: Option<Figure>,
     /// The required volume in hundredths of the available one, rounded up at the second decimal.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub percent_used: Option<Figure>,
     /// What was counted.
     pub tally: Vec<TallyLine>,
@@ -66,7 +60,6 @@ pub struct SpaceFill {
     pub not_counted: Vec<NotCounted>,
     /// How many more insulated conductors of each size would fit, of that size alone. Absent when not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub room_left: Option<Vec<Room>>,
 }
 

@@ -47,11 +47,10 @@ pub use request::*;
 
 use super::pulls::{Resolved, distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
-use super::{Check, Evaluation, Faults, Finding, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Status, Verdict};
 use crate::derivation::Derivation;
 use crate::rulebook::Rulebook;
 use crate::rulebook::pull::APPLIES;
-use crate::rulebook::reading::Readings;
 use given_box::GivenBox;
 use section::Section;
 
@@ -64,20 +63,6 @@ impl Check for PullBox {
     const PATH: &'static str = "/v1/pull-boxes/size";
     type Request = PullBoxRequest;
     type Outcome = PullBoxOutcome;
-
-    fn terms(request: &PullBoxRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(crate::checks::Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(request: &PullBoxRequest, readings: Readings) -> Readings {
-        request.interpretations.map_or(readings, |chosen| chosen.apply(readings))
-    }
 
     fn faults(request: &PullBoxRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -18,7 +18,6 @@ pub struct PullBoxOutcome {
 pub struct SectionSize {
     /// The caller's name for the section; absent for a box without barriers.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<String>,
     /// Whether this section complies; null when no dimensions were given.
     #[schema(required = true)]
@@ -35,7 +34,6 @@ pub struct SectionSize {
     pub distances: Vec<EntryDistanceOf>,
     /// The smallest box in which every entry has a place; only where it was asked for.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub layout: Option<PullBoxLayout>,
 }
 
@@ -65,15 +63,12 @@ pub struct EntryPlace {
     pub wall: Wall,
     /// From the left wall.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_left: Option<Figure>,
     /// From the bottom wall.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_bottom: Option<Figure>,
     /// From the back.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_back: Option<Figure>,
 }
 

@@ -1,10 +1,10 @@
 //! What is asked: where conductors enter, which entries they join, and the box if there is one.
 
 use super::interpretations::PullBoxInterpretations;
-use crate::checks::pulls::{Axis, ConductorGroup, Cover, EntryPosition, Marking, Wall, is_false};
-use crate::checks::{Amendment, Name, Reference, present};
-use crate::quantity::{Count, Length, Units};
-use crate::rulebook::Edition;
+use crate::checks::Name;
+use crate::checks::pulls::{Axis, ConductorGroup, Cover, EntryPosition, Marking, Wall};
+use crate::checks::request::request;
+use crate::quantity::{Count, Length};
 use crate::trade::{ConductorSize, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -23,74 +23,49 @@ pub type RowNumber = Count<20>;
 /// How many of one thing.
 pub type Many = Count<1000>;
 
-/// One pull or junction box: how large must it be, and is it?
-///
-/// Whether a pull is straight, an angle or a U follows from the walls of its entries. Places in the box are measured
-/// inside, looking at the open cover: to the right from the left wall, up from the bottom wall, forward from the back.
-///
-/// Leave `box` out to ask only what is required.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct PullBoxRequest {
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub accept_unverified_rules: bool,
-    /// The units of every length in the request and the answer. With `si` a raceway counts with its metric designator.
-    #[serde(default)]
-    pub units: Units,
-    /// The caller's own mark.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub reference: Option<Reference>,
-    /// Local amendments to figures of the rules, each with the caller's citation.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub amendments: Vec<Amendment>,
-    /// How disputed points are to be read, where not in the default way.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub interpretations: Option<PullBoxInterpretations>,
-    /// Whether the system is over 1000 V (from 2023 also over 1500 V direct current): every entry then names its
-    /// `cables_over_1000_volts`, whose diameters count instead of raceways.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub over_1000_volts: bool,
-    /// Where conductors enter and leave.
-    #[schema(min_items = 1, max_items = 100)]
-    pub entries: Vec<Entry>,
-    /// Which entries the same conductors join.
-    #[schema(min_items = 1, max_items = 200)]
-    pub pulls: Vec<Pull>,
-    /// The inside dimensions of the box. Leave it out for a sizing question: the verdict is then null.
-    #[serde(default, rename = "box", deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub inside: Option<InsideBox>,
-    /// The cover, which is the wall opposite the back.
-    #[serde(default)]
-    pub cover: Cover,
-    /// The sections that permanent barriers make. Each is a box of its own: its entries name it, and their walls are
-    /// the walls of the section, barriers included.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 50)]
-    pub sections: Vec<BoxSection>,
-    /// The permanent marking of a listed box that is smaller than the rules ask.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub marked: Option<Marking>,
-    /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub racked: Option<bool>,
-    /// Power distribution blocks in the box.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 50)]
-    pub power_distribution_blocks: Vec<DistributionBlock>,
-    /// Ask for the smallest box in which every entry has a place.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub layout: Option<LayoutQuestion>,
+request! {
+    /// One pull or junction box: how large must it be, and is it?
+    ///
+    /// Whether a pull is straight, an angle or a U follows from the walls of its entries. Places in the box are measured
+    /// inside, looking at the open cover: to the right from the left wall, up from the bottom wall, forward from the back.
+    ///
+    /// Leave `box` out to ask only what is required.
+    pub struct PullBoxRequest {
+        /// The units of every length in the request and the answer. With `si` a raceway counts with its metric designator.
+        units,
+        interpretations: PullBoxInterpretations,
+        /// Whether the system is over 1000 V (from 2023 also over 1500 V direct current): every entry then names its
+        /// `cables_over_1000_volts`, whose diameters count instead of raceways.
+        #[serde(default)]
+        pub over_1000_volts: bool,
+        /// Where conductors enter and leave.
+        #[schema(min_items = 1, max_items = 100)]
+        pub entries: Vec<Entry>,
+        /// Which entries the same conductors join.
+        #[schema(min_items = 1, max_items = 200)]
+        pub pulls: Vec<Pull>,
+        /// The inside dimensions of the box. Leave it out for a sizing question: the verdict is then null.
+        #[serde(rename = "box")]
+        pub inside: Option<InsideBox>,
+        /// The cover, which is the wall opposite the back.
+        #[serde(default)]
+        pub cover: Cover,
+        /// The sections that permanent barriers make. Each is a box of its own: its entries name it, and their walls are
+        /// the walls of the section, barriers included.
+        #[serde(default)]
+        #[schema(max_items = 50)]
+        pub sections: Vec<BoxSection>,
+        /// The permanent marking of a listed box that is smaller than the rules ask.
+        pub marked: Option<Marking>,
+        /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
+        pub racked: Option<bool>,
+        /// Power distribution blocks in the box.
+        #[serde(default)]
+        #[schema(max_items = 50)]
+        pub power_distribution_blocks: Vec<DistributionBlock>,
+        /// Ask for the smallest box in which every entry has a place.
+        pub layout: Option<LayoutQuestion>,
+    }
 }
 
 /// One place where a raceway or a cable enters the box: either `raceway` or `cable`, and over 1000 V the cables in it.
@@ -103,28 +78,18 @@ pub struct Entry {
     pub wall: Wall,
     /// The row of the wall that it is in. A side wall has one row unless said otherwise; on the back, entries without a
     /// row are grouped by their positions, and are one row where they have none.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub row: Option<RowNumber>,
     /// The section of a divided box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub section: Option<Name>,
     /// The raceway.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub raceway: Option<RacewayEntry>,
     /// The cable.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub cable: Option<CableEntry>,
     /// The cables in it, in a system over 1000 V.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(default)]
     #[schema(max_items = 50)]
     pub cables_over_1000_volts: Vec<CableOver1000Volts>,
     /// Where its centre is, in a box whose dimensions are given.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub position: Option<EntryPosition>,
 }
 
@@ -133,14 +98,10 @@ pub struct Entry {
 #[serde(deny_unknown_fields)]
 pub struct RacewayEntry {
     /// The kind. It changes no figure: every raceway counts with its trade size.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub kind: Option<RacewayKind>,
     /// The trade size.
     pub trade_size: TradeSize,
     /// Its outside diameter, where entries are to be measured from its edge and not from that of the trade size.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub outside_diameter: Option<Length>,
 }
 
@@ -152,8 +113,6 @@ pub struct CableEntry {
     #[schema(min_items = 1, max_items = 50)]
     pub conductors: Vec<ConductorGroup>,
     /// Its outside diameter, where entries are to be measured from its edge and not from that of the raceway it counts as.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub outside_diameter: Option<Length>,
 }
 
@@ -178,12 +137,8 @@ pub struct CableOver1000Volts {
     /// What covers it.
     pub covering: CableCovering,
     /// The diameter of its largest single conductor over its own covering, for a cable of several conductors.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub conductor_diameter: Option<Length>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -192,28 +147,24 @@ pub struct CableOver1000Volts {
 #[serde(deny_unknown_fields)]
 pub struct Pull {
     /// A name for it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<Name>,
     /// The entries that it joins: two; or more where the conductors split, the first then being the one that holds all
     /// of them.
     #[schema(min_items = 2, max_items = 10)]
     pub entries: Vec<Name>,
     /// The largest of the conductors. May be left out where an entry is a cable that says it, and over 1000 V.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub largest_conductor: Option<ConductorSize>,
     /// Whether that conductor is required to be insulated. A bare grounding conductor is not.
     #[serde(default = "yes", skip_serializing_if = "is_true")]
     pub insulated: bool,
     /// Whether the conductors are spliced in the box. Over 1000 V this changes nothing.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub spliced: bool,
     /// Whether the entries, on opposite walls, are out of line with one another.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub offset: bool,
     /// Whether the conductors are compact ones of AA-8000 aluminum, which bend in less room.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub compact_aa8000: bool,
 }
 
@@ -245,8 +196,7 @@ pub struct BoxSection {
     /// A name for it.
     pub id: Name,
     /// Its inside dimensions. Leave it out to ask only what is required.
-    #[serde(default, rename = "box", deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
+    #[serde(rename = "box")]
     pub inside: Option<InsideBox>,
 }
 
@@ -255,34 +205,22 @@ pub struct BoxSection {
 #[serde(deny_unknown_fields)]
 pub struct DistributionBlock {
     /// Whether it is a terminal bar for equipment grounding conductors.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub grounding_bar: bool,
     /// The section of a divided box that it is in.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub section: Option<Name>,
     /// Whether it is listed.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed: Option<bool>,
     /// Whether the box is as large as the instructions of the block ask.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub box_as_instructed: Option<bool>,
     /// Whether its terminals have the wire-bending space of 312.6.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub bending_space: Option<bool>,
     /// Whether no uninsulated live part is exposed in the box, with the cover on or off.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub live_parts_covered: Option<bool>,
     /// Whether conductors that pass through leave its terminals unobstructed.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub terminals_unobstructed: Option<bool>,
     /// Whether it is on the line side of the service equipment, where it must be marked for that.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub line_side_of_service: bool,
 }
 
@@ -295,16 +233,10 @@ pub struct DistributionBlock {
 #[serde(deny_unknown_fields, default)]
 pub struct LayoutQuestion {
     /// The room between the edges of two neighbouring entries, for locknuts, bushings and tools. None unless said.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub clearance: Option<Length>,
     /// The room between the edge of an entry and the walls next to its own. None unless said.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub wall_clearance: Option<Length>,
     /// The step in which dimensions and places are looked for: 1/16 in. or 1 mm unless said.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub step: Option<Length>,
 }
 

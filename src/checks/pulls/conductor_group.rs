@@ -1,6 +1,5 @@
 //! Conductors that are alike, with the cross-section that the tables have for them.
 
-use crate::checks::present;
 use crate::checks::raceway_fill::sizing::{Occupant, insulated};
 use crate::derivation::{Derivation, Pointer};
 use crate::quantity::Count;
@@ -17,22 +16,16 @@ pub struct ConductorGroup {
     /// The size.
     pub size: ConductorSize,
     /// The insulation type. Where it is not said, a reading decides which is taken.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub insulation: Option<Insulation>,
     /// Whether it has an outer covering, for RHH, RHW and RHW-2.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub covering: Option<Covering>,
     /// Whether it is bare, as a grounding conductor may be.
-    #[serde(default, skip_serializing_if = "super::is_false")]
+    #[serde(default)]
     pub bare: bool,
     /// Whether its strands are compact.
-    #[serde(default, skip_serializing_if = "super::is_false")]
+    #[serde(default)]
     pub compact: bool,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Count<1000>>,
 }
 

@@ -2,7 +2,7 @@
 
 use super::conductor_group::ConductorGroup;
 use crate::checks::raceway_fill::sizing::{Load, insulated};
-use crate::checks::{Faults, Finding, Status, present};
+use crate::checks::{Faults, Finding, Status};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer, Relation, StepId};
 use crate::quantity::Count;
 use crate::rulebook::pull::MARKED;
@@ -22,8 +22,6 @@ pub struct Marking {
     /// The largest size.
     pub size: ConductorSize,
     /// The insulation that the marking names; XHHW where it names none.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub insulation: Option<Insulation>,
     /// All conductors that are in it.
     #[schema(min_items = 1, max_items = 50)]

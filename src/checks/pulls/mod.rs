@@ -23,8 +23,3 @@ pub use outcome::{AxisSize, EntryDistanceOf, LengthRequirement, PullKindOf};
 pub use pull::PullKind;
 pub use resolved::{AxisRequirement, Resolved};
 pub use wall::{Axis, Cover, EntryPosition, PerAxis, Wall};
-
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde calls")]
-pub fn is_false(flag: &bool) -> bool {
-    !flag
-}

@@ -13,17 +13,14 @@ pub struct AxisSize {
     /// The least that the rules ask; absent where none of them asks anything of this direction. Whether entries then
     /// have a place is another question: see `distances` and `layout`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub minimum: Option<Figure>,
     /// What each rule asks.
     pub requirements: Vec<LengthRequirement>,
     /// The inside dimension of the given box.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub given: Option<Figure>,
     /// What the given box has over the least: negative when it falls short.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub margin: Option<Figure>,
 }
 
@@ -40,11 +37,9 @@ pub struct LengthRequirement {
     pub rule: &'static Rule,
     /// The wall whose entries ask it; absent for a straight pull, which two walls ask together.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub wall: Option<Wall>,
     /// The row of that wall; absent where all of the wall, or no declared row, is meant.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub row: Option<u32>,
     /// The length.
     pub length: Figure,
@@ -80,6 +75,5 @@ pub struct EntryDistanceOf {
     pub required: Figure,
     /// The distance in the given box, where both positions are given.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub measured: Option<Figure>,
 }

@@ -1,6 +1,5 @@
 //! The walls of a box and its directions, looking at the open cover.
 
-use crate::checks::present;
 use crate::derivation::Pattern;
 use crate::quantity::Length;
 use serde::{Deserialize, Serialize};
@@ -41,16 +40,10 @@ pub enum Cover {
 #[serde(deny_unknown_fields)]
 pub struct EntryPosition {
     /// From the left wall, for an entry in the top, the bottom or the back.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_left: Option<Length>,
     /// From the bottom wall, for an entry in the left, the right or the back.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_bottom: Option<Length>,
     /// From the back, for an entry in a side wall.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_back: Option<Length>,
 }
 

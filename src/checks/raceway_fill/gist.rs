@@ -30,6 +30,7 @@ mod tests {
     use super::super::RacewayFill;
     use super::*;
     use crate::checks::{Check, evaluate};
+    use crate::json;
     use serde_json::{Value, json};
 
     fn billed(raceway: Value, kinds: Value) -> Option<Billed> {
@@ -38,7 +39,7 @@ mod tests {
         if !raceway.is_null() {
             request["raceway"] = raceway;
         }
-        let request = serde_json::from_value(request).unwrap();
+        let request = json::read_value(request).unwrap();
         RacewayFill::gist(&request, &evaluate::<RacewayFill>(&request)).billed
     }
 

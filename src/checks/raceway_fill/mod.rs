@@ -6,7 +6,7 @@
 //!
 //! ```
 //! use elbowroom::checks::{Check, Verdict, evaluate, raceway_fill::RacewayFill};
-//! let request = serde_json::from_str(r#"{
+//! let request = elbowroom::json::read(br#"{
 //!     "raceway": {"kind": "EMT", "trade_size": "3/4"},
 //!     "conductors": [{"insulation": "THHN", "size": "14 AWG", "count": 22}]
 //! }"#).unwrap();
@@ -29,12 +29,12 @@ pub use outcome::{
 };
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Gist, Reference, Status, Terms, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Gist, Status, Verdict};
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::Rulebook;
 use crate::rulebook::raceway_fill::{AREA, COUNTED, NIPPLE, SAME_SIZE, SMALLEST};
-use crate::rulebook::reading::{RacewayArea, Reading, Readings};
+use crate::rulebook::reading::{RacewayArea, Reading};
 use crate::tables::{self, Basis, raceway_dimensions};
 use crate::trade::RacewayKind;
 use contents::Contents;
@@ -49,20 +49,6 @@ impl Check for RacewayFill {
     const PATH: &'static str = "/v1/raceways/fill";
     type Request = RacewayFillRequest;
     type Outcome = RacewayFillOutcome;
-
-    fn terms(request: &RacewayFillRequest) -> Terms<'_> {
-        Terms {
-            edition: request.edition,
-            accept_unverified_rules: request.accept_unverified_rules,
-            units: request.units,
-            reference: request.reference.as_ref().map(Reference::as_str),
-            amendments: &request.amendments,
-        }
-    }
-
-    fn readings(request: &RacewayFillRequest, readings: Readings) -> Readings {
-        request.interpretations.map_or(readings, |chosen| chosen.apply(readings))
-    }
 
     fn faults(request: &RacewayFillRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -18,7 +18,6 @@ pub struct RacewayFillOutcome {
     pub tally: Vec<RacewayTallyLine>,
     /// How full the given raceway is. Absent when none was given with a trade size, or its dimensions are not available.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fill: Option<Fullness>,
     /// For each kind asked for, the smallest trade size that takes everything.
     pub fits: Vec<TradeSizeFit>,
@@ -45,15 +44,14 @@ pub struct RacewayTallyLine {
     pub what: RacewayItem,
     /// The table that has their dimensions; absent for measured ones.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "conductor-dimensions")]
+    #[schema(value_type = Option<String>, example = "conductor-dimensions")]
     pub table: Option<&'static str>,
     /// The row of the table: the first of the types that share the dimensions, and the size.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "THHN 12 AWG")]
+    #[schema(value_type = Option<String>, example = "THHN 12 AWG")]
     pub row: Option<&'static str>,
     /// The measured diameter; absent for those of a table.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub diameter: Option<Figure>,
     /// How many.
     pub count: Figure,
@@ -104,13 +102,11 @@ pub struct Fullness {
     pub fill_percent: Figure,
     /// The most conductors of this size that the raceway takes. Only where all have the same cross-section.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub maximum: Option<Figure>,
     /// How many more of each would fit, of that one alone.
     pub room_left: Vec<RacewayRoom>,
     /// The inside diameter over that of the conductors. Only for three of one diameter.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub jam_ratio: Option<Figure>,
 }
 
@@ -121,11 +117,10 @@ pub struct RacewayRoom {
     pub what: RacewayItem,
     /// The row of their table; absent for measured ones.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "THHN 12 AWG")]
+    #[schema(value_type = Option<String>, example = "THHN 12 AWG")]
     pub row: Option<&'static str>,
     /// The measured diameter; absent for those of a table.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub diameter: Option<Figure>,
     /// How many more would fit.
     pub more: Figure,
@@ -138,11 +133,10 @@ pub struct TradeSizeFit {
     pub kind: RacewayKind,
     /// The smallest trade size that takes everything; absent when none of the table does.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<String>, nullable = false, example = "1-1/4")]
+    #[schema(value_type = Option<String>, example = "1-1/4")]
     pub trade_size: Option<TradeSize>,
     /// The area of it that may be filled; absent when none of the table does.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub allowed_area: Option<Figure>,
     /// The step of the proof that decides it: at the size below, another says that it does not.
     pub step: StepId,

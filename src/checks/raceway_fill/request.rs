@@ -1,9 +1,8 @@
 //! What is asked: the raceway, what goes into it, and which kinds of raceway are to be sized.
 
-use crate::checks::{Amendment, Reference, present};
-use crate::quantity::{Count, Length, Units};
-use crate::rulebook::Edition;
-use crate::rulebook::reading::{RacewayArea, Readings};
+use crate::checks::request::{interpretations, request};
+use crate::quantity::{Count, Length};
+use crate::rulebook::reading::RacewayArea;
 use crate::trade::{ConductorSize, Covering, Insulation, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -17,79 +16,45 @@ pub const MOST_CONDUCTORS: u32 = 8000;
 /// How many of one thing.
 pub type Wires = Count<MOST_CONDUCTORS>;
 
-/// Conductors and cables in a raceway: how full is it, which trade size would do, and how many more fit?
-///
-/// Leave `raceway`, or its trade size, out to ask only which trade size is needed: the verdict is then null.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct RacewayFillRequest {
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub accept_unverified_rules: bool,
-    /// The units of every length in the request and of every figure in the answer. Each system takes the columns that
-    /// the code itself prints in it; nothing is converted.
-    #[serde(default)]
-    pub units: Units,
-    /// The caller's own mark.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub reference: Option<Reference>,
-    /// Local amendments to figures of the rules, each with the caller's citation.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub amendments: Vec<Amendment>,
-    /// How disputed points are to be read, where not in the default way.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub interpretations: Option<RacewayFillInterpretations>,
-    /// The raceway. Leave it out for a sizing question over every kind, or over those in `kinds`.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub raceway: Option<RacewayGiven>,
-    /// Insulated conductors and fixture wires of the tables, grounding and bonding conductors among them: all count.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub conductors: Vec<RacewayConductor>,
-    /// Bare conductors, covered ones of no tabulated type aside: each counts like an insulated one.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub bare_conductors: Vec<BareConductor>,
-    /// Multiconductor cables and cords, by their measured diameter. Each counts as one conductor.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub cables: Vec<RacewayCable>,
-    /// Single conductors by their actual outside diameter: those that no table has, or whose dimensions are known.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub measured_conductors: Vec<MeasuredConductor>,
-    /// The kinds of raceway to size. Left out: the kind of `raceway`, or every kind where no raceway is given.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 14)]
-    pub kinds: Vec<RacewayKind>,
+request! {
+    /// Conductors and cables in a raceway: how full is it, which trade size would do, and how many more fit?
+    ///
+    /// Leave `raceway`, or its trade size, out to ask only which trade size is needed: the verdict is then null.
+    pub struct RacewayFillRequest {
+        /// The units of every length in the request and of every figure in the answer. Each system takes the columns that
+        /// the code itself prints in it; nothing is converted.
+        units,
+        interpretations: RacewayFillInterpretations,
+        /// The raceway. Leave it out for a sizing question over every kind, or over those in `kinds`.
+        pub raceway: Option<RacewayGiven>,
+        /// Insulated conductors and fixture wires of the tables, grounding and bonding conductors among them: all count.
+        #[serde(default)]
+        #[schema(max_items = 200)]
+        pub conductors: Vec<RacewayConductor>,
+        /// Bare conductors, covered ones of no tabulated type aside: each counts like an insulated one.
+        #[serde(default)]
+        #[schema(max_items = 200)]
+        pub bare_conductors: Vec<BareConductor>,
+        /// Multiconductor cables and cords, by their measured diameter. Each counts as one conductor.
+        #[serde(default)]
+        #[schema(max_items = 200)]
+        pub cables: Vec<RacewayCable>,
+        /// Single conductors by their actual outside diameter: those that no table has, or whose dimensions are known.
+        #[serde(default)]
+        #[schema(max_items = 200)]
+        pub measured_conductors: Vec<MeasuredConductor>,
+        /// The kinds of raceway to size. Left out: the kind of `raceway`, or every kind where no raceway is given.
+        #[serde(default)]
+        #[schema(max_items = 14)]
+        pub kinds: Vec<RacewayKind>,
+    }
 }
 
-fn is_false(flag: &bool) -> bool {
-    !flag
-}
-
-/// How disputed points of raceway fill are to be read.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields, default)]
-pub struct RacewayFillInterpretations {
-    /// Which inside area of a raceway is taken.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub raceway_area: Option<RacewayArea>,
-}
-
-impl RacewayFillInterpretations {
-    /// The readings that are chosen, on top of those given.
-    pub fn apply(&self, readings: Readings) -> Readings {
-        let Self { raceway_area } = *self;
-        readings.choose(raceway_area)
+interpretations! {
+    /// How disputed points of raceway fill are to be read.
+    pub struct RacewayFillInterpretations {
+        /// Which inside area of a raceway is taken.
+        raceway_area: RacewayArea,
     }
 }
 
@@ -100,16 +65,10 @@ pub struct RacewayGiven {
     /// The kind.
     pub kind: RacewayKind,
     /// The trade size. Leave it out to ask for it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub trade_size: Option<TradeSize>,
     /// The length of a raceway between two enclosures. Up to 24 in (600 mm) it is a nipple, unless `nipple` is false.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub length: Option<Length>,
     /// Whether it is a nipple: a short piece between two enclosures. True without a `length` is taken at its word.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub nipple: Option<bool>,
 }
 
@@ -122,15 +81,11 @@ pub struct RacewayConductor {
     /// The size.
     pub size: ConductorSize,
     /// Whether it has an outer covering. Required for RHH, RHW and RHW-2, which are made both ways; not for any other.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub covering: Option<Covering>,
     /// Whether its strands are compact. Aluminum building wire mostly is; the tables have THW, THHW, THHN and XHHW so.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(default)]
     pub compact: bool,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Wires>,
 }
 
@@ -155,8 +110,6 @@ pub struct BareConductor {
     /// How it is made.
     pub construction: BareConstruction,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Wires>,
 }
 
@@ -165,16 +118,10 @@ pub struct BareConductor {
 #[serde(deny_unknown_fields)]
 pub struct RacewayCable {
     /// The outside diameter of a round cable, at most 120 in either unit: no raceway of the tables takes a larger one.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub diameter: Option<Length>,
     /// The larger outside diameter of an elliptical cable, at most 120 in either unit.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub major_diameter: Option<Length>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Wires>,
 }
 
@@ -185,7 +132,5 @@ pub struct MeasuredConductor {
     /// The actual outside diameter, insulation included, at most 120 in either unit.
     pub diameter: Length,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Wires>,
 }

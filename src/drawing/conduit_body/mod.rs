@@ -10,7 +10,7 @@ use super::gauge::{Balance, Gauge, Share, Span, citation_named, citation_of};
 use super::head::{BELOW, MARGIN, description, head, name_of};
 use super::sheet::{Anchor, Letters, Sheet, at};
 use crate::checks::conduit_body::{ConduitBodyCheck, ConduitBodyOutcome, ConduitBodyRequest, Hub, HubPlace};
-use crate::checks::{Check, Evaluation, Finding, Status};
+use crate::checks::{Evaluation, Finding, Request as _, Status};
 use crate::derivation::Figure;
 use crate::i18n::{Catalogue, figure};
 use crate::rulebook::Rule;
@@ -28,7 +28,7 @@ impl Drawn for ConduitBodyCheck {
     ) -> String {
         let mut sheet = Sheet::new(messages, WIDTH);
         let title = messages.sentence("drawing-body-title", [("shape", name_of(evaluation.outcome.shape))]);
-        head(&mut sheet, &title, &Self::terms(request), evaluation.verdict);
+        head(&mut sheet, &title, &request.terms(), evaluation.verdict);
         let page = Page { request, evaluation, messages };
         let measures = Measures::of(request, &evaluation.outcome);
         let mut shown = Vec::new();

@@ -14,7 +14,7 @@ use super::Drawn;
 use super::head::{BELOW, MARGIN, description, head};
 use super::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::checks::pull_box::{PullBox, PullBoxOutcome, PullBoxRequest, SectionSize, Wall};
-use crate::checks::{Check, Evaluation};
+use crate::checks::{Evaluation, Request as _};
 use crate::derivation::Pointer;
 use crate::i18n::Catalogue;
 use facts::{Amount, Facts};
@@ -37,7 +37,7 @@ impl Drawn for PullBox {
         let widest = sections.iter().flat_map(|(_, stages)| stages).map(line_of_ids).fold(0.0, f64::max);
         let mut sheet = Sheet::new(messages, WIDTH.max(widest + 3.0 * MARGIN));
         let title = messages.fixed("drawing-pull-box-title");
-        head(&mut sheet, title, &Self::terms(request), evaluation.verdict);
+        head(&mut sheet, title, &request.terms(), evaluation.verdict);
         let mut shown = Vec::new();
         let mut y = BELOW;
         for (size, stages) in &sections {

@@ -1,28 +1,26 @@
 //! From the bytes of a body to a request without faults.
 //!
-//! The fast path is one typed decode. Only when it fails is the body looked at again, with patience: as JSON text, for
-//! members that stand twice, and against the schema that the operation publishes, so that every fault is listed.
+//! The fast path is one run of the strict deserializer. Only when it fails is the body looked at again: by the lenient parser, for
+//! members that stand twice, and by the validator, against the schema that the operation publishes, so that every fault is listed.
 
-pub mod json;
-mod objects_only;
+pub mod lenient;
 pub mod schema;
+mod validator;
 mod vocabulary;
-mod walk;
 
 pub use vocabulary::KEYWORDS;
 
 use super::fault_list::{FaultList, FaultView};
 use super::problem::Problem;
 use crate::checks::{Check, FaultCode, faults_of};
-use objects_only::ObjectsOnly;
-use serde::Deserialize;
+use crate::json;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use utoipa::ToSchema;
 
 /// Reads a request of a check; the problem lists every fault.
 pub fn read<C: Check>(body: &[u8]) -> Result<C::Request, Problem> {
-    match decode::<C::Request>(body) {
+    match json::read::<C::Request>(body) {
         Ok(request) => {
             let faults = faults_of::<C>(&request);
             if faults.is_empty() { Ok(request) } else { Err(Problem::invalid((&faults).into())) }
@@ -35,16 +33,9 @@ pub fn read<C: Check>(body: &[u8]) -> Result<C::Request, Problem> {
 /// checks, some of them not at all: what decodes is held against the schema as well.
 pub fn read_as<T: DeserializeOwned + ToSchema>(body: &[u8]) -> Result<T, Problem> {
     let schema = schema::of::<T>();
-    let decoded = decode::<T>(body).map_err(|error| refuse(body, &error, schema))?;
+    let decoded = json::read::<T>(body).map_err(|error| refuse(body, &error, schema))?;
     let faults = faults_in(body, schema)?;
     if faults.is_empty() { Ok(decoded) } else { Err(Problem::invalid(faults)) }
-}
-
-pub(super) fn decode<'b, T: Deserialize<'b>>(body: &'b [u8]) -> Result<T, serde_json::Error> {
-    let mut reader = serde_json::Deserializer::from_slice(body);
-    let request = T::deserialize(ObjectsOnly(&mut reader))?;
-    reader.end()?;
-    Ok(request)
 }
 
 /// Says everything that is wrong with a body that did not decode.
@@ -62,9 +53,9 @@ pub(super) fn refuse(body: &[u8], error: &serde_json::Error, schema: schema::Sch
 
 /// Every fault of a body, members that stand twice among them; or that it is no JSON.
 fn faults_in(body: &[u8], schema: schema::Schema<'_>) -> Result<FaultList, Problem> {
-    let read = json::read(body)?;
+    let read = lenient::read(body)?;
     let mut faults = read.faults;
-    walk::validate(schema, &read.value, &read.skipped, &mut faults);
+    validator::validate(schema, &read.value, &read.skipped, &mut faults);
     Ok(faults)
 }
 
@@ -83,7 +74,7 @@ pub fn broken_off() -> Problem {
 /// Every fault that a schema finds in a value: what the failure path says of a body.
 pub fn faults_under(schema: schema::Schema<'_>, value: &Value) -> FaultList {
     let mut faults = FaultList::default();
-    walk::validate(schema, value, &[], &mut faults);
+    validator::validate(schema, value, &[], &mut faults);
     faults
 }
 
@@ -100,7 +91,7 @@ mod tests {
 
     #[test]
     fn a_value_that_only_decoding_refuses_is_not_accepted_with_its_place() {
-        let error = decode::<u8>(b"\n 300").unwrap_err();
+        let error = json::read::<u8>(b"\n 300").unwrap_err();
         let schema = json!({"type": "integer"});
         let problem = refuse(b"\n 300", &error, schema::Schema::alone(&schema));
         assert_eq!(codes(&problem.faults), [("", FaultCode::NotAccepted)]);
@@ -133,7 +124,7 @@ mod tests {
             r#"{"contents": {"devices": [["S1", "switch"]]}}"#,
             r#"{"contents": {"clamps": [{"kind": {"internal": null}}]}}"#,
         ] {
-            assert!(decode::<OutletFillRequest>(positional.as_bytes()).is_err(), "{positional}");
+            assert!(json::read::<OutletFillRequest>(positional.as_bytes()).is_err(), "{positional}");
         }
     }
 }

@@ -24,7 +24,7 @@ impl<'a> Schema<'a> {
     }
 
     /// What a reference such as `#/components/schemas/Cable` names.
-    pub(super) fn named(&self, reference: &str) -> Option<&'a Value> {
+    pub fn named(&self, reference: &str) -> Option<&'a Value> {
         self.components.get(reference.strip_prefix("#/components/schemas/")?)
     }
 }

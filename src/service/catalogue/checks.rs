@@ -2,14 +2,14 @@
 
 use super::Collection;
 use crate::i18n::{Catalogue, Language};
+use crate::service::body::schema::{self, Schema};
 use crate::service::document::Document;
 use crate::service::language;
 use crate::service::openapi::examples::{Example, ExampleSet, Outcome};
 use crate::service::problem::Problem;
-use crate::service::register::{CHECKS, CheckEntry, CheckSchemas};
+use crate::service::register::{CHECKS, CheckEntry};
 use serde::Serialize;
 use serde_json::{Map, Value};
-use std::collections::BTreeMap;
 use std::sync::LazyLock;
 use utoipa::ToSchema;
 
@@ -115,41 +115,33 @@ fn begin(check: &CheckEntry, examples: &ExampleSet) -> Vec<RequestView> {
     plain.filter_map(view).collect()
 }
 
-/// The schema of a request, with whatever it refers to in the place of the reference.
+/// The published schema of a request, with whatever it refers to in the place of the reference.
 fn schema(check: &CheckEntry) -> Value {
-    let CheckSchemas { request, all, .. } = (check.schemas)();
-    let all: BTreeMap<String, Value> = all
-        .into_iter()
-        .map(|(name, schema)| (name, serde_json::to_value(schema).unwrap_or_default()))
-        .collect();
+    let published = schema::published(&(check.schemas)().request);
     let mut whole = Map::new();
     whole.insert("$schema".to_owned(), "https://json-schema.org/draft/2020-12/schema".into());
-    if let Some(Value::Object(members)) = all.get(&request).map(|schema| spelled_out(schema, &all)) {
+    if let Value::Object(members) = spelled_out(published.root, published) {
         whole.extend(members);
     }
     Value::Object(whole)
 }
 
-/// A schema without references, and without defaults of null, which the derive writes for members that may be left out. No
-/// request holds itself, so this has an end.
-fn spelled_out(schema: &Value, all: &BTreeMap<String, Value>) -> Value {
-    const ELSEWHERE: &str = "#/components/schemas/";
+/// A schema without references. No request holds itself, so this has an end.
+fn spelled_out(schema: &Value, published: Schema<'_>) -> Value {
     match schema {
         Value::Object(members) => {
-            let named = members.get("$ref").and_then(Value::as_str).and_then(|to| to.strip_prefix(ELSEWHERE));
-            let mut whole = match named.and_then(|name| all.get(name)).map(|known| spelled_out(known, all)) {
+            let named = members.get("$ref").and_then(Value::as_str).and_then(|to| published.named(to));
+            let mut whole = match named.map(|known| spelled_out(known, published)) {
                 Some(Value::Object(whole)) => whole,
                 _ => Map::new(),
             };
             // what stands beside a reference says it more closely
             for (name, member) in members.iter().filter(|(name, _)| *name != "$ref") {
-                if name != "default" || !member.is_null() {
-                    whole.insert(name.clone(), spelled_out(member, all));
-                }
+                whole.insert(name.clone(), spelled_out(member, published));
             }
             Value::Object(whole)
         }
-        Value::Array(items) => items.iter().map(|item| spelled_out(item, all)).collect(),
+        Value::Array(items) => items.iter().map(|item| spelled_out(item, published)).collect(),
         plain => plain.clone(),
     }
 }

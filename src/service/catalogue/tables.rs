@@ -55,7 +55,6 @@ pub struct ColumnView {
     name: &'static str,
     /// The unit of its figures; absent for a column of words.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     unit: Option<Unit>,
 }
 

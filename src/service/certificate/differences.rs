@@ -1,7 +1,7 @@
 //! Where two answers differ: each place with what stands there on either side, so many at the most, the rest counted.
 
 use crate::json::same;
-use crate::service::body::json::append;
+use crate::service::body::lenient::append;
 use serde::Serialize;
 use serde_json::{Map, Value};
 use std::collections::BTreeMap;
@@ -24,11 +24,9 @@ pub struct Difference {
     pub at: String,
     /// What the certificate says; absent where it says nothing. A long text is cut, of a list or object only the kind is told.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub certificate: Option<Value>,
     /// What is computed here; absent where there is nothing.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub computed: Option<Value>,
 }
 

@@ -3,7 +3,6 @@
 use super::canonical::{canonical, sha256};
 use super::signing::SigningKeys;
 use crate::answers::{Explain, ruleset_digest};
-use crate::checks::present;
 use crate::service::language::{self, ChosenLanguage};
 use crate::service::problem::Problem;
 use crate::service::register::{Answered, CHECKS, CheckEntry, form_per_check};
@@ -32,8 +31,8 @@ pub struct Certificate {
     pub fingerprint: Fingerprint,
     /// A detached JWS (RFC 7515, Appendix F) with Ed25519 over what `fingerprint.whole` is the hash of. Only where the operator
     /// has a key.
-    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "present")]
-    #[schema(nullable = false, max_length = 600, example = "eyJhbGciOiJFZERTQSIsImtpZCI6Im…")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(max_length = 600, example = "eyJhbGciOiJFZERTQSIsImtpZCI6Im…")]
     pub signature: Option<String>,
 }
 

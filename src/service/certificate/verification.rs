@@ -46,7 +46,6 @@ pub struct SignatureView {
     finding: SignatureFinding,
     /// The key that it names.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     kid: Option<String>,
     /// What that means, in a sentence.
     message: &'static str,
@@ -118,7 +117,6 @@ pub struct Verification {
     more_faults: usize,
     /// What is answered under the rules of this service, where those of the certificate are others.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     today: Option<AnswerToday>,
     /// What to know before relying on it.
     cautions: Vec<&'static str>,

@@ -8,7 +8,7 @@ use super::super::query;
 use super::super::register::{CHECKS, CheckEntry};
 use super::super::state::Service;
 use crate::answers::{Explain, Ruleset};
-use crate::checks::{Amendment, FaultCode, Reference, Status, Verdict, present};
+use crate::checks::{Amendment, FaultCode, Reference, Status, Verdict};
 use crate::quantity::Units;
 use crate::rulebook::Edition;
 use axum::extract::{Request, State};
@@ -35,8 +35,6 @@ pub struct ReviewRequest {
     #[serde(default)]
     units: Units,
     /// The caller's own mark.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     reference: Option<Reference>,
     /// Local amendments to figures of the rules, for every check.
     #[serde(default)]
@@ -72,7 +70,6 @@ impl ToSchema for ReviewedChecks {}
 pub struct ReviewAnswer {
     /// The caller's own mark.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     reference: Option<Reference>,
     /// The gravest verdict of all checks; null when every one was only asked for a size.
     #[schema(required = true)]
@@ -116,7 +113,6 @@ pub struct ReviewFinding {
     rule: String,
     /// Where the edition has the rule.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     citation: Option<String>,
     /// What is found.
     status: Status,

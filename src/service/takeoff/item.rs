@@ -3,6 +3,7 @@
 use super::operation::ITEM_SCHEMA;
 use crate::answers::Explain;
 use crate::checks::FaultCode;
+use crate::json;
 use crate::service::access::Authorization;
 use crate::service::body::{self, schema};
 use crate::service::fault_list::{FaultList, FaultView};
@@ -61,7 +62,7 @@ pub fn answer(
 
 /// The check that an item names, and the text of its request.
 fn named(text: &[u8]) -> Result<(&'static CheckEntry, &RawValue), serde_json::Error> {
-    let Item { check, request } = body::decode(text)?;
+    let Item { check, request } = json::read(text)?;
     let known = CheckEntry::named(&check);
     known.map(|check| (check, request)).ok_or_else(|| serde::de::Error::custom("unknown check"))
 }

@@ -1,6 +1,7 @@
 //! A takeoff that is one JSON document: where each of its items stands in the text.
 
 use crate::checks::FaultCode;
+use crate::json;
 use crate::service::body::{self, schema::Schema};
 use crate::service::fault_list::{FaultList, FaultView};
 use crate::service::problem::Problem;
@@ -33,8 +34,8 @@ impl List {
         }
         let alone = body.iter().find(|byte| !byte.is_ascii_whitespace()) == Some(&b'[');
         let (read, above) = match alone {
-            true => (body::decode::<Items<'_>>(body), ""),
-            false => (body::decode::<Document<'_>>(body).map(|document| document.items), "/items"),
+            true => (json::read::<Items<'_>>(body), ""),
+            false => (json::read::<Document<'_>>(body).map(|document| document.items), "/items"),
         };
         match read {
             Ok(Items { texts, more: 0 }) => {

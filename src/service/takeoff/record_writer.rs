@@ -73,15 +73,15 @@ impl AnswerSummary<'_> {
 pub struct TakeoffProblem<'a> {
     /// The number of the line, from 1, blank lines and the header of a table counted.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, minimum = 1, example = 12)]
+    #[schema(minimum = 1, example = 12)]
     line: Option<u64>,
     /// The place of the item in its list, from 0, as the pointers have it.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = 11)]
+    #[schema(example = 11)]
     item: Option<u64>,
     /// The caller's own mark, where it could be read.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false, example = "hall-3")]
+    #[schema(example = "hall-3")]
     reference: Option<&'a str>,
     /// What is wrong.
     #[serde(flatten)]

@@ -1,6 +1,6 @@
 //! Which exercises are asked for.
 
-use crate::checks::{Faults, present};
+use crate::checks::Faults;
 use crate::quantity::{Count, Units};
 use crate::rulebook::Edition;
 use crate::service::problem::Problem;
@@ -79,12 +79,8 @@ pub struct ExercisesRequest {
     /// Where they begin.
     pub seed: Seed,
     /// How many. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
     /// The version of the generator that makes them; the newest unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub version: Option<Version>,
 }
 
@@ -128,8 +124,6 @@ pub struct ExerciseNamed {
     /// Its number among them, from 1.
     pub number: Many,
     /// The version of the generator that made it; the newest unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub version: Option<Version>,
 }
 

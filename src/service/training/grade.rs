@@ -8,7 +8,7 @@ use super::super::state::Service;
 use super::Received;
 use super::exercises_request::ExerciseNamed;
 use super::register::{LearnersAnswer, TEACHABLE, TeachableEntry};
-use crate::checks::{FaultCode, Faults, present};
+use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Unit};
 use crate::training::exercises::make;
@@ -28,15 +28,10 @@ use utoipa::{PartialSchema, ToSchema};
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct GradeRequest {
-    #[serde(default, deserialize_with = "present")]
     check: Option<String>,
-    #[serde(default, deserialize_with = "present")]
     request: Option<Map<String, Value>>,
-    #[serde(default, deserialize_with = "present")]
     exercise: Option<ExerciseNamed>,
-    #[serde(default, deserialize_with = "present")]
     asks: Option<String>,
-    #[serde(default, deserialize_with = "present")]
     answer: Option<LearnerNumber>,
     #[serde(default)]
     tally: Vec<LearnerLine>,

@@ -13,7 +13,7 @@ use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
 use crate::checks::outlet_fill::OutletFill;
 use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
-use crate::checks::{FaultCode, Faults};
+use crate::checks::{FaultCode, Faults, Request as _};
 use crate::derivation::Pointer;
 use crate::training::Teachable;
 use crate::training::grading::{Given, LearnerLine, grade, grade_view};
@@ -85,6 +85,6 @@ fn graded<C: Teachable>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u
         })?,
     };
     let diagnosis = grade::<C>(&request, quantity, answer.given, &answer.tally);
-    let view = grade_view::<C>(&diagnosis, quantity, C::terms(&request), answer.key, language::messages());
+    let view = grade_view::<C>(&diagnosis, quantity, request.terms(), answer.key, language::messages());
     serde_json::to_vec(&view).map_err(|_| Problem::internal())
 }

@@ -6,7 +6,6 @@ use super::super::problem::{Problem, ProblemKind};
 use super::super::state::Service;
 use super::Received;
 use super::exercises_request::{ExercisesRequest, Many, Seed, Version};
-use crate::checks::present;
 use crate::i18n::{Catalogue, Language};
 use crate::quantity::Units;
 use crate::rulebook::Edition;
@@ -43,20 +42,12 @@ pub struct WorksheetRequest {
     /// Where the exercises begin.
     pub seed: Seed,
     /// How many exercises. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
     /// The version of the generator that makes them; the newest unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub version: Option<Version>,
     /// The title of the sheet; that of the topic unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub title: Option<crate::checks::Reference>,
     /// The language of the sheet; that of the Accept-Language header unless said otherwise.
-    #[serde(default, deserialize_with = "present")]
-    #[schema(nullable = false)]
     pub language: Option<ChosenLanguage>,
 }
 

@@ -84,7 +84,7 @@ fn a_whole_box_is_read() {
         }
     });
     assert_eq!(found, expected);
-    serde_json::from_value::<crate::checks::outlet_fill::OutletFillRequest>(found).unwrap();
+    crate::json::read_value::<crate::checks::outlet_fill::OutletFillRequest>(found).unwrap();
 }
 
 #[test]
@@ -111,7 +111,7 @@ fn a_whole_raceway_is_read() {
         "bare_conductors": [{"size": "8 AWG", "construction": "stranded", "count": 1}]
     });
     assert_eq!(found, expected);
-    serde_json::from_value::<crate::checks::raceway_fill::RacewayFillRequest>(found).unwrap();
+    crate::json::read_value::<crate::checks::raceway_fill::RacewayFillRequest>(found).unwrap();
 }
 
 #[test]

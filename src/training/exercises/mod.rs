@@ -36,9 +36,10 @@ use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{self, faults_of, rulebook_of};
 use crate::derivation::{Derivation, StepId};
+use crate::json;
 use crate::quantity::{Decimal, Unit, Units};
 use crate::rulebook::Edition;
-use serde_json::{Map, Value};
+use serde_json::{Map, Value, json};
 
 /// The version of the generator. What is made from a seed changes only with it.
 pub const VERSION: u32 = 1;
@@ -154,11 +155,14 @@ fn build<C: Teachable>(spec: &Spec, number: u32, asks: &'static str, make: Make)
     let mut rng = Rng::of(&[spec.seed, spec.topic as u64, spec.difficulty as u64, u64::from(number)]);
     (0..MOST_DRAWS).find_map(|_| {
         let drawn = make(&mut rng, spec);
-        let request: C::Request = serde_json::from_value(with_terms(drawn, spec)?).ok()?;
+        let said = with_terms(drawn, spec)?;
+        let request: C::Request = json::read_value(said.clone()).ok()?;
         if !faults_of::<C>(&request).is_empty() {
             return None;
         }
-        of_request::<C>(spec, number, quantity, &request, &mut rng)
+        let mut exercise = of_request::<C>(spec, number, quantity, &request, &mut rng)?;
+        leave_unsaid(&mut exercise.request, &said);
+        Some(exercise)
     })
 }
 
@@ -173,6 +177,21 @@ fn with_terms(drawn: Value, spec: &Spec) -> Option<Value> {
     request.insert("units".to_owned(), serde_json::to_value(spec.units).ok()?);
     request.extend(drawn);
     Some(Value::Object(request))
+}
+
+/// Takes out of a request what was not drawn and says nothing: absent members, flags that are not set, empty lists.
+fn leave_unsaid(written: &mut Value, drawn: &Value) {
+    match (written, drawn) {
+        (Value::Object(members), drawn) => members.retain(|name, member| {
+            let said = drawn.get(name);
+            leave_unsaid(member, said.unwrap_or(&Value::Null));
+            said.is_some() || !matches!(member, Value::Null | Value::Bool(false)) && *member != json!([])
+        }),
+        (Value::Array(items), Value::Array(drawn)) => {
+            items.iter_mut().zip(drawn).for_each(|(item, drawn)| leave_unsaid(item, drawn));
+        }
+        _ => {}
+    }
 }
 
 fn of_request<C: Teachable>(

@@ -59,7 +59,6 @@ pub struct ExerciseView {
     pub choices: Vec<ChoiceView>,
     /// Which is right, and why the others are not; only with `key=true`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub key: Option<ExerciseKey>,
 }
 
@@ -116,7 +115,7 @@ pub struct InEdition {
     pub verified: bool,
     /// The number; absent where that edition gives none.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<f64>, nullable = false, example = 15.75)]
+    #[schema(value_type = Option<f64>, example = 15.75)]
     pub value: Option<Decimal>,
 }
 

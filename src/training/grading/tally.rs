@@ -14,12 +14,10 @@ pub struct LearnerLine {
     /// What was counted.
     pub what: Item,
     /// How many allowances.
-    #[serde(default, deserialize_with = "crate::checks::present")]
-    #[schema(value_type = Option<f64>, nullable = false, minimum = 0, maximum = 100_000, extensions(("x-decimals" = json!(6))), example = 4)]
+    #[schema(value_type = Option<f64>, minimum = 0, maximum = 100_000, extensions(("x-decimals" = json!(6))), example = 4)]
     pub allowances: Option<Decimal>,
     /// What they come to, in the request's units.
-    #[serde(default, deserialize_with = "crate::checks::present")]
-    #[schema(value_type = Option<f64>, nullable = false, minimum = 0, maximum = 1_000_000, extensions(("x-decimals" = json!(6))), example = 9)]
+    #[schema(value_type = Option<f64>, minimum = 0, maximum = 1_000_000, extensions(("x-decimals" = json!(6))), example = 9)]
     pub volume: Option<Decimal>,
 }
 

@@ -39,7 +39,6 @@ pub struct GradeView<'a> {
     pub pairs_tried: usize,
     /// The right answer and how it comes about; only with `key=true`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub key: Option<KeyView>,
     /// What to know before acting on it.
     pub cautions: Vec<String>,
@@ -92,11 +91,11 @@ pub struct LineView {
     pub reasons: Vec<ReasonView>,
     /// The right number of allowances; only with `key=true`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<f64>, nullable = false, example = 4)]
+    #[schema(value_type = Option<f64>, example = 4)]
     pub allowances: Option<Decimal>,
     /// The right volume; only with `key=true`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<f64>, nullable = false, example = 9)]
+    #[schema(value_type = Option<f64>, example = 9)]
     pub volume: Option<Decimal>,
 }
 
@@ -106,11 +105,10 @@ pub struct LineView {
 pub struct KeyView {
     /// The right figure; absent where the check gives none.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(value_type = Option<f64>, nullable = false, example = 18)]
+    #[schema(value_type = Option<f64>, example = 18)]
     pub value: Option<Decimal>,
     /// Its unit.
     #[serde(skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub unit: Option<Unit>,
     /// The steps that lead to it, each as a sentence.
     pub solution: Vec<String>,

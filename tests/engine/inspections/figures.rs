@@ -1,13 +1,13 @@
 //! Every figure of an inspection decides some case: change it either way, and a case comes out otherwise.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::Check;
 use elbowroom::checks::box_construction::BoxConstruction;
 use elbowroom::checks::box_depths::BoxDepths;
 use elbowroom::checks::box_mounting::BoxMounting;
 use elbowroom::checks::box_supports::BoxSupports;
 use elbowroom::checks::free_conductors::FreeConductors;
 use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
+use elbowroom::checks::{Check, Request as _};
 use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
@@ -32,9 +32,9 @@ fn notices<C: Check>(cases: &[Value], mutation: Amended) -> bool {
         editions.iter().any(|edition| {
             let mut request = case["request"].clone();
             request["edition"] = edition.clone();
-            let request: C::Request = serde_json::from_value(request).expect("a request");
-            let book = Rulebook::of(C::terms(&request).edition);
-            let book = book.with_readings(C::readings(&request, book.readings)).with_amendments(&[mutation]);
+            let request: C::Request = elbowroom::json::read_value(request).expect("a request");
+            let book = Rulebook::of(request.terms().edition);
+            let book = book.with_readings(request.readings(book.readings)).with_amendments(&[mutation]);
             let evaluation = C::evaluate(&book, &request);
             let answer = answer::<C>(&request, &evaluation, Explain::None, Catalogue::english());
             let answer = serde_json::to_value(&answer).expect("an answer is JSON");

@@ -14,7 +14,7 @@ use serde_json::json;
 /// Evaluates a request, unless it has faults, and asks of the answer what must hold of every one.
 fn holds<C: Check>(members: &[(&str, Kind)], bytes: &[u8]) {
     let request = Choices(bytes.iter()).request(members);
-    let request: C::Request = serde_json::from_value(request).expect("a generated request decodes");
+    let request: C::Request = elbowroom::json::read_value(request).expect("a generated request decodes");
     if !faults_of::<C>(&request).is_empty() {
         return;
     }
@@ -74,7 +74,7 @@ proptest! {
                 "emergence_depth": tenths(depth),
                 "conductors": [{"role": "spliced", "free_length": tenths(length)}]
             });
-            let request = serde_json::from_value(request).expect("a request");
+            let request = elbowroom::json::read_value(request).expect("a request");
             elbowroom::checks::evaluate::<FreeConductors>(&request).verdict
         };
         if with(length) == Some(Verdict::Complies) {
@@ -96,7 +96,7 @@ proptest! {
                     "largest_supply_conductor": (["14 AWG", "12 AWG", "10 AWG", "6 AWG"][size]),
                 }]
             });
-            let request = serde_json::from_value(request).expect("a request");
+            let request = elbowroom::json::read_value(request).expect("a request");
             elbowroom::checks::evaluate::<BoxDepths>(&request).verdict
         };
         if with(depth) == Some(Verdict::Complies) {

@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 
 /// The codes of a request's faults, with their places.
 fn faults<C: Check>(request: &Value) -> Vec<String> {
-    let request: C::Request = serde_json::from_value(request.clone()).expect("a request decodes");
+    let request: C::Request = elbowroom::json::read_value(request.clone()).expect("a request decodes");
     faults_of::<C>(&request).iter().map(|fault| format!("{} {}", fault.at, fault.message)).collect()
 }
 
@@ -72,7 +72,7 @@ fn long_lists_are_faults() {
 fn what_is_no_member_or_no_word_does_not_decode() {
     let refused = |request: Value| {
         assert!(
-            serde_json::from_value::<<BoxSupports as Check>::Request>(request.clone()).is_err(),
+            elbowroom::json::read_value::<<BoxSupports as Check>::Request>(request.clone()).is_err(),
             "{request}"
         );
     };

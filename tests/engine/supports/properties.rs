@@ -10,7 +10,8 @@ use serde_json::{Value, json};
 
 /// Evaluates a request that must be free of faults, and replays its proof.
 fn answer<C: Check>(request: &Value) -> Evaluation<C::Outcome> {
-    let request: C::Request = serde_json::from_value(request.clone()).expect("a generated request decodes");
+    let request: C::Request =
+        elbowroom::json::read_value(request.clone()).expect("a generated request decodes");
     let faults = faults_of::<C>(&request);
     assert!(faults.is_empty(), "{faults:?}");
     let evaluation = evaluate::<C>(&request);

@@ -1,6 +1,5 @@
 //! The box itself, moisture around it, and a handhole enclosure.
 
-use crate::checks::present;
 use crate::quantity::{Length, Volume, Weight};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -30,41 +29,23 @@ pub enum BoxShape {
 #[serde(deny_unknown_fields, default)]
 pub struct MountedBox {
     /// What it is made of.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub material: Option<MountedMaterial>,
     /// Its shape.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub shape: Option<BoxShape>,
     /// Its volume, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub volume: Option<Volume>,
     /// Whether it is a conduit body.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub conduit_body: Option<bool>,
     /// Whether it is a single-gang box, nominally no larger than 2-1/4 by 4 in, in a wall or ceiling.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub single_gang_in_wall_or_ceiling: Option<bool>,
     /// Whether a metal box is grounded and bonded as Article 250 asks.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub grounded: Option<bool>,
     /// Whether a nonmetallic box bonds all entries together inside, or is listed with bonding built into its threaded
     /// entries.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub bonds_all_entries: Option<bool>,
     /// Whether it is listed for damp locations.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_for_damp_locations: Option<bool>,
     /// Whether it is listed for wet locations.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_for_wet_locations: Option<bool>,
 }
 
@@ -87,11 +68,9 @@ pub struct Moisture {
     /// The location.
     pub location: LocationKind,
     /// Whether the box is placed or equipped so that moisture neither enters nor gathers in it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub kept_out: Option<bool>,
     /// Drain openings that were made on site.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(default)]
     #[schema(max_items = 200)]
     pub drain_openings: Vec<DrainOpening>,
 }
@@ -103,8 +82,6 @@ pub struct DrainOpening {
     /// Its diameter, in the request's units.
     pub diameter: Length,
     /// Whether a listed drain fitting is in it, installed as its instructions say.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_fitting: Option<bool>,
 }
 
@@ -113,27 +90,15 @@ pub struct DrainOpening {
 #[serde(deny_unknown_fields, default)]
 pub struct Handhole {
     /// Whether it is identified for use in underground systems.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub identified: Option<bool>,
     /// Whether conductors and splices in it are listed for wet locations.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub wiring_listed_for_wet_locations: Option<bool>,
     /// Whether its cover is marked with what it serves, such as “electric”.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub cover_marked: Option<bool>,
     /// Whether its cover opens only with tools.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub cover_needs_tools: Option<bool>,
     /// The weight of its cover, in the request's units. Decides where the cover opens without tools.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub cover_weight: Option<Weight>,
     /// Whether the metal cover and other exposed metal of it are bonded. Leave it out where nothing of it is metal.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub metal_cover_bonded: Option<bool>,
 }

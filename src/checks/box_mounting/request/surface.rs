@@ -1,6 +1,5 @@
 //! How the box sits in its surface, what covers and extends it, and how it is reached.
 
-use crate::checks::present;
 use crate::quantity::{Area, Length, Offset};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -10,17 +9,11 @@ use utoipa::ToSchema;
 #[serde(deny_unknown_fields, default)]
 pub struct FlushSurface {
     /// Whether the surface burns: wood does; concrete, tile, gypsum and plaster do not.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub combustible: Option<bool>,
     /// How far the front edge of the box, ring or extender lies behind the finished surface, in the request's units; 0
     /// where it is flush or projects.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub setback: Option<Offset>,
     /// The widest gap between the surface and the edge of the box, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub gap: Option<Offset>,
 }
 
@@ -29,12 +22,8 @@ pub struct FlushSurface {
 #[serde(deny_unknown_fields, default)]
 pub struct FlushDevice {
     /// Whether the box encloses it completely at back and sides.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub enclosed: Option<bool>,
     /// Whether screws of its own hold it, not those that hold the box.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub own_screws: Option<bool>,
 }
 
@@ -57,28 +46,16 @@ pub struct SurfaceExtension {
     /// What it is made of.
     pub means: ExtensionMeans,
     /// Whether it is mounted over the box and mechanically secured to it. Asked of a ring and of another box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub mechanically_secured: Option<bool>,
     /// Whether equipment grounding goes on through it. Asked of a ring and of another box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub grounding_continues: Option<bool>,
     /// Whether the other box is listed to serve as an extension.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_as_extension: Option<bool>,
     /// Whether the cover is made so that it is unlikely to fall off.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub cover_stays_on: Option<bool>,
     /// Whether the wiring is flexible and long enough to take the cover off and reach inside.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub wiring_lets_cover_come_off: Option<bool>,
     /// Whether grounding does not depend on the joint between box and cover.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub grounding_independent_of_cover: Option<bool>,
 }
 
@@ -87,20 +64,12 @@ pub struct SurfaceExtension {
 #[serde(deny_unknown_fields, default)]
 pub struct FittedCover {
     /// Whether the box has a cover, faceplate, lampholder or canopy.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fitted: Option<bool>,
     /// Whether its screws are machine screws that match the threads of the box, or are what the instructions ask for.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub screws_match: Option<bool>,
     /// A combustible finish that is exposed between the edge of a canopy and the box.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub combustible_finish: Option<CombustibleFinish>,
     /// For a cord pendant: whether the cord leaves the cover through a bushing or a smooth, well-rounded hole.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub pendant_cord_bushed: Option<bool>,
 }
 
@@ -109,12 +78,8 @@ pub struct FittedCover {
 #[serde(deny_unknown_fields, default)]
 pub struct CombustibleFinish {
     /// The area that is exposed between the edge of the canopy and the box, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub exposed_area: Option<Area>,
     /// Whether noncombustible material covers it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub covered: Option<bool>,
 }
 
@@ -136,16 +101,10 @@ pub struct Access {
     pub place: AccessPlace,
     /// Whether the wiring is reached without removing any part of the building and, underground, without digging up
     /// sidewalks, paving or earth.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub reachable: Option<bool>,
     /// For a box underground that is covered up: what lets it be.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub under_loose_cover: Option<LooseCover>,
     /// The opening that the finish leaves over a recessed box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub finish_opening: Option<FinishOpening>,
 }
 
@@ -154,16 +113,10 @@ pub struct Access {
 #[serde(deny_unknown_fields, default)]
 pub struct LooseCover {
     /// Whether the box is listed.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub listed_box: Option<bool>,
     /// Whether only gravel, light aggregate or noncohesive granular soil covers it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub only_loose_material: Option<bool>,
     /// Whether its place is identified and can be dug out.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub place_identified: Option<bool>,
 }
 
@@ -173,35 +126,19 @@ pub struct LooseCover {
 pub struct FinishOpening {
     /// Whether the tentative interim amendment on these openings is in force where the box is. In an edition that holds
     /// them in its text this decides nothing.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub interim_amendment_in_force: Option<bool>,
     /// Whether the opening leaves the whole box open, up to its outer walls.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub whole_box_open: Option<bool>,
     /// Whether it is smaller because it fits the individual device in it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fits_device: Option<bool>,
     /// Whether it stays within the walls of the box.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub within_box_walls: Option<bool>,
     /// How far its center lies from that of the box, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub off_center: Option<Offset>,
     /// The longer side, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub long_side: Option<Length>,
     /// The shorter side, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub short_side: Option<Length>,
     /// The diameter of a round opening, in the request's units.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub diameter: Option<Length>,
 }

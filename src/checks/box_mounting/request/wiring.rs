@@ -1,6 +1,6 @@
 //! What enters the box: wiring, and fasteners.
 
-use crate::checks::{Name, present};
+use crate::checks::Name;
 use crate::quantity::{Length, Offset};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
@@ -29,39 +29,23 @@ pub enum EntryWiring {
 #[serde(deny_unknown_fields)]
 pub struct WiringEntry {
     /// A name, so that the answer can speak of it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<Name>,
     /// What enters.
     pub wiring: EntryWiring,
     /// Whether it is secured to the box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub secured: Option<bool>,
     /// For a cable: how far its sheath reaches inside the box, past any clamp, in the request's units.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub sheath_inside: Option<Offset>,
     /// For a cable that is not secured to the box: how far from the box it is first fastened, along its sheath. In the
     /// request's units.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fastened_at: Option<Offset>,
     /// For a cable: whether it comes in a raceway that is complete from end to end.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub in_complete_raceway: Option<bool>,
     /// The largest insulated conductor that enters here.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub largest_insulated_conductor: Option<ConductorSize>,
     /// Whether a smooth, rounded insulating fitting protects it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub insulating_fitting: Option<bool>,
     /// Whether it enters the side of the box with a locknut or bushing.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub locknut_on_side: Option<bool>,
 }
 
@@ -70,8 +54,6 @@ pub struct WiringEntry {
 #[serde(deny_unknown_fields, default)]
 pub struct UnusedOpenings {
     /// Whether all of them are closed, so that they protect about as well as the wall of the box.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub closed_like_the_wall: Option<bool>,
 }
 
@@ -92,25 +74,15 @@ pub enum FastenerThrough {
 #[serde(deny_unknown_fields)]
 pub struct Fastener {
     /// A name, so that the answer can speak of it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<Name>,
     /// What it goes through.
     pub through: FastenerThrough,
     /// Whether it is what the maker of the box provides or specifies: nothing more is then asked.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub as_maker_specifies: Option<bool>,
     /// Whether it is a machine screw with a blunt end, or another fastener with a blunt end.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub blunt: Option<bool>,
     /// How far it reaches into the wiring space, in the request's units.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub reach: Option<Length>,
     /// For a fastener through a wall: how far it stands from the nearest adjacent wall, in the request's units.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub from_adjacent_wall: Option<Offset>,
 }

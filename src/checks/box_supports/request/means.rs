@@ -1,7 +1,6 @@
 //! The means that hold an enclosure, apart from raceways.
 
 use super::{ConduitPendant, LuminaireOnConduit, RacewaySupport};
-use crate::checks::present;
 use crate::checks::tagged::tagged;
 use crate::quantity::Length;
 use serde::{Deserialize, Serialize};
@@ -74,8 +73,6 @@ pub enum InsideFastener {
 #[serde(deny_unknown_fields)]
 pub struct SurfaceSupport {
     /// Whether it is rigidly and securely fastened in place, on a surface that is itself rigid.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub rigid: Option<bool>,
 }
 
@@ -84,16 +81,10 @@ pub struct SurfaceSupport {
 #[serde(deny_unknown_fields)]
 pub struct StructuralSupport {
     /// Whether it is held rigidly.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub rigid: Option<bool>,
     /// The nails or screws that hold it, if any do.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fasteners: Option<SupportFasteners>,
     /// The brace that holds it, if one does.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub brace: Option<SupportBrace>,
 }
 
@@ -112,8 +103,6 @@ pub struct MountingHoles {}
 #[serde(deny_unknown_fields)]
 pub struct FieldMadeHoles {
     /// Whether the authority having jurisdiction approved the holes.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub approved: Option<bool>,
 }
 
@@ -124,12 +113,8 @@ pub struct ThroughInside {
     /// What passes through.
     pub fastener: InsideFastener,
     /// The largest distance from the back or the end that they pass by, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub distance: Option<Length>,
     /// Whether the threads of screws inside are protected, so that they do not wear insulation.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub threads_protected: Option<bool>,
 }
 
@@ -138,12 +123,8 @@ pub struct ThroughInside {
 #[serde(deny_unknown_fields)]
 pub struct MetalBrace {
     /// Its thickness without coating, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub thickness: Option<Length>,
     /// Whether it is protected against corrosion.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub corrosion_protected: Option<bool>,
 }
 
@@ -152,20 +133,12 @@ pub struct MetalBrace {
 #[serde(deny_unknown_fields)]
 pub struct WoodBrace {
     /// Its nominal thickness, the smaller side, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub nominal_thickness: Option<Length>,
     /// Its nominal width, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub nominal_width: Option<Length>,
     /// Whether the location is wet.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub wet_location: Option<bool>,
     /// Whether the wood is treated for the conditions of a wet location.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub treated: Option<bool>,
 }
 
@@ -174,8 +147,6 @@ pub struct WoodBrace {
 #[serde(deny_unknown_fields)]
 pub struct PolymericBrace {
     /// Whether it is identified as suitable for the use.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub identified: Option<bool>,
 }
 
@@ -184,12 +155,8 @@ pub struct PolymericBrace {
 #[serde(deny_unknown_fields)]
 pub struct FinishedSurfaceSupport {
     /// Whether it is rigidly secured to the surface.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub rigid: Option<bool>,
     /// Whether the clamps, anchors or fittings are identified for the application.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fittings_identified: Option<bool>,
 }
 
@@ -198,12 +165,8 @@ pub struct FinishedSurfaceSupport {
 #[serde(deny_unknown_fields)]
 pub struct CeilingFramingSupport {
     /// Whether it is fastened by bolts, screws or rivets, or by clips identified for the framing and the enclosure.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fastened: Option<bool>,
     /// Whether the framing members are supported, and fastened to one another and to the building.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub framing_secured: Option<bool>,
 }
 
@@ -212,16 +175,10 @@ pub struct CeilingFramingSupport {
 #[serde(deny_unknown_fields)]
 pub struct CeilingWireSupport {
     /// Whether it is secured to the wires by methods identified for it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub method_identified: Option<bool>,
     /// Whether the wires may carry it under 300.11: wires of its own, not those that hold the ceiling alone.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub independent_wires: Option<bool>,
     /// Whether the wires are fastened at both ends and taut.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub taut: Option<bool>,
 }
 
@@ -230,12 +187,8 @@ pub struct CeilingWireSupport {
 #[serde(deny_unknown_fields)]
 pub struct EmbeddedSupport {
     /// Whether it is identified as suitably protected from corrosion.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub corrosion_identified: Option<bool>,
     /// Whether it is securely embedded.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub secure: Option<bool>,
 }
 
@@ -244,7 +197,5 @@ pub struct EmbeddedSupport {
 #[serde(deny_unknown_fields)]
 pub struct CordPendant {
     /// Whether the conductors are protected from strain in an approved way, such as a strain-relief connector threaded into a hub.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub strain_relieved: Option<bool>,
 }

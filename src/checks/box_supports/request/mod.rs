@@ -6,9 +6,8 @@ mod raceways;
 pub use means::*;
 pub use raceways::*;
 
-use crate::checks::{Amendment, Reference, present};
-use crate::quantity::{Units, Volume};
-use crate::rulebook::Edition;
+use crate::checks::request::request;
+use crate::quantity::Volume;
 use crate::trade::TradeSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -16,40 +15,21 @@ use utoipa::ToSchema;
 /// The most items of any list.
 pub const MOST_ITEMS: usize = 200;
 
-/// One enclosure and what holds it: is it supported as 314.23 asks?
-///
-/// Several means may be named. The enclosure complies when one of them is complete; what another lacks is then only worth
-/// knowing. When none is complete, the answer says of each what it lacks.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct BoxSupportsRequest {
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub accept_unverified_rules: bool,
-    /// The units of every volume, length and weight in the request and the answer.
-    #[serde(default)]
-    pub units: Units,
-    /// The caller's own mark.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
-    pub reference: Option<Reference>,
-    /// Local amendments to figures of the rules, each with the caller's citation.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub amendments: Vec<Amendment>,
-    /// What is held.
-    pub enclosure: HeldEnclosure,
-    /// What holds it: each means on its own. The order decides nothing.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    #[schema(max_items = 200)]
-    pub means: Vec<SupportMeans>,
-}
-
-fn is_false(flag: &bool) -> bool {
-    !flag
+request! {
+    /// One enclosure and what holds it: is it supported as 314.23 asks?
+    ///
+    /// Several means may be named. The enclosure complies when one of them is complete; what another lacks is then only worth
+    /// knowing. When none is complete, the answer says of each what it lacks.
+    pub struct BoxSupportsRequest {
+        /// The units of every volume, length and weight in the request and the answer.
+        units,
+        /// What is held.
+        pub enclosure: HeldEnclosure,
+        /// What holds it: each means on its own. The order decides nothing.
+        #[serde(default)]
+        #[schema(max_items = 200)]
+        pub means: Vec<SupportMeans>,
+    }
 }
 
 /// What kind of enclosure it is.
@@ -71,15 +51,9 @@ pub struct HeldEnclosure {
     #[serde(default)]
     pub kind: HeldKind,
     /// Its volume, in in³ or cm³. A suspended ceiling, and raceways, hold only up to a volume.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub volume: Option<Volume>,
     /// The trade size of a conduit body; not for a box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub trade_size: Option<TradeSize>,
     /// Whether it contains a device other than a splicing device, or supports a luminaire, a lampholder or other equipment.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub devices_or_luminaires: Option<bool>,
 }

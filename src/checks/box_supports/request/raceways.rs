@@ -1,6 +1,5 @@
 //! Raceways that hold an enclosure.
 
-use crate::checks::present;
 use crate::quantity::{Count, Length, Weight};
 use crate::tables::supporting_raceways::SupportingRaceway;
 use crate::trade::TradeSize;
@@ -15,15 +14,11 @@ pub type Stems = Count<20>;
 #[serde(deny_unknown_fields)]
 pub struct RacewaySupport {
     /// Whether the enclosure has threaded entries, or hubs identified for the purpose.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub threaded_entries_or_hubs: Option<bool>,
     /// Whether all of them enter on the same side.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub entries_on_one_side: Option<bool>,
     /// The raceways that hold it.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(default)]
     #[schema(max_items = 200)]
     pub conduits: Vec<SupportingConduit>,
 }
@@ -35,16 +30,10 @@ pub struct SupportingConduit {
     /// The kind.
     pub kind: SupportingRaceway,
     /// The trade size: decides whether it may hold a conduit body alone.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub trade_size: Option<TradeSize>,
     /// Whether it is threaded wrenchtight into the enclosure or its hub.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub threaded_wrenchtight: Option<bool>,
     /// The distance from the enclosure to where the raceway is secured, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub secured_within: Option<Length>,
 }
 
@@ -53,32 +42,20 @@ pub struct SupportingConduit {
 #[serde(deny_unknown_fields)]
 pub struct LuminaireOnConduit {
     /// The conduits that carry it.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(default)]
     #[schema(max_items = 200)]
     pub conduits: Vec<UnbrokenConduit>,
     /// Whether unqualified persons can reach it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub accessible_to_unqualified: Option<bool>,
     /// The height of its lowest point above grade or where people stand, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub height: Option<Length>,
     /// The horizontal distance, up to the height that is asked, from windows, doors, porches, fire escapes and the like, in inches or millimetres. Give the distance to the nearest, however far.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub horizontal_clearance: Option<Length>,
     /// How far the luminaire reaches in any direction from the entry of a single conduit, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub extent: Option<Length>,
     /// Whether the luminaire is secured directly to the box or conduit body.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub secured_directly: Option<bool>,
     /// The length of the threaded nipple between them where it is not secured directly, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub nipple_length: Option<Length>,
 }
 
@@ -89,24 +66,14 @@ pub struct UnbrokenConduit {
     /// The kind.
     pub kind: SupportingRaceway,
     /// The length beyond its last support, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub beyond_last_support: Option<Length>,
     /// The unbroken length before its last support, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub unbroken_before_support: Option<Length>,
     /// The distance from the last support to where that length is fastened, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub fastened_before_support: Option<Length>,
     /// The weight that it carries, in pounds or kilograms.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub weight: Option<Weight>,
     /// Whether it is threaded wrenchtight at the luminaire.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub threaded_wrenchtight: Option<bool>,
 }
 
@@ -117,35 +84,19 @@ pub struct ConduitPendant {
     /// The kind of conduit.
     pub conduit: SupportingRaceway,
     /// How many stems there are. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub stems: Option<Stems>,
     /// The length of the longest stem, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub length: Option<Length>,
     /// Whether the stems are joined to the wiring by flexible fittings suitable for the location.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub flexible_fitting: Option<bool>,
     /// Whether the stems are threaded wrenchtight at the luminaire.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub threaded_wrenchtight: Option<bool>,
     /// Whether the joints of a single stem are kept from loosening, by set screws or as effectively.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub joints_secured: Option<bool>,
     /// The height of the lowest point of the luminaire above grade or where people stand, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub height: Option<Length>,
     /// The horizontal distance, up to the height that is asked, from windows, doors, porches, fire escapes and the like, in inches or millimetres. Give the distance to the nearest, however far.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub horizontal_clearance: Option<Length>,
     /// How far the luminaire reaches horizontally from the entry of a single stem, in inches or millimetres.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub extent: Option<Length>,
 }

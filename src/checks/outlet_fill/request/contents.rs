@@ -1,7 +1,7 @@
 //! What is in a box.
 
 use super::{CableConductors, Gangs, Many};
-use crate::checks::{Name, present};
+use crate::checks::Name;
 use crate::quantity::{Length, Volume};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
@@ -12,39 +12,29 @@ use utoipa::ToSchema;
 #[serde(deny_unknown_fields, default)]
 pub struct Contents {
     /// Loose conductors, from raceways or named one by one. Not grounding conductors, which are in `grounding`.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub conductors: Vec<Conductor>,
     /// Cables that end in the box.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub cables: Vec<Cable>,
     /// Equipment grounding conductors and bonding jumpers, except those that `cables` bring.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub grounding: Vec<Grounding>,
     /// What hangs from the box and brings its own wires into it.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub canopy: Option<Canopy>,
     /// Cable clamps and connectors.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub clamps: Vec<Clamp>,
     /// Luminaire studs, hickeys and the like inside the box.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub support_fittings: Vec<SupportFitting>,
     /// Devices and equipment, one entry for each yoke or strap.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub devices: Vec<Device>,
     /// Terminal block assemblies.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub terminal_blocks: Vec<TerminalBlock>,
     /// Small parts that take no allowance. Name them to have the answer say so.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub small_parts: Vec<SmallPart>,
 }
@@ -74,12 +64,8 @@ pub struct Conductor {
     /// What it does in the box.
     pub role: Role,
     /// The length of an unbroken loop, from where it emerges to where it leaves. Required for a loop.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub loop_length: Option<Length>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -129,12 +115,8 @@ pub struct Cable {
     /// How many insulated conductors it has: 2 for 12-2, 3 for 12-3.
     pub conductors: CableConductors,
     /// The size of its wire-type grounding conductor. Leave it out where it has none.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub grounding: Option<ConductorSize>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -161,8 +143,6 @@ pub struct Grounding {
     /// What it is.
     pub kind: GroundingKind,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -185,11 +165,11 @@ pub struct Canopy {
     /// What it is.
     pub kind: CanopyKind,
     /// Its wires that enter the box.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(default)]
     #[schema(max_items = 200)]
     pub fixture_wires: Vec<Wire>,
     /// Its grounding conductors that enter the box.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(default)]
     #[schema(max_items = 200)]
     pub grounding: Vec<Wire>,
 }
@@ -201,8 +181,6 @@ pub struct Wire {
     /// The size.
     pub size: ConductorSize,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -227,12 +205,8 @@ pub struct Clamp {
     /// What it is.
     pub kind: ClampKind,
     /// The volume that one terminating assembly occupies; only for that kind.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub volume: Option<Volume>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -253,8 +227,6 @@ pub struct SupportFitting {
     /// The type.
     pub kind: SupportFittingKind,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -281,26 +253,16 @@ pub enum DeviceKind {
 #[serde(deny_unknown_fields)]
 pub struct Device {
     /// A name for it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub id: Option<Name>,
     /// What it is.
     pub kind: DeviceKind,
     /// The largest conductor connected to any device on this yoke: not the largest in the box.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub largest_conductor: Option<ConductorSize>,
     /// The size of leads that came with the device, joined to the circuit conductors by a connector.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub factory_leads: Option<ConductorSize>,
     /// How many gangs it needs for mounting. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub gangs: Option<Gangs>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -323,12 +285,8 @@ pub struct TerminalBlock {
     #[serde(default)]
     pub kind: TerminalBlockKind,
     /// The largest conductor that ends on it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub largest_conductor: Option<ConductorSize>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -361,7 +319,5 @@ pub struct SmallPart {
     /// What it is.
     pub kind: SmallPartKind,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }

@@ -1,7 +1,6 @@
 //! The box, what is fitted to it, and its opening.
 
 use super::{Gangs, Many};
-use crate::checks::present;
 use crate::quantity::{Length, Volume};
 use crate::tables::standard_boxes::StandardBox;
 use serde::{Deserialize, Serialize};
@@ -23,31 +22,19 @@ pub enum Material {
 #[serde(deny_unknown_fields, default)]
 pub struct Enclosure {
     /// A standard metal box.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub standard: Option<StandardBox>,
     /// How many gangs the box has. A standard device, masonry, FS or FD box has its table volume for each.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub gangs: Option<Gangs>,
     /// The volume that the maker marked on the box (all gangs together). It counts before the table does.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_volume: Option<Volume>,
     /// The inside measure of a box that has neither a mark nor a row in the table.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub inside_dimensions: Option<InsideDimensions>,
     /// What the box is made of. A standard box is metal.
-    #[serde(deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub material: Option<Material>,
     /// Rings, covers and extensions fitted to the box.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub sections: Vec<Section>,
     /// Barriers that divide the box; `spaces` says what is on each side.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schema(max_items = 200)]
     pub barriers: Vec<Barrier>,
 }
@@ -86,16 +73,10 @@ pub struct Section {
     /// What it is.
     pub kind: SectionKind,
     /// The volume marked on it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_volume: Option<Volume>,
     /// The standard box that it is made from, where its dimensions are those of the table.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub standard: Option<StandardBox>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -106,12 +87,8 @@ pub struct Barrier {
     /// What it is made of: decides what it takes when it is not marked.
     pub material: Material,
     /// The volume marked on it.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub marked_volume: Option<Volume>,
     /// How many alike. 1 unless said otherwise.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub count: Option<Many>,
 }
 
@@ -122,7 +99,5 @@ pub struct Opening {
     /// The smallest dimension of the opening.
     pub smallest_dimension: Length,
     /// How far behind the plane of the opening conductors leave their raceway or sheath.
-    #[serde(default, deserialize_with = "present", skip_serializing_if = "Option::is_none")]
-    #[schema(nullable = false)]
     pub conductor_depth: Option<Length>,
 }

@@ -1,7 +1,7 @@
 //! A request on paper: one line for each thing in it, with the place that steps of the proof name.
 
 use crate::markup::Markup;
-use crate::service::body::json::append;
+use crate::service::body::lenient::append;
 use serde_json::{Map, Value};
 
 /// Writes a request. Members are called as the request calls them, in every language.

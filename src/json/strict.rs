@@ -1,24 +1,59 @@
-//! Typed decoding that takes objects for structs and texts for words, and nothing else.
+//! The strict deserializer: objects for structs, texts for words, no null for what may be left out.
 //!
-//! serde by itself also reads a struct from a list of its members in order, and a word from `{"word": null}`. The
-//! published schemas allow neither, so the fast path must not.
+//! serde by itself also reads a struct from a list of its members in order, a word from `{"word": null}`, and an optional
+//! member from null. The published schemas allow none of it, so whatever reads a request reads it through this.
 
+use serde::Deserialize;
 use serde::de::value::StrDeserializer;
 use serde::de::{self, DeserializeSeed, Deserializer, MapAccess, SeqAccess, Visitor};
+use serde::de::{DeserializeOwned, Unexpected};
+use serde_json::Value;
 use std::fmt;
 
+/// Reads JSON text as a caller sends it: strictly.
+///
+/// # Errors
+///
+/// Text that is no JSON, goes on after the value, or does not have the form of the type; null for an optional member too.
+///
+/// ```
+/// use elbowroom::checks::box_mounting::BoxMountingRequest;
+/// assert!(elbowroom::json::read::<BoxMountingRequest>(br#"{"reference": "hall-3"}"#).is_ok());
+/// assert!(elbowroom::json::read::<BoxMountingRequest>(br#"{"reference": null}"#).is_err());
+/// ```
+pub fn read<'t, T: Deserialize<'t>>(text: &'t [u8]) -> Result<T, serde_json::Error> {
+    let mut deserializer = serde_json::Deserializer::from_slice(text);
+    let read = T::deserialize(StrictDeserializer(&mut deserializer))?;
+    deserializer.end()?;
+    Ok(read)
+}
+
+/// Reads a JSON value as strictly as [`read`] reads text.
+///
+/// # Errors
+///
+/// A value that does not have the form of the type.
+pub fn read_value<T: DeserializeOwned>(value: Value) -> Result<T, serde_json::Error> {
+    T::deserialize(StrictDeserializer(value))
+}
+
+/// Null stands where a member may be left out.
+pub(super) fn null_refused<E: de::Error>() -> E {
+    E::invalid_type(Unexpected::Other("null"), &"a value, or no such member")
+}
+
 /// Wraps a deserializer, a visitor, an access or a seed, so that everything below is wrapped too.
-pub(super) struct ObjectsOnly<T>(pub T);
+struct StrictDeserializer<T>(T);
 
 macro_rules! forward {
     ($($method:ident($($argument:ident: $kind:ty),*))+) => {
         $(fn $method<V: Visitor<'de>>(self, $($argument: $kind,)* visitor: V) -> Result<V::Value, D::Error> {
-            self.0.$method($($argument,)* ObjectsOnly(visitor))
+            self.0.$method($($argument,)* StrictDeserializer(visitor))
         })+
     };
 }
 
-impl<'de, D: Deserializer<'de>> Deserializer<'de> for ObjectsOnly<D> {
+impl<'de, D: Deserializer<'de>> Deserializer<'de> for StrictDeserializer<D> {
     type Error = D::Error;
 
     forward! {
@@ -39,7 +74,7 @@ impl<'de, D: Deserializer<'de>> Deserializer<'de> for ObjectsOnly<D> {
         _: &'static [&'static str],
         visitor: V,
     ) -> Result<V::Value, D::Error> {
-        self.0.deserialize_map(ObjectsOnly(visitor))
+        self.0.deserialize_map(StrictDeserializer(visitor))
     }
 
     fn deserialize_enum<V: Visitor<'de>>(
@@ -79,7 +114,7 @@ macro_rules! visit {
     };
 }
 
-impl<'de, V: Visitor<'de>> Visitor<'de> for ObjectsOnly<V> {
+impl<'de, V: Visitor<'de>> Visitor<'de> for StrictDeserializer<V> {
     type Value = V::Value;
 
     visit! {
@@ -93,7 +128,7 @@ impl<'de, V: Visitor<'de>> Visitor<'de> for ObjectsOnly<V> {
     }
 
     fn visit_none<E: de::Error>(self) -> Result<V::Value, E> {
-        self.0.visit_none()
+        Err(null_refused())
     }
 
     fn visit_unit<E: de::Error>(self) -> Result<V::Value, E> {
@@ -101,27 +136,27 @@ impl<'de, V: Visitor<'de>> Visitor<'de> for ObjectsOnly<V> {
     }
 
     fn visit_some<D: Deserializer<'de>>(self, deserializer: D) -> Result<V::Value, D::Error> {
-        self.0.visit_some(ObjectsOnly(deserializer))
+        self.0.visit_some(StrictDeserializer(deserializer))
     }
 
     fn visit_newtype_struct<D: Deserializer<'de>>(self, deserializer: D) -> Result<V::Value, D::Error> {
-        self.0.visit_newtype_struct(ObjectsOnly(deserializer))
+        self.0.visit_newtype_struct(StrictDeserializer(deserializer))
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, items: A) -> Result<V::Value, A::Error> {
-        self.0.visit_seq(ObjectsOnly(items))
+        self.0.visit_seq(StrictDeserializer(items))
     }
 
     fn visit_map<A: MapAccess<'de>>(self, members: A) -> Result<V::Value, A::Error> {
-        self.0.visit_map(ObjectsOnly(members))
+        self.0.visit_map(StrictDeserializer(members))
     }
 }
 
-impl<'de, A: SeqAccess<'de>> SeqAccess<'de> for ObjectsOnly<A> {
+impl<'de, A: SeqAccess<'de>> SeqAccess<'de> for StrictDeserializer<A> {
     type Error = A::Error;
 
     fn next_element_seed<S: DeserializeSeed<'de>>(&mut self, seed: S) -> Result<Option<S::Value>, A::Error> {
-        self.0.next_element_seed(ObjectsOnly(seed))
+        self.0.next_element_seed(StrictDeserializer(seed))
     }
 
     fn size_hint(&self) -> Option<usize> {
@@ -129,7 +164,7 @@ impl<'de, A: SeqAccess<'de>> SeqAccess<'de> for ObjectsOnly<A> {
     }
 }
 
-impl<'de, A: MapAccess<'de>> MapAccess<'de> for ObjectsOnly<A> {
+impl<'de, A: MapAccess<'de>> MapAccess<'de> for StrictDeserializer<A> {
     type Error = A::Error;
 
     fn next_key_seed<S: DeserializeSeed<'de>>(&mut self, seed: S) -> Result<Option<S::Value>, A::Error> {
@@ -137,7 +172,7 @@ impl<'de, A: MapAccess<'de>> MapAccess<'de> for ObjectsOnly<A> {
     }
 
     fn next_value_seed<S: DeserializeSeed<'de>>(&mut self, seed: S) -> Result<S::Value, A::Error> {
-        self.0.next_value_seed(ObjectsOnly(seed))
+        self.0.next_value_seed(StrictDeserializer(seed))
     }
 
     fn size_hint(&self) -> Option<usize> {
@@ -145,10 +180,10 @@ impl<'de, A: MapAccess<'de>> MapAccess<'de> for ObjectsOnly<A> {
     }
 }
 
-impl<'de, S: DeserializeSeed<'de>> DeserializeSeed<'de> for ObjectsOnly<S> {
+impl<'de, S: DeserializeSeed<'de>> DeserializeSeed<'de> for StrictDeserializer<S> {
     type Value = S::Value;
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<S::Value, D::Error> {
-        self.0.deserialize(ObjectsOnly(deserializer))
+        self.0.deserialize(StrictDeserializer(deserializer))
     }
 }

@@ -1,4 +1,4 @@
-//! JSON text read with patience: where it breaks off, which members stand twice, what is nested too deep.
+//! A lenient JSON parser for bodies that were refused: where they break off, which members stand twice, what is nested too deep.
 
 use super::super::fault_list::{FaultList, FaultView};
 use super::super::problem::Problem;
@@ -36,9 +36,9 @@ pub fn read(body: &[u8]) -> Result<Read, Problem> {
     let text = std::str::from_utf8(body).map_err(|error| {
         malformed("fault-json-not-utf8", vec![("byte", (error.valid_up_to() + 1).to_string())])
     })?;
-    let mut walk = Walk { place: String::new(), faults: FaultList::default(), skipped: Vec::new() };
+    let mut state = State { pointer: String::new(), faults: FaultList::default(), skipped: Vec::new() };
     let mut reader = serde_json::Deserializer::from_str(text);
-    let value = Node { walk: &mut walk, depth: 0 }
+    let value = Node { state: &mut state, depth: 0 }
         .deserialize(&mut reader)
         .and_then(|value| reader.end().map(|()| value))
         .map_err(|error| {
@@ -50,10 +50,10 @@ pub fn read(body: &[u8]) -> Result<Read, Problem> {
             named.push(("found", found(text, line, column)));
             malformed("fault-json-unexpected", named)
         })?;
-    Ok(Read { value, faults: walk.faults, skipped: walk.skipped })
+    Ok(Read { value, faults: state.faults, skipped: state.skipped })
 }
 
-/// The character at a place of the text, as a person reads it.
+/// The character at a position of the text, as a person reads it.
 fn found(text: &str, line: usize, column: usize) -> String {
     let at = |line: &str| line.get(column.saturating_sub(1)..).and_then(|rest| rest.chars().next());
     match text.split('\n').nth(line.saturating_sub(1)).and_then(at) {
@@ -63,38 +63,38 @@ fn found(text: &str, line: usize, column: usize) -> String {
 }
 
 /// Appends a member or an index to a JSON Pointer, and gives back the length to cut it off again.
-pub fn append(place: &mut String, segment: &str) -> usize {
-    let before = place.len();
-    place.push('/');
-    place.push_str(&segment.replace('~', "~0").replace('/', "~1"));
+pub fn append(pointer: &mut String, segment: &str) -> usize {
+    let before = pointer.len();
+    pointer.push('/');
+    pointer.push_str(&segment.replace('~', "~0").replace('/', "~1"));
     before
 }
 
-struct Walk {
-    place: String,
+struct State {
+    pointer: String,
     faults: FaultList,
     skipped: Vec<String>,
 }
 
-impl Walk {
+impl State {
     fn note(&mut self, code: FaultCode, key: &'static str, named: (&'static str, String)) {
         if self.faults.is_full() {
             self.faults.count_one();
         } else {
-            self.faults.push(FaultView::in_body(self.place.clone(), code, key, [named]));
+            self.faults.push(FaultView::in_body(self.pointer.clone(), code, key, [named]));
         }
     }
 
     fn too_deep(&mut self) {
         self.note(FaultCode::OutOfBounds, "fault-json-too-deep", ("most", DEEPEST.to_string()));
         if self.skipped.len() < super::super::fault_list::MOST_LISTED {
-            self.skipped.push(self.place.clone());
+            self.skipped.push(self.pointer.clone());
         }
     }
 }
 
-struct Node<'w> {
-    walk: &'w mut Walk,
+struct Node<'s> {
+    state: &'s mut State,
     depth: usize,
 }
 
@@ -142,17 +142,17 @@ impl<'de> Visitor<'de> for Node<'_> {
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Value, A::Error> {
-        let Node { walk, depth } = self;
+        let Node { state, depth } = self;
         if depth >= DEEPEST {
-            walk.too_deep();
+            state.too_deep();
             while items.next_element::<IgnoredAny>()?.is_some() {}
             return Ok(Value::Null);
         }
         let mut list = Vec::new();
         loop {
-            let before = append(&mut walk.place, &list.len().to_string());
-            let item = items.next_element_seed(Node { walk, depth: depth + 1 })?;
-            walk.place.truncate(before);
+            let before = append(&mut state.pointer, &list.len().to_string());
+            let item = items.next_element_seed(Node { state, depth: depth + 1 })?;
+            state.pointer.truncate(before);
             match item {
                 Some(item) => list.push(item),
                 None => return Ok(Value::Array(list)),
@@ -161,23 +161,23 @@ impl<'de> Visitor<'de> for Node<'_> {
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut members: A) -> Result<Value, A::Error> {
-        let Node { walk, depth } = self;
+        let Node { state, depth } = self;
         if depth >= DEEPEST {
-            walk.too_deep();
+            state.too_deep();
             while members.next_entry::<IgnoredAny, IgnoredAny>()?.is_some() {}
             return Ok(Value::Null);
         }
         let mut object = Map::new();
         while let Some(member) = members.next_key::<String>()? {
-            let before = append(&mut walk.place, &member);
+            let before = append(&mut state.pointer, &member);
             if object.contains_key(&member) {
-                walk.note(FaultCode::DuplicateMember, "fault-json-duplicate", ("member", member));
+                state.note(FaultCode::DuplicateMember, "fault-json-duplicate", ("member", member));
                 members.next_value::<IgnoredAny>()?;
             } else {
-                let value = members.next_value_seed(Node { walk, depth: depth + 1 })?;
+                let value = members.next_value_seed(Node { state, depth: depth + 1 })?;
                 object.insert(member, value);
             }
-            walk.place.truncate(before);
+            state.pointer.truncate(before);
         }
         Ok(Value::Object(object))
     }

@@ -1,11 +1,11 @@
-//! A value against a published schema: every fault, with its place and what would be right.
+//! The validator of refused bodies: a value against a published JSON Schema, every fault with its place and what would be right.
 //!
 //! The keywords that our schemas use, and no others: a test fails when a published request schema holds a keyword that
 //! [`KEYWORDS`](super::vocabulary::KEYWORDS) does not have, and another compares the outcome with an independent validator. Our own, because it must
 //! name the accepted values and the nearest name, descend into the alternative that was meant, and stay cheap on a
 //! body that is nothing but faults.
 
-use super::json::append;
+use super::lenient::append;
 use super::schema::Schema;
 use super::vocabulary::{
     BOUNDS, Format, LENGTHS, Members, closed_set, in_words, list, plain, shortened, tag_of, tag_values,
@@ -19,17 +19,17 @@ use serde_json::{Map, Value};
 
 /// Adds every fault of a value to the list, except at and below the places that are skipped.
 pub(super) fn validate(schema: Schema<'_>, value: &Value, skipped: &[String], faults: &mut FaultList) {
-    Walk { schema, skipped, place: String::new(), faults }.check(schema.root, value);
+    Validator { schema, skipped, pointer: String::new(), faults }.check(schema.root, value);
 }
 
-struct Walk<'a, 'f> {
+struct Validator<'a, 'f> {
     schema: Schema<'a>,
     skipped: &'a [String],
-    place: String,
+    pointer: String,
     faults: &'f mut FaultList,
 }
 
-impl<'a> Walk<'a, '_> {
+impl<'a> Validator<'a, '_> {
     fn check(&mut self, schema: &'a Value, value: &Value) {
         let Some(schema) = schema.as_object() else {
             if schema == &Value::Bool(false) {
@@ -37,7 +37,7 @@ impl<'a> Walk<'a, '_> {
             }
             return;
         };
-        if self.skipped.contains(&self.place) {
+        if self.skipped.contains(&self.pointer) {
             return;
         }
         if let Some(named) = self.named(schema) {
@@ -83,21 +83,21 @@ impl<'a> Walk<'a, '_> {
     }
 
     fn add(&mut self, code: FaultCode, key: &'static str, named: &[(&'static str, String)]) {
-        self.add_with(|place| FaultView::in_body(place, code, key, named.iter().cloned()));
+        self.add_with(|pointer| FaultView::in_body(pointer, code, key, named.iter().cloned()));
     }
 
     fn add_with(&mut self, fault: impl FnOnce(String) -> FaultView) {
         if self.faults.is_full() {
             self.faults.count_one();
         } else {
-            self.faults.push(fault(self.place.clone()));
+            self.faults.push(fault(self.pointer.clone()));
         }
     }
 
     fn below(&mut self, segment: &str, check: impl FnOnce(&mut Self)) {
-        let before = append(&mut self.place, segment);
+        let before = append(&mut self.pointer, segment);
         check(self);
-        self.place.truncate(before);
+        self.pointer.truncate(before);
     }
 
     fn wrong_type(&mut self, schemas: &[&Members], value: &Value) {
@@ -106,8 +106,8 @@ impl<'a> Walk<'a, '_> {
         let key = if value.is_null() { "fault-schema-null" } else { "fault-schema-wrong-type" };
         let closed: Vec<&Value> = schemas.iter().flat_map(|schema| closed_set(schema)).collect();
         let accepted: Vec<String> = closed.into_iter().map(plain).collect();
-        self.add_with(|place| {
-            FaultView::in_body(place, FaultCode::WrongType, key, named)
+        self.add_with(|pointer| {
+            FaultView::in_body(pointer, FaultCode::WrongType, key, named)
                 .accepting(accepted.iter().map(String::as_str), None)
         });
     }
@@ -115,9 +115,9 @@ impl<'a> Walk<'a, '_> {
     fn unknown_value(&mut self, closed: &[&Value], value: &Value) {
         let accepted: Vec<String> = closed.iter().map(|value| plain(value)).collect();
         let given = plain(value);
-        self.add_with(|place| {
+        self.add_with(|pointer| {
             let named = [("given", shortened(&given))];
-            FaultView::in_body(place, FaultCode::UnknownValue, "fault-schema-unknown-value", named)
+            FaultView::in_body(pointer, FaultCode::UnknownValue, "fault-schema-unknown-value", named)
                 .accepting(accepted.iter().map(String::as_str), Some(&given))
         });
     }
@@ -127,10 +127,11 @@ impl<'a> Walk<'a, '_> {
         if let Some(format) = format.and_then(Format::named)
             && !(format.reads)(text)
         {
-            self.add_with(|place| {
+            self.add_with(|pointer| {
                 let named = [("given", shortened(text))];
                 let near = format.has_nearest.then_some(text);
-                FaultView::in_body(place, format.code, format.key, named).accepting((format.accepted)(), near)
+                FaultView::in_body(pointer, format.code, format.key, named)
+                    .accepting((format.accepted)(), near)
             });
             return;
         }
@@ -179,7 +180,7 @@ impl<'a> Walk<'a, '_> {
         }
         if let Some(schema) = schema.get("items") {
             for (index, item) in looked_at.iter().enumerate() {
-                self.below(&index.to_string(), |walk| walk.check(schema, item));
+                self.below(&index.to_string(), |validator| validator.check(schema, item));
             }
         }
     }
@@ -190,25 +191,25 @@ impl<'a> Walk<'a, '_> {
             let declared = known.and_then(|known| known.get(member));
             let rest = schema.get("additionalProperties");
             match (declared, rest) {
-                (Some(declared), _) => self.below(member, |walk| walk.check(declared, value)),
+                (Some(declared), _) => self.below(member, |validator| validator.check(declared, value)),
                 (None, Some(Value::Bool(false))) => {
-                    self.below(member, |walk| walk.unknown_member(member, known));
+                    self.below(member, |validator| validator.unknown_member(member, known));
                 }
-                (None, Some(rest)) => self.below(member, |walk| walk.check(rest, value)),
+                (None, Some(rest)) => self.below(member, |validator| validator.check(rest, value)),
                 (None, None) => {}
             }
         }
         for member in list(schema, "required").iter().filter_map(Value::as_str) {
             if !members.contains_key(member) {
-                self.below(member, |walk| walk.missing_member(member));
+                self.below(member, |validator| validator.missing_member(member));
             }
         }
     }
 
     fn unknown_member(&mut self, member: &str, known: Option<&Members>) {
-        self.add_with(|place| {
+        self.add_with(|pointer| {
             let named = [("member", shortened(member))];
-            FaultView::in_body(place, FaultCode::UnknownMember, "fault-schema-unknown-member", named)
+            FaultView::in_body(pointer, FaultCode::UnknownMember, "fault-schema-unknown-member", named)
                 .accepting(known.into_iter().flat_map(Map::keys).map(String::as_str), Some(member))
         });
     }
@@ -246,14 +247,14 @@ impl<'a> Walk<'a, '_> {
         if let (Some(tag), Some(members)) = (tag_of(several), value.as_object()) {
             let words: Vec<&Value> = several.iter().flat_map(|(_, schema)| tag_values(schema, tag)).collect();
             match members.get(tag) {
-                None => self.below(tag, |walk| walk.missing_member(tag)),
+                None => self.below(tag, |validator| validator.missing_member(tag)),
                 Some(given) => {
                     let meant = several
                         .iter()
                         .find(|(_, schema)| tag_values(schema, tag).iter().any(|word| same(word, given)));
                     match meant {
                         Some((branch, _)) => self.check(branch, value),
-                        None => self.below(tag, |walk| walk.unknown_value(&words, given)),
+                        None => self.below(tag, |validator| validator.unknown_value(&words, given)),
                     }
                 }
             }
@@ -267,10 +268,10 @@ impl<'a> Walk<'a, '_> {
         let mut fewest: Option<FaultList> = None;
         for (branch, _) in several {
             let mut faults = FaultList::default();
-            Walk {
+            Validator {
                 schema: self.schema,
                 skipped: self.skipped,
-                place: self.place.clone(),
+                pointer: self.pointer.clone(),
                 faults: &mut faults,
             }
             .check(branch, value);
@@ -309,7 +310,7 @@ impl<'a> Walk<'a, '_> {
                 }
                 (_, None, _) => {
                     let names: Vec<&Value> = named.iter().map(|(_, name)| *name).collect();
-                    self.below(member, |walk| walk.unknown_value(&names, given));
+                    self.below(member, |validator| validator.unknown_value(&names, given));
                     return true;
                 }
             }

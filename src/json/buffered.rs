@@ -1,8 +1,9 @@
-//! A value that is held while it is not known yet what it has to be: the members of an object whose kind comes later.
+//! A value buffered while it is not known yet what it has to be: the members of an object whose kind comes later.
 //!
-//! serde's own store for this also reads a struct from a list and a word from its number, which no published schema allows.
-//! Here an object is an object and a word is a text, as everywhere else in a request.
+//! serde's own buffer for tagged enums also reads a struct from a list, a word from its number and an optional member from
+//! null, none of which a published schema allows. Deserializing from this one is as strict as `StrictDeserializer`.
 
+use super::strict::null_refused;
 use serde::de::value::{MapDeserializer, SeqDeserializer, StrDeserializer};
 use serde::de::{
     self, Deserialize, Deserializer, IntoDeserializer, MapAccess, SeqAccess, Unexpected, Visitor,
@@ -12,7 +13,7 @@ use std::fmt;
 use std::marker::PhantomData;
 
 /// A JSON value. Members of an object stand as they came, twice where they came twice.
-pub(crate) enum Held<'de> {
+pub(crate) enum BufferedValue<'de> {
     Null,
     Truth(bool),
     Signed(i64),
@@ -23,15 +24,15 @@ pub(crate) enum Held<'de> {
     Object(Vec<(Cow<'de, str>, Self)>),
 }
 
-impl<'de> Held<'de> {
+impl<'de> BufferedValue<'de> {
     /// Reads an object and takes out the member that names its kind.
     pub(crate) fn by_kind<D: Deserializer<'de>>(
         reader: D,
         tag: &'static str,
     ) -> Result<(Cow<'de, str>, Self), D::Error> {
         let mut members = reader.deserialize_map(MembersVisitor)?;
-        let place = members.iter().position(|(name, _)| name == tag);
-        let (_, kind) = members.remove(place.ok_or_else(|| de::Error::missing_field(tag))?);
+        let position = members.iter().position(|(name, _)| name == tag);
+        let (_, kind) = members.remove(position.ok_or_else(|| de::Error::missing_field(tag))?);
         if members.iter().any(|(name, _)| name == tag) {
             return Err(de::Error::duplicate_field(tag));
         }
@@ -60,47 +61,47 @@ impl<'de> Held<'de> {
     }
 }
 
-impl<'de> Deserialize<'de> for Held<'de> {
+impl<'de> Deserialize<'de> for BufferedValue<'de> {
     fn deserialize<D: Deserializer<'de>>(reader: D) -> Result<Self, D::Error> {
-        reader.deserialize_any(HeldVisitor)
+        reader.deserialize_any(BufferVisitor)
     }
 }
 
-struct HeldVisitor;
+struct BufferVisitor;
 
-impl<'de> Visitor<'de> for HeldVisitor {
-    type Value = Held<'de>;
+impl<'de> Visitor<'de> for BufferVisitor {
+    type Value = BufferedValue<'de>;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("a value")
     }
 
     fn visit_unit<E>(self) -> Result<Self::Value, E> {
-        Ok(Held::Null)
+        Ok(BufferedValue::Null)
     }
 
     fn visit_bool<E>(self, truth: bool) -> Result<Self::Value, E> {
-        Ok(Held::Truth(truth))
+        Ok(BufferedValue::Truth(truth))
     }
 
     fn visit_i64<E>(self, number: i64) -> Result<Self::Value, E> {
-        Ok(Held::Signed(number))
+        Ok(BufferedValue::Signed(number))
     }
 
     fn visit_u64<E>(self, number: u64) -> Result<Self::Value, E> {
-        Ok(Held::Unsigned(number))
+        Ok(BufferedValue::Unsigned(number))
     }
 
     fn visit_f64<E>(self, number: f64) -> Result<Self::Value, E> {
-        Ok(Held::Float(number))
+        Ok(BufferedValue::Float(number))
     }
 
     fn visit_borrowed_str<E>(self, text: &'de str) -> Result<Self::Value, E> {
-        Ok(Held::Text(Cow::Borrowed(text)))
+        Ok(BufferedValue::Text(Cow::Borrowed(text)))
     }
 
     fn visit_str<E>(self, text: &str) -> Result<Self::Value, E> {
-        Ok(Held::Text(Cow::Owned(text.to_owned())))
+        Ok(BufferedValue::Text(Cow::Owned(text.to_owned())))
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Self::Value, A::Error> {
@@ -108,29 +109,29 @@ impl<'de> Visitor<'de> for HeldVisitor {
         while let Some(item) = items.next_element()? {
             list.push(item);
         }
-        Ok(Held::List(list))
+        Ok(BufferedValue::List(list))
     }
 
     fn visit_map<A: MapAccess<'de>>(self, members: A) -> Result<Self::Value, A::Error> {
-        MembersVisitor.visit_map(members).map(Held::Object)
+        MembersVisitor.visit_map(members).map(BufferedValue::Object)
     }
 }
 
 struct MembersVisitor;
 
 impl<'de> Visitor<'de> for MembersVisitor {
-    type Value = Vec<(Cow<'de, str>, Held<'de>)>;
+    type Value = Vec<(Cow<'de, str>, BufferedValue<'de>)>;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("an object")
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut members: A) -> Result<Self::Value, A::Error> {
-        let mut held = Vec::new();
+        let mut buffered = Vec::new();
         while let Some((Name(name), value)) = members.next_entry()? {
-            held.push((name, value));
+            buffered.push((name, value));
         }
-        Ok(held)
+        Ok(buffered)
     }
 }
 
@@ -139,17 +140,17 @@ struct Name<'de>(Cow<'de, str>);
 
 impl<'de> Deserialize<'de> for Name<'de> {
     fn deserialize<D: Deserializer<'de>>(reader: D) -> Result<Self, D::Error> {
-        match reader.deserialize_str(HeldVisitor)? {
-            Held::Text(name) => Ok(Self(name)),
+        match reader.deserialize_str(BufferVisitor)? {
+            BufferedValue::Text(name) => Ok(Self(name)),
             other => Err(de::Error::invalid_type(other.unexpected(), &"a name")),
         }
     }
 }
 
-/// Reads from what is held.
-pub(crate) struct Reader<'de, E>(Held<'de>, PhantomData<E>);
+/// Deserializes from what is buffered.
+pub(crate) struct Reader<'de, E>(BufferedValue<'de>, PhantomData<E>);
 
-impl<'de, E: de::Error> IntoDeserializer<'de, E> for Held<'de> {
+impl<'de, E: de::Error> IntoDeserializer<'de, E> for BufferedValue<'de> {
     type Deserializer = Reader<'de, E>;
 
     fn into_deserializer(self) -> Self::Deserializer {
@@ -162,19 +163,19 @@ impl<'de, E: de::Error> Deserializer<'de> for Reader<'de, E> {
 
     fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, E> {
         match self.0 {
-            Held::Null => visitor.visit_unit(),
-            Held::Truth(truth) => visitor.visit_bool(truth),
-            Held::Signed(number) => visitor.visit_i64(number),
-            Held::Unsigned(number) => visitor.visit_u64(number),
-            Held::Float(number) => visitor.visit_f64(number),
-            Held::Text(Cow::Borrowed(text)) => visitor.visit_borrowed_str(text),
-            Held::Text(Cow::Owned(text)) => visitor.visit_string(text),
-            Held::List(items) => {
+            BufferedValue::Null => visitor.visit_unit(),
+            BufferedValue::Truth(truth) => visitor.visit_bool(truth),
+            BufferedValue::Signed(number) => visitor.visit_i64(number),
+            BufferedValue::Unsigned(number) => visitor.visit_u64(number),
+            BufferedValue::Float(number) => visitor.visit_f64(number),
+            BufferedValue::Text(Cow::Borrowed(text)) => visitor.visit_borrowed_str(text),
+            BufferedValue::Text(Cow::Owned(text)) => visitor.visit_string(text),
+            BufferedValue::List(items) => {
                 let mut items = SeqDeserializer::new(items.into_iter());
                 let read = visitor.visit_seq(&mut items)?;
                 items.end().map(|()| read)
             }
-            Held::Object(members) => {
+            BufferedValue::Object(members) => {
                 let mut members = MapDeserializer::new(members.into_iter());
                 let read = visitor.visit_map(&mut members)?;
                 members.end().map(|()| read)
@@ -184,7 +185,7 @@ impl<'de, E: de::Error> Deserializer<'de> for Reader<'de, E> {
 
     fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, E> {
         match self.0 {
-            Held::Null => visitor.visit_none(),
+            BufferedValue::Null => Err(null_refused()),
             _ => visitor.visit_some(self),
         }
     }
@@ -200,7 +201,7 @@ impl<'de, E: de::Error> Deserializer<'de> for Reader<'de, E> {
         visitor: V,
     ) -> Result<V::Value, E> {
         match self.0 {
-            Held::Object(_) => self.deserialize_any(visitor),
+            BufferedValue::Object(_) => self.deserialize_any(visitor),
             other => Err(E::invalid_type(other.unexpected(), &visitor)),
         }
     }
@@ -212,7 +213,7 @@ impl<'de, E: de::Error> Deserializer<'de> for Reader<'de, E> {
         visitor: V,
     ) -> Result<V::Value, E> {
         match self.0 {
-            Held::Text(word) => visitor.visit_enum(StrDeserializer::new(&word)),
+            BufferedValue::Text(word) => visitor.visit_enum(StrDeserializer::new(&word)),
             other => Err(E::invalid_type(other.unexpected(), &visitor)),
         }
     }
