@@ -15,7 +15,7 @@ const NUMBERED: f64 = 13.0;
 
 /// Conductors of one line of the tally.
 pub(super) struct Bundle {
-    pub told: String,
+    pub text: String,
     pub count: usize,
     /// The outside radius of one, in the unit of the request.
     pub radius: f64,
@@ -81,7 +81,7 @@ impl<'b> CrossSection<'b> {
         let on_paper = |place: &Point| at(centre.x + place.x * self.scale, centre.y + place.y * self.scale);
         for (line, (bundle, places)) in self.bundles.iter().zip(&self.places).enumerate() {
             let radius = bundle.radius * self.scale;
-            sheet.group(&bundle.told, |sheet| {
+            sheet.group(&bundle.text, |sheet| {
                 for place in places.iter().flatten().map(on_paper) {
                     sheet.circle(place, radius, Look::Filling(line));
                     if self.is_numbered(radius) {
@@ -106,7 +106,7 @@ impl<'b> CrossSection<'b> {
             filled += bundle.count as f64 * bundle.radius * bundle.radius;
             let next = level_of(filled / whole) * radius;
             if next < level {
-                sheet.group(&bundle.told, |sheet| {
+                sheet.group(&bundle.text, |sheet| {
                     sheet.path(&band(centre, radius, level, next), Look::Filling(line));
                 });
             }
@@ -181,7 +181,7 @@ mod tests {
     #[test]
     fn every_conductor_is_laid_or_beside_or_part_of_an_area() {
         for (count, crowded) in [(1, false), (40, false), (MOST_SINGLE, false), (MOST_SINGLE + 1, true)] {
-            let bundles = [Bundle { told: String::new(), count, radius: 0.1 }];
+            let bundles = [Bundle { text: String::new(), count, radius: 0.1 }];
             let section = CrossSection::new(&bundles, 1.0, 280.0);
             assert_eq!((section.number(), section.is_crowded()), (count, crowded));
             let laid = section.places.iter().flatten().flatten().count();

@@ -19,19 +19,19 @@ const UNNUMBERED: f64 = 36.0;
 /// A size along the bar, with what is said of it.
 pub(super) struct Span {
     pub size: f64,
-    pub told: String,
+    pub text: String,
 }
 
 impl Span {
     /// A figure of an answer, in a sentence that names it as `figure`.
     pub fn of(figure: Figure, key: &str, messages: &Catalogue) -> Self {
-        Self { size: approximate(figure.value), told: told_of(key, figure, messages) }
+        Self { size: approximate(figure.value), text: figure_sentence(key, figure, messages) }
     }
 }
 
 /// What is between what may be taken and what is taken.
 pub(super) struct Balance {
-    pub told: String,
+    pub text: String,
     pub short: bool,
 }
 
@@ -41,13 +41,13 @@ impl Balance {
         let short = margin.value < Decimal::ZERO;
         let size = if short { margin.value.negated() } else { margin.value };
         let key = if short { "drawing-short" } else { "drawing-left" };
-        Self { told: messages.sentence(key, [("figure", figure(size, margin.unit))]), short }
+        Self { text: messages.sentence(key, [("figure", figure(size, margin.unit))]), short }
     }
 }
 
 /// One thing that takes its share.
 pub(super) struct Share {
-    pub told: String,
+    pub text: String,
     /// Where the rule stands that counts it; empty for a rule that the edition has not.
     pub citation: String,
     pub size: f64,
@@ -83,25 +83,25 @@ impl Gauge {
     }
 
     /// Draws it from some height on, without its legend; gives back where the next thing may begin.
-    pub fn draw(&self, sheet: &mut Sheet<'_>, scale: f64, top: f64, shown: &mut Vec<String>) -> f64 {
+    pub fn draw(&self, sheet: &mut Sheet<'_>, scale: f64, top: f64) -> f64 {
         let mut y = top + 20.0;
         for span in self.whole.iter().chain(&self.most) {
-            sheet.dimension(at(MARGIN, y), at(MARGIN + span.size * scale, y), Letters::Plain, &span.told);
-            shown.push(format!("{}.", span.told));
+            sheet.dimension(at(MARGIN, y), at(MARGIN + span.size * scale, y), Letters::Plain, &span.text);
+            sheet.describe(format!("{}.", span.text));
             y += 24.0;
         }
         y -= 14.0;
         self.bar(sheet, scale, y);
         y += self.bar + 26.0;
         let taken = MARGIN + self.taken.size * scale;
-        sheet.dimension(at(MARGIN, y), at(taken, y), Letters::Plain, &self.taken.told);
-        shown.push(format!("{}.", self.taken.told));
+        sheet.dimension(at(MARGIN, y), at(taken, y), Letters::Plain, &self.taken.text);
+        sheet.describe(format!("{}.", self.taken.text));
         if let (Some(balance), Some(most)) = (&self.balance, &self.most) {
             y += 24.0;
             let most = MARGIN + most.size * scale;
             let letters = if balance.short { Letters::Short } else { Letters::Plain };
-            sheet.dimension(at(most.min(taken), y), at(most.max(taken), y), letters, &balance.told);
-            shown.push(format!("{}.", balance.told));
+            sheet.dimension(at(most.min(taken), y), at(most.max(taken), y), letters, &balance.text);
+            sheet.describe(format!("{}.", balance.text));
         }
         y + 18.0
     }
@@ -115,13 +115,13 @@ impl Gauge {
         let mut x = MARGIN;
         for (place, share) in self.shares.iter().enumerate() {
             let long = share.size * scale;
-            sheet.group(&share.told, |sheet| {
+            sheet.group(&share.text, |sheet| {
                 sheet.rectangle(at(x, y), long, self.bar, Look::Filling(place));
             });
             x += long;
         }
-        if let (Some(most), Some(Balance { told, short: true })) = (most, &self.balance) {
-            sheet.group(told, |sheet| sheet.rectangle(at(most, y), taken - most, self.bar, Look::Short));
+        if let (Some(most), Some(Balance { text, short: true })) = (most, &self.balance) {
+            sheet.group(text, |sheet| sheet.rectangle(at(most, y), taken - most, self.bar, Look::Short));
         }
         let all = self.whole.as_ref().or(self.most.as_ref());
         if let Some(all) = all {
@@ -155,7 +155,7 @@ impl Gauge {
     }
 
     /// What each share is, with its rule at the right edge.
-    pub fn legend(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
+    pub fn legend(&self, sheet: &mut Sheet<'_>, top: f64) -> f64 {
         let messages = sheet.messages();
         let mut y = top;
         for (place, share) in self.shares.iter().enumerate().take(MOST_LISTED) {
@@ -165,13 +165,13 @@ impl Gauge {
                 sheet.text(at(MARGIN + 46.0, y + 12.0), Anchor::End, Letters::Strong, &number);
             }
             let indent = if self.is_numbered() { NUMBERS } else { UNNUMBERED };
-            y = row(sheet, y, indent, &share.told, &share.citation, shown);
+            y = row(sheet, y, indent, &share.text, &share.citation);
         }
         let more = self.shares.len().saturating_sub(MOST_LISTED);
         if more > 0 {
-            let told = messages.sentence("drawing-more-lines", [("number", more)]);
-            sheet.text(at(MARGIN + NUMBERS, y + 12.0), Anchor::Start, Letters::Small, &told);
-            shown.push(told);
+            let text = messages.sentence("drawing-more-lines", [("number", more)]);
+            sheet.text(at(MARGIN + NUMBERS, y + 12.0), Anchor::Start, Letters::Small, &text);
+            sheet.describe(text);
             y += ROW;
         }
         y + 6.0
@@ -180,24 +180,17 @@ impl Gauge {
 
 /// One row of a list: what is said, broken where it is long, and the rule at the right edge. Gives back where the next
 /// row begins.
-pub(super) fn row(
-    sheet: &mut Sheet<'_>,
-    top: f64,
-    indent: f64,
-    told: &str,
-    citation: &str,
-    shown: &mut Vec<String>,
-) -> f64 {
+pub(super) fn row(sheet: &mut Sheet<'_>, top: f64, indent: f64, text: &str, citation: &str) -> f64 {
     let right = sheet.width() - MARGIN;
     let room = right - MARGIN - indent - Letters::Small.width(citation) - 20.0;
-    let letters = letters_in(room, Letters::Plain, told);
+    let letters = letters_in(room, Letters::Plain, text);
     let mut y = top;
     sheet.text(at(right, y + 12.0), Anchor::End, Letters::Small, citation);
-    for line in wrap(told, letters, 0).lines() {
+    for line in wrap(text, letters, 0).lines() {
         sheet.text(at(MARGIN + indent, y + 12.0), Anchor::Start, Letters::Plain, line);
         y += 16.0;
     }
-    shown.push(if citation.is_empty() { format!("{told}.") } else { format!("{told} ({citation}).") });
+    sheet.describe(if citation.is_empty() { format!("{text}.") } else { format!("{text} ({citation}).") });
     y + ROW - 16.0
 }
 
@@ -213,6 +206,6 @@ pub(super) fn citation_named(id: &str, edition: Edition, messages: &Catalogue) -
 }
 
 /// A sentence that names a figure.
-pub(super) fn told_of(key: &str, of: Figure, messages: &Catalogue) -> String {
+pub(super) fn figure_sentence(key: &str, of: Figure, messages: &Catalogue) -> String {
     messages.sentence(key, [("figure", figure(of.value, of.unit))])
 }

@@ -1,8 +1,8 @@
-//! What stands at the top of every drawing, and what is told of it to whoever cannot see it.
+//! What stands at the top of every drawing, and what is text of it to whoever cannot see it.
 
 use super::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::answers::message_of;
-use crate::checks::{Finding, Status, Terms, Verdict};
+use crate::checks::{Check, Evaluation, Request as _, Status, Terms, Verdict};
 use crate::i18n::Catalogue;
 use serde::Serialize;
 
@@ -12,7 +12,7 @@ pub(super) const BELOW: f64 = 84.0;
 pub(super) const MARGIN: f64 = 24.0;
 
 /// Writes the head: what is drawn, the caller's mark and the edition, the verdict.
-pub(super) fn head(sheet: &mut Sheet<'_>, title: &str, terms: &Terms<'_>, verdict: Option<Verdict>) {
+fn head(sheet: &mut Sheet<'_>, title: &str, terms: &Terms<'_>, verdict: Option<Verdict>) {
     let messages = sheet.messages();
     sheet.text(at(MARGIN, 30.0), Anchor::Start, Letters::Heading, title);
     let below = match terms.reference {
@@ -36,19 +36,25 @@ fn verdict_in_words(verdict: Option<Verdict>, messages: &Catalogue) -> String {
     }
 }
 
-/// What a drawing says in sentences: the verdict, what it shows, and what was found against it.
-pub(super) fn description(
-    verdict: Option<Verdict>,
-    shown: &[String],
-    findings: &[Finding],
+/// A whole drawing: its head, what `draw` draws below it, and the description. `draw` returns where the drawing ends.
+pub(super) fn page<C: Check>(
+    request: &C::Request,
+    evaluation: &Evaluation<C::Outcome>,
+    (title, width): (&str, f64),
     messages: &Catalogue,
+    draw: impl FnOnce(&mut Sheet<'_>) -> f64,
 ) -> String {
-    let grave = |finding: &&Finding| matches!(finding.status, Status::Violated | Status::NotDetermined);
-    let mut sentences = vec![format!("{}.", verdict_in_words(verdict, messages))];
-    sentences.extend(shown.iter().cloned());
-    sentences.extend(findings.iter().filter(grave).map(|finding| message_of(finding, messages)));
-    sentences.push(messages.fixed("drawing-caution").to_owned());
-    sentences.join(" ")
+    let mut sheet = Sheet::new(messages, width);
+    head(&mut sheet, title, &request.terms(), evaluation.verdict);
+    sheet.describe(format!("{}.", verdict_in_words(evaluation.verdict, messages)));
+    let end = draw(&mut sheet);
+    for finding in &evaluation.findings {
+        if matches!(finding.status, Status::Violated | Status::NotDetermined) {
+            sheet.describe(message_of(finding, messages));
+        }
+    }
+    sheet.describe(messages.fixed("drawing-caution").to_owned());
+    sheet.done(end, title)
 }
 
 /// The name of a variant, as answers write it.

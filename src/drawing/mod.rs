@@ -9,6 +9,7 @@
 mod conduit_body;
 mod cross_section;
 mod gauge;
+mod geometry;
 mod head;
 mod outlet_fill;
 mod packing;

@@ -1,14 +1,14 @@
 //! An outlet box as a gauge: what it holds, each thing with its share of the volume, and what is left or missing.
 
 use super::Drawn;
-use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, told_of};
-use super::head::{BELOW, MARGIN, description, head, name_of};
+use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, figure_sentence};
+use super::head::{BELOW, MARGIN, name_of, page};
 use super::sheet::{Anchor, Letters, Sheet, approximate, at, letters_in, short_text};
 use super::traced::made_by;
+use crate::checks::Evaluation;
 use crate::checks::outlet_fill::{
     NotCounted, OutletFill, OutletFillOutcome, OutletFillRequest, SpaceFill, TallyLine,
 };
-use crate::checks::{Evaluation, Request as _};
 use crate::derivation::{Derivation, Figure, Operation};
 use crate::i18n::{Catalogue, figure, wrap};
 use crate::rulebook::Edition;
@@ -22,9 +22,6 @@ impl Drawn for OutletFill {
         evaluation: &Evaluation<OutletFillOutcome>,
         messages: &Catalogue,
     ) -> String {
-        let mut sheet = Sheet::new(messages, WIDTH);
-        let title = messages.fixed("drawing-outlet-title");
-        head(&mut sheet, title, &request.terms(), evaluation.verdict);
         let spaces: Vec<(&SpaceFill, Volume, Gauge)> = evaluation
             .outcome
             .spaces
@@ -36,13 +33,13 @@ impl Drawn for OutletFill {
             .collect();
         // one scale for all spaces, so that they can be compared
         let scale = Gauge::scale_of(spaces.iter().map(|(_, _, gauge)| gauge), WIDTH);
-        let mut shown = Vec::new();
-        let mut y = BELOW;
-        for (space, volume, gauge) in &spaces {
-            y = draw_space(&mut sheet, (space, *volume), gauge, scale, y, &mut shown);
-        }
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
-        sheet.done(y + MARGIN / 2.0, title, &description)
+        let title = messages.fixed("drawing-outlet-title");
+        page::<Self>(request, evaluation, (title, WIDTH), messages, |sheet| {
+            let draw = |y, (space, volume, gauge): &(&SpaceFill, Volume, Gauge)| {
+                draw_space(sheet, (space, *volume), gauge, scale, y)
+            };
+            spaces.iter().fold(BELOW, draw) + MARGIN / 2.0
+        })
     }
 }
 
@@ -53,7 +50,6 @@ fn draw_space(
     gauge: &Gauge,
     scale: f64,
     top: f64,
-    shown: &mut Vec<String>,
 ) -> f64 {
     let messages = sheet.messages();
     let mut y = top;
@@ -61,18 +57,18 @@ fn draw_space(
         y += 16.0;
         let named = messages.sentence("drawing-space", [("space", id)]);
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &short_text(&named, 80));
-        shown.push(format!("{named}:"));
+        sheet.describe(format!("{named}:"));
     }
-    let made_of = volume.told(messages);
+    let made_of = volume.text(messages);
     if !made_of.is_empty() {
         y += 16.0;
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, &made_of);
-        shown.push(format!("{made_of}."));
+        sheet.describe(format!("{made_of}."));
         y += 8.0;
     }
-    y = gauge.draw(sheet, scale, y, shown);
-    y = gauge.legend(sheet, y, shown);
-    y = left_out(sheet, &space.not_counted, y, shown);
+    y = gauge.draw(sheet, scale, y);
+    y = gauge.legend(sheet, y);
+    y = left_out(sheet, &space.not_counted, y);
     y + 10.0
 }
 
@@ -80,7 +76,7 @@ fn draw_space(
 fn gauge(space: &SpaceFill, volume: Volume, edition: Edition, messages: &Catalogue) -> Gauge {
     let mut taken = Span::of(space.required, "drawing-outlet-required", messages);
     if let Some(percent) = space.percent_used {
-        taken.told = format!("{} · {}", taken.told, told_of("drawing-used", percent, messages));
+        taken.text = format!("{} · {}", taken.text, figure_sentence("drawing-used", percent, messages));
     }
     Gauge {
         whole: None,
@@ -96,7 +92,7 @@ fn gauge(space: &SpaceFill, volume: Volume, edition: Edition, messages: &Catalog
 /// The shares of what is counted by volume.
 pub(super) fn shares(tally: &[TallyLine], edition: Edition, messages: &Catalogue) -> Vec<Share> {
     let share = |line: &TallyLine| Share {
-        told: told_of_line(line, messages),
+        text: line_text(line, messages),
         citation: citation_named(line.rule, edition, messages),
         size: approximate(line.volume.value),
     };
@@ -104,7 +100,7 @@ pub(super) fn shares(tally: &[TallyLine], edition: Edition, messages: &Catalogue
 }
 
 /// `Conductors, 12 AWG: 4 × 2.25 in³ = 9 in³`.
-fn told_of_line(line: &TallyLine, messages: &Catalogue) -> String {
+fn line_text(line: &TallyLine, messages: &Catalogue) -> String {
     let what = messages.label(&name_of(line.what));
     let TallyLine { size, allowances, each, volume, .. } = line;
     let ids: Vec<&str> = line.ids.iter().map(|id| id.as_str()).collect();
@@ -152,7 +148,7 @@ impl Volume {
     }
 
     /// What it is made of, where that is more than the box.
-    fn told(self, messages: &Catalogue) -> String {
+    fn text(self, messages: &Catalogue) -> String {
         let parts: Vec<String> = [
             ("drawing-outlet-own", self.own),
             ("drawing-outlet-sections", self.sections),
@@ -160,41 +156,36 @@ impl Volume {
             ("drawing-outlet-shared", self.shared),
         ]
         .into_iter()
-        .filter_map(|(key, part)| Some(told_of(key, part?, messages)))
+        .filter_map(|(key, part)| Some(figure_sentence(key, part?, messages)))
         .collect();
         if parts.len() > 1 { parts.join(" · ") } else { String::new() }
     }
 }
 
 /// What is not counted, and why.
-pub(super) fn left_out(
-    sheet: &mut Sheet<'_>,
-    not_counted: &[NotCounted],
-    top: f64,
-    shown: &mut Vec<String>,
-) -> f64 {
+pub(super) fn left_out(sheet: &mut Sheet<'_>, not_counted: &[NotCounted], top: f64) -> f64 {
     let messages = sheet.messages();
     let mut y = top;
-    let mut told: Vec<String> = Vec::new();
+    let mut texts: Vec<String> = Vec::new();
     for left_out in not_counted {
         let what = messages.label(&name_of(left_out.what));
         let text = format!("{what}: {}", messages.reason(left_out.because));
-        if !told.contains(&text) {
-            told.push(text);
+        if !texts.contains(&text) {
+            texts.push(text);
         }
     }
-    if !told.is_empty() {
+    if !texts.is_empty() {
         y += 12.0;
         sheet.text(at(MARGIN, y), Anchor::Start, Letters::Strong, &messages.label("not_counted"));
-        shown.push(format!("{}:", messages.label("not_counted")));
+        sheet.describe(format!("{}:", messages.label("not_counted")));
     }
-    for text in told {
+    for text in texts {
         let letters = letters_in(WIDTH - 2.0 * MARGIN, Letters::Small, &text);
         for line in wrap(&text, letters, 0).lines() {
             y += 16.0;
             sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, line);
         }
-        shown.push(text);
+        sheet.describe(text);
     }
     y + 10.0
 }

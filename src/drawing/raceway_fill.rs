@@ -2,14 +2,14 @@
 
 use super::Drawn;
 use super::cross_section::{Bundle, CrossSection};
-use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, citation_of, told_of};
-use super::head::{BELOW, MARGIN, description, head, name_of};
+use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, citation_of, figure_sentence};
+use super::head::{self, BELOW, MARGIN, name_of};
 use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, letters_in, short_text};
 use super::traced::{operands_of, step_of};
 use crate::checks::raceway_fill::{
     Fullness, RacewayFill, RacewayFillOutcome, RacewayFillRequest, RacewayTallyLine,
 };
-use crate::checks::{Evaluation, Request as _, Status, Verdict};
+use crate::checks::{Evaluation, Status, Verdict};
 use crate::derivation::{Derivation, Figure};
 use crate::i18n::{Catalogue, figure, wrap};
 use crate::quantity::{Decimal, Measure};
@@ -23,7 +23,7 @@ const WIDTH: f64 = 720.0;
 const ROUND: f64 = 280.0;
 /// Where the column of facts begins.
 const FACTS: f64 = MARGIN + ROUND + 36.0;
-/// The most lines that the room left is told for.
+/// The most lines that the room left is text for.
 const MOST_ROOMS: usize = 6;
 
 impl Drawn for RacewayFill {
@@ -32,17 +32,14 @@ impl Drawn for RacewayFill {
         evaluation: &Evaluation<RacewayFillOutcome>,
         messages: &Catalogue,
     ) -> String {
-        let mut sheet = Sheet::new(messages, WIDTH);
         let title = messages.fixed("drawing-raceway-title");
-        head(&mut sheet, title, &request.terms(), evaluation.verdict);
         let page = Page { request, evaluation, raceway: Raceway::of(request, evaluation), messages };
-        let mut shown = Vec::new();
-        let y = page.section(&mut sheet, &mut shown);
-        let gauge = page.gauge();
-        let y = gauge.draw(&mut sheet, Gauge::scale_of([&gauge], WIDTH), y, &mut shown);
-        let y = gauge.legend(&mut sheet, y, &mut shown);
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
-        sheet.done(y + MARGIN, title, &description)
+        head::page::<Self>(request, evaluation, (title, WIDTH), messages, |sheet| {
+            let y = page.section(sheet);
+            let gauge = page.gauge();
+            let y = gauge.draw(sheet, Gauge::scale_of([&gauge], WIDTH), y);
+            gauge.legend(sheet, y) + MARGIN
+        })
     }
 }
 
@@ -111,7 +108,7 @@ impl Page<'_> {
         let bundle = |line: &RacewayTallyLine| {
             let measured = line.diameter.map(|diameter| approximate(diameter.value) / 2.0);
             Bundle {
-                told: told_of_line(line, self.messages),
+                text: line_text(line, self.messages),
                 count: approximate(line.count.value).max(0.0) as usize,
                 radius: measured.unwrap_or_else(|| radius_of(line.each)),
             }
@@ -120,13 +117,13 @@ impl Page<'_> {
     }
 
     /// Draws the raceway with the facts beside it, and below it what found no place; gives back where the next begins.
-    fn section(&self, sheet: &mut Sheet<'_>, shown: &mut Vec<String>) -> f64 {
+    fn section(&self, sheet: &mut Sheet<'_>) -> f64 {
         let messages = self.messages;
         let bundles = self.bundles();
         let inside = self.raceway.as_ref().map_or(0.0, |raceway| raceway.radius);
         let section = CrossSection::new(&bundles, inside, ROUND);
         let mut y = BELOW + 8.0;
-        let beside = self.facts(sheet, y + 14.0, shown);
+        let beside = self.facts(sheet, y + 14.0);
         if let Some(raceway) = &self.raceway {
             let centre = at(MARGIN + ROUND / 2.0, y + section.radius());
             let wall = if raceway.assumed { Look::Assumed } else { Look::Firm };
@@ -134,9 +131,9 @@ impl Page<'_> {
             y += 2.0 * section.radius() + 22.0;
             if let Some(diameter) = raceway.inside.and_then(|inside| diameter_in(self.proof(), inside)) {
                 let [from, to] = [-section.radius(), section.radius()].map(|side| at(centre.x + side, y));
-                let told = told_of("drawing-raceway-diameter", diameter, messages);
-                sheet.dimension(from, to, Letters::Plain, &told);
-                shown.push(format!("{told}."));
+                let text = figure_sentence("drawing-raceway-diameter", diameter, messages);
+                sheet.dimension(from, to, Letters::Plain, &text);
+                sheet.describe(format!("{text}."));
                 y += 18.0;
             }
         }
@@ -145,11 +142,11 @@ impl Page<'_> {
                 sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, line);
                 y += 15.0;
             }
-            shown.push(remark);
+            sheet.describe(remark);
         }
         y = y.max(beside);
         if section.beside() > 0 {
-            y = self.beside(sheet, &section, y, shown);
+            y = self.beside(sheet, &section, y);
         }
         y + 8.0
     }
@@ -177,20 +174,14 @@ impl Page<'_> {
     }
 
     /// Draws what found no place.
-    fn beside(
-        &self,
-        sheet: &mut Sheet<'_>,
-        section: &CrossSection<'_>,
-        top: f64,
-        shown: &mut Vec<String>,
-    ) -> f64 {
+    fn beside(&self, sheet: &mut Sheet<'_>, section: &CrossSection<'_>, top: f64) -> f64 {
         let messages = self.messages;
         let mut y = top + 10.0;
         let short = self.raceway.is_some();
         if short {
-            let told = messages.sentence("drawing-raceway-no-place", [("number", section.beside())]);
-            sheet.text(at(MARGIN, y), Anchor::Start, Letters::Short, &told);
-            shown.push(told);
+            let text = messages.sentence("drawing-raceway-no-place", [("number", section.beside())]);
+            sheet.text(at(MARGIN, y), Anchor::Start, Letters::Short, &text);
+            sheet.describe(text);
             y += 10.0;
         }
         let look = |line| if short { Look::Short } else { Look::Filling(line) };
@@ -198,18 +189,18 @@ impl Page<'_> {
         y = end;
         if more > 0 {
             y += 18.0;
-            let told = messages.sentence("drawing-raceway-more", [("number", more)]);
-            sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, &told);
-            shown.push(told);
+            let text = messages.sentence("drawing-raceway-more", [("number", more)]);
+            sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, &text);
+            sheet.describe(text);
         }
         y + 12.0
     }
 
     /// The column of facts; gives back where it ends.
-    fn facts(&self, sheet: &mut Sheet<'_>, top: f64, shown: &mut Vec<String>) -> f64 {
+    fn facts(&self, sheet: &mut Sheet<'_>, top: f64) -> f64 {
         let messages = self.messages;
         let outcome = &self.evaluation.outcome;
-        let mut column = Column { y: top, shown };
+        let mut column = Column { y: top };
         if let Some(raceway) = &self.raceway {
             column.line(sheet, Letters::Strong, &raceway.name);
         }
@@ -222,7 +213,7 @@ impl Page<'_> {
         column.y + 4.0
     }
 
-    fn of_fill(&self, sheet: &mut Sheet<'_>, fill: &Fullness, column: &mut Column<'_>) {
+    fn of_fill(&self, sheet: &mut Sheet<'_>, fill: &Fullness, column: &mut Column) {
         let messages = self.messages;
         let limit = [
             ("limit", name_of(fill.limit)),
@@ -230,31 +221,31 @@ impl Page<'_> {
         ];
         column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-limit", limit));
         if let Some(most) = fill.maximum {
-            column.line(sheet, Letters::Plain, &told_of("drawing-raceway-most", most, messages));
+            column.line(sheet, Letters::Plain, &figure_sentence("drawing-raceway-most", most, messages));
         } else {
             for room in fill.room_left.iter().take(MOST_ROOMS) {
                 let what = room.row.map_or_else(
                     || room.diameter.map(|one| figure(one.value, one.unit)).unwrap_or_default(),
                     ToOwned::to_owned,
                 );
-                let told = [("what", what), ("number", room.more.value.to_string())];
-                column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-room", told));
+                let text = [("what", what), ("number", room.more.value.to_string())];
+                column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-room", text));
             }
             let more = fill.room_left.len().saturating_sub(MOST_ROOMS);
             if more > 0 {
-                let told = messages.sentence("drawing-more-lines", [("number", more)]);
-                column.line(sheet, Letters::Small, &told);
+                let text = messages.sentence("drawing-more-lines", [("number", more)]);
+                column.line(sheet, Letters::Small, &text);
             }
         }
         if let Some(ratio) = fill.jam_ratio {
-            let told = told_of("drawing-raceway-jam", ratio, messages);
-            column.line(sheet, Letters::Plain, &told);
+            let text = figure_sentence("drawing-raceway-jam", ratio, messages);
+            column.line(sheet, Letters::Plain, &text);
             column.line(sheet, Letters::Small, &self.citation(&JAMMING));
         }
     }
 
     /// The smallest trade size of each kind, as a small table.
-    fn fits(&self, sheet: &mut Sheet<'_>, column: &mut Column<'_>) {
+    fn fits(&self, sheet: &mut Sheet<'_>, column: &mut Column) {
         let messages = self.messages;
         let fits = &self.evaluation.outcome.fits;
         if fits.is_empty() {
@@ -265,9 +256,10 @@ impl Page<'_> {
         for fit in fits {
             let size = fit.trade_size.map(|size| size.name().to_owned());
             let size = size.unwrap_or_else(|| messages.fixed("drawing-raceway-no-size").to_owned());
-            let allowed = fit.allowed_area.map(|area| told_of("drawing-raceway-allowed", area, messages));
+            let allowed =
+                fit.allowed_area.map(|area| figure_sentence("drawing-raceway-allowed", area, messages));
             let allowed = allowed.unwrap_or_default();
-            column.shown.push(format!("{} {size} {allowed}.", fit.kind));
+            sheet.describe(format!("{} {size} {allowed}.", fit.kind));
             let cells = [(0.0, fit.kind.name()), (74.0, size.as_str()), (130.0, allowed.as_str())];
             for (x, cell) in cells {
                 sheet.text(at(FACTS + x, column.y), Anchor::Start, Letters::Plain, cell);
@@ -283,21 +275,21 @@ impl Page<'_> {
         let most = self.raceway.as_ref().map(|raceway| {
             let mut most = Span::of(raceway.allowed, "drawing-raceway-allowed", messages);
             if let Some(percent) = fill.map(|fill| fill.limit_percent) {
-                most.told = format!("{} · {}", most.told, figure(percent.value, percent.unit));
+                most.text = format!("{} · {}", most.text, figure(percent.value, percent.unit));
             }
             if let Some(step) = step_of(self.proof(), raceway.allowed) {
-                most.told = format!("{} · {}", most.told, self.citation(step.rule));
+                most.text = format!("{} · {}", most.text, self.citation(step.rule));
             }
             most
         });
         let mut taken = Span::of(outcome.total_area, "drawing-raceway-taken", messages);
         if let Some(fill) = fill {
-            taken.told =
-                format!("{} · {}", taken.told, figure(fill.fill_percent.value, fill.fill_percent.unit));
+            taken.text =
+                format!("{} · {}", taken.text, figure(fill.fill_percent.value, fill.fill_percent.unit));
         }
         let inside = self.raceway.as_ref().and_then(|raceway| raceway.inside);
         let share = |line: &RacewayTallyLine| Share {
-            told: told_of_line(line, messages),
+            text: line_text(line, messages),
             citation: citation_named(line.rule, self.request.edition, messages),
             size: approximate(line.area.value),
         };
@@ -323,30 +315,29 @@ impl Page<'_> {
         let raised = findings.find(|found| found.status == Status::Satisfied && raises(found.rule));
         let rule = raised.map(|found| self.citation(found.rule)).unwrap_or_default();
         let over: Decimal = fill.margin.value.negated();
-        let told = [("figure", figure(over, fill.margin.unit)), ("rule", rule)];
-        Balance { told: self.messages.sentence("drawing-raceway-raised", told), short: false }
+        let text = [("figure", figure(over, fill.margin.unit)), ("rule", rule)];
+        Balance { text: self.messages.sentence("drawing-raceway-raised", text), short: false }
     }
 }
 
-/// Lines below one another, each told in the description too.
-struct Column<'s> {
+/// Lines below one another, each text in the description too.
+struct Column {
     y: f64,
-    shown: &'s mut Vec<String>,
 }
 
-impl Column<'_> {
-    fn line(&mut self, sheet: &mut Sheet<'_>, letters: Letters, told: &str) {
-        let most = letters_in(WIDTH - MARGIN - FACTS, letters, told);
-        for line in wrap(told, most, 0).lines() {
+impl Column {
+    fn line(&mut self, sheet: &mut Sheet<'_>, letters: Letters, text: &str) {
+        let most = letters_in(WIDTH - MARGIN - FACTS, letters, text);
+        for line in wrap(text, most, 0).lines() {
             sheet.text(at(FACTS, self.y), Anchor::Start, letters, &short_text(line, most + 4));
             self.y += 18.0;
         }
-        self.shown.push(format!("{told}."));
+        sheet.describe(format!("{text}."));
     }
 }
 
 /// `Conductors, THHN 12 AWG: 4 × 0.0133 in² = 0.0532 in²`.
-fn told_of_line(line: &RacewayTallyLine, messages: &Catalogue) -> String {
+fn line_text(line: &RacewayTallyLine, messages: &Catalogue) -> String {
     let what = messages.label(&name_of(line.what));
     let diameter = line.diameter.map(|diameter| figure(diameter.value, diameter.unit));
     let of = line.row.map(ToOwned::to_owned).or(diameter).unwrap_or_default();

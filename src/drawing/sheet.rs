@@ -1,5 +1,6 @@
 //! The paper that is drawn on: shapes, words, and dimensions, in a style of its own.
 
+pub(super) use super::geometry::{Curve, Point, at};
 use crate::i18n::Catalogue;
 use crate::markup::Markup;
 use crate::quantity::Decimal;
@@ -11,18 +12,6 @@ const STYLE: &str = include_str!("drawing.css");
 /// The style that stands in every drawing, for a content security policy.
 pub const fn style() -> &'static str {
     STYLE
-}
-
-/// A point of the paper, in pixels from the left and from the top.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Point {
-    pub x: f64,
-    pub y: f64,
-}
-
-/// A point.
-pub(super) const fn at(x: f64, y: f64) -> Point {
-    Point { x, y }
 }
 
 /// Where a text stands beside its point.
@@ -132,12 +121,13 @@ impl Letters {
 pub(super) struct Sheet<'w> {
     body: Markup<'w>,
     width: f64,
+    description: Vec<String>,
 }
 
 impl<'w> Sheet<'w> {
     /// An empty sheet of some width, in pixels.
     pub fn new(messages: &'w Catalogue, width: f64) -> Self {
-        Self { body: Markup::new(messages), width }
+        Self { body: Markup::new(messages), width, description: Vec::new() }
     }
 
     pub const fn messages(&self) -> &'w Catalogue {
@@ -148,7 +138,12 @@ impl<'w> Sheet<'w> {
         self.width
     }
 
-    /// Shapes that are one thing, with what it is: told where a pointer rests on it.
+    /// Adds a sentence to the description: what the drawing shows, for whoever cannot see it.
+    pub fn describe(&mut self, sentence: String) {
+        self.description.push(sentence);
+    }
+
+    /// Shapes that are one thing, with what it is: text where a pointer rests on it.
     pub fn group(&mut self, title: &str, draw: impl FnOnce(&mut Self)) {
         self.body.raw("<g><title>").text(title).raw("</title>\n");
         draw(self);
@@ -180,8 +175,8 @@ impl<'w> Sheet<'w> {
         self.shape("<path", &format!(" d=\"{text}\" fill=\"none\""), look);
     }
 
-    /// A curve between two points, bent by a third.
-    pub fn curve(&mut self, from: Point, bend: Point, to: Point, look: Look) {
+    /// A curve between two points.
+    pub fn curve(&mut self, &Curve { from, bend, to }: &Curve, look: Look) {
         let [from, bend, to] = [from, bend, to].map(|point| format!("{} {}", px(point.x), px(point.y)));
         self.shape("<path", &format!(" d=\"M{from} Q{bend} {to}\" fill=\"none\""), look);
     }
@@ -246,8 +241,8 @@ impl<'w> Sheet<'w> {
         }
     }
 
-    /// The whole drawing, of the height that it came to, with what it is and all that it says.
-    pub fn done(self, height: f64, title: &str, description: &str) -> String {
+    /// The whole drawing, of the height that it came to, with its title and its description.
+    pub fn done(self, height: f64, title: &str) -> String {
         let (width, height) = (px(self.width), px(height));
         let mut whole = Markup::new(self.body.messages());
         whole.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" lang=\"");
@@ -255,7 +250,10 @@ impl<'w> Sheet<'w> {
         whole.raw("\" aria-labelledby=\"drawing-title\" aria-describedby=\"drawing-description\"");
         whole.written(&format!(" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n"));
         whole.raw("<title id=\"drawing-title\">").text(title);
-        whole.raw("</title>\n<desc id=\"drawing-description\">").text(description).raw("</desc>\n<style>");
+        whole
+            .raw("</title>\n<desc id=\"drawing-description\">")
+            .text(&self.description.join(" "))
+            .raw("</desc>\n<style>");
         whole.raw(STYLE).raw("</style>\n").raw(PATTERNS);
         whole.written(&format!("<rect class=\"paper\" width=\"{width}\" height=\"{height}\"/>\n"));
         whole.written(&self.body.done()).raw("</svg>\n");

@@ -36,7 +36,7 @@ mod over_1000_volts;
 mod request;
 mod section;
 
-pub(crate) use super::pulls::Axis;
+pub(crate) use super::pulls::{Axis, PerAxis};
 pub use super::pulls::{
     AxisSize, ConductorGroup, Cover, EntryDistanceOf, EntryPosition, LengthRequirement, Marking, PullKind,
     PullKindOf, Wall,

@@ -7,10 +7,10 @@ mod view;
 
 use super::Drawn;
 use super::gauge::{Balance, Gauge, Share, Span, citation_named, citation_of};
-use super::head::{BELOW, MARGIN, description, head, name_of};
+use super::head::{self, BELOW, MARGIN, name_of};
 use super::sheet::{Anchor, Letters, Sheet, at};
 use crate::checks::conduit_body::{ConduitBodyCheck, ConduitBodyOutcome, ConduitBodyRequest, Hub, HubPlace};
-use crate::checks::{Evaluation, Finding, Request as _, Status};
+use crate::checks::{Evaluation, Finding, Status};
 use crate::derivation::Figure;
 use crate::i18n::{Catalogue, figure};
 use crate::rulebook::Rule;
@@ -26,18 +26,16 @@ impl Drawn for ConduitBodyCheck {
         evaluation: &Evaluation<ConduitBodyOutcome>,
         messages: &Catalogue,
     ) -> String {
-        let mut sheet = Sheet::new(messages, WIDTH);
         let title = messages.sentence("drawing-body-title", [("shape", name_of(evaluation.outcome.shape))]);
-        head(&mut sheet, &title, &request.terms(), evaluation.verdict);
         let page = Page { request, evaluation, messages };
         let measures = Measures::of(request, &evaluation.outcome);
-        let mut shown = Vec::new();
-        let mut y = page.views(&mut sheet, &measures, BELOW, &mut shown);
-        for list in [Page::pulls, Page::requirements, Page::distances, Page::small, Page::splices] {
-            y = list(&page, &mut sheet, y, &mut shown);
-        }
-        let description = description(evaluation.verdict, &shown, &evaluation.findings, messages);
-        sheet.done(y + MARGIN / 2.0, &title, &description)
+        head::page::<Self>(request, evaluation, (&title, WIDTH), messages, |sheet| {
+            let mut y = page.views(sheet, &measures, BELOW);
+            for list in [Page::pulls, Page::requirements, Page::distances, Page::small, Page::splices] {
+                y = list(&page, sheet, y);
+            }
+            y + MARGIN / 2.0
+        })
     }
 }
 
@@ -84,16 +82,16 @@ impl Page<'_> {
     }
 
     /// The heading of a part; gives back where its first line may stand.
-    fn heading(&self, sheet: &mut Sheet<'_>, top: f64, told: &str, shown: &mut Vec<String>) -> f64 {
-        sheet.text(at(MARGIN, top + 22.0), Anchor::Start, Letters::Strong, told);
-        shown.push(format!("{told}:"));
+    fn heading(&self, sheet: &mut Sheet<'_>, top: f64, text: &str) -> f64 {
+        sheet.text(at(MARGIN, top + 22.0), Anchor::Start, Letters::Strong, text);
+        sheet.describe(format!("{text}:"));
         top + 28.0
     }
 }
 
 /// A gauge that compares what is required with what there is; one thing is taken, so it has no legend.
 fn comparison(most: Option<Span>, taken: Span, balance: Option<Balance>) -> Gauge {
-    let share = Share { told: taken.told.clone(), citation: String::new(), size: taken.size };
+    let share = Share { text: taken.text.clone(), citation: String::new(), size: taken.size };
     Gauge { whole: None, most, joint: None, taken, balance, shares: vec![share], bar: LOW_BAR }
 }
 
@@ -103,6 +101,6 @@ fn raceway_of(hub: &Hub) -> String {
 }
 
 /// A figure with its unit.
-fn told(of: Figure) -> String {
+fn figure_text(of: Figure) -> String {
     figure(of.value, of.unit)
 }

@@ -1,5 +1,6 @@
 //! The conductors of a body as lines between their openings.
 
+use super::super::geometry::{Curve, middle};
 use super::super::sheet::{Look, Point, Sheet, at};
 use super::Page;
 use super::measures::Opening;
@@ -37,23 +38,23 @@ impl Page<'_> {
             let (all, before) = (same(&strands), same(strands.get(..index).unwrap_or_default()));
             let narrow = from.radius.min(to.radius) * view.scale;
             let moved = (before - (all - 1.0) / 2.0) * (1.5 * narrow / all).min(10.0);
-            let curve = Curve::between(view, from, to, moved);
+            let curve = curve_between(view, from, to, moved);
             let look = if large { Look::Firm } else { Look::Thin };
             let ends = [(from, curve.from), (to, curve.to)];
             for (opening, end) in ends {
                 sheet.line(end, outside(view, opening, end, 0.8), look);
             }
-            sheet.curve(curve.from, curve.bend, curve.to, look);
-            let free = |place: &Point| {
-                numbers.iter().all(|(other, _)| (place.x - other.x).hypot(place.y - other.y) >= APART)
+            sheet.curve(&curve, look);
+            let free = |point: &Point| {
+                numbers.iter().all(|(other, _)| (point.x - other.x).hypot(point.y - other.y) >= APART)
             };
             let inside = [0.5, 0.35, 0.65, 0.2, 0.8].map(|share| curve.point(share));
             let beyond = ends.map(|(opening, end)| outside(view, opening, end, 0.5));
-            let place = inside.into_iter().chain(beyond).find(free);
-            numbers.extend(place.filter(|_| view.is_plan).map(|place| (place, number)));
+            let free = inside.into_iter().chain(beyond).find(free);
+            numbers.extend(free.filter(|_| view.is_plan).map(|point| (point, number)));
         }
-        for (place, number) in numbers {
-            sheet.number(place, number);
+        for (point, number) in numbers {
+            sheet.number(point, number);
         }
     }
 
@@ -77,29 +78,13 @@ fn outside(view: &View<'_>, opening: &Opening<'_>, end: Point, share: f64) -> Po
 }
 
 /// How conductors run between two openings in a view.
-struct Curve {
-    from: Point,
-    bend: Point,
-    to: Point,
-}
-
-impl Curve {
-    fn between(view: &View<'_>, from: &Opening<'_>, to: &Opening<'_>, moved: f64) -> Self {
-        let facings = [from, to].map(|opening| view.facing(opening.hub.place));
-        let (from, to) = (view.point(from, moved), view.point(to, moved));
-        let bend = match facings {
-            [Facing::Across, Facing::Upright] => at(to.x, from.y),
-            [Facing::Upright, Facing::Across] => at(from.x, to.y),
-            _ => at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0),
-        };
-        Self { from, bend, to }
-    }
-
-    fn point(&self, share: f64) -> Point {
-        let rest = 1.0 - share;
-        let of = |from: f64, bend: f64, to: f64| {
-            rest * rest * from + 2.0 * rest * share * bend + share * share * to
-        };
-        at(of(self.from.x, self.bend.x, self.to.x), of(self.from.y, self.bend.y, self.to.y))
-    }
+fn curve_between(view: &View<'_>, from: &Opening<'_>, to: &Opening<'_>, moved: f64) -> Curve {
+    let facings = [from, to].map(|opening| view.facing(opening.hub.place));
+    let (from, to) = (view.point(from, moved), view.point(to, moved));
+    let bend = match facings {
+        [Facing::Across, Facing::Upright] => at(to.x, from.y),
+        [Facing::Upright, Facing::Across] => at(from.x, to.y),
+        _ => middle(from, to),
+    };
+    Curve { from, bend, to }
 }

@@ -1,6 +1,6 @@
 //! A body seen from its cover and from its side, to one scale.
 
-use super::super::gauge::told_of;
+use super::super::gauge::figure_sentence;
 use super::super::head::MARGIN;
 use super::super::sheet::{Anchor, Letters, Look, Point, Sheet, approximate, at, letters_in};
 use super::measures::{Extent, Known, Measures, Opening};
@@ -21,7 +21,7 @@ const NAME: f64 = 92.0;
 const NAME_HEIGHT: f64 = 18.0;
 /// The height of the name of an end, above and below its middle.
 const NAME_HALF: f64 = 27.0;
-/// How near to the edge of the paper a dimension may be told.
+/// How near to the edge of the paper a dimension may be text.
 const EDGE: f64 = 8.0;
 
 /// How an opening lies in a view.
@@ -93,13 +93,7 @@ impl View<'_> {
 
 impl Page<'_> {
     /// Draws both views with their dimensions; gives back where the next part begins.
-    pub(super) fn views(
-        &self,
-        sheet: &mut Sheet<'_>,
-        measures: &Measures<'_>,
-        top: f64,
-        shown: &mut Vec<String>,
-    ) -> f64 {
+    pub(super) fn views(&self, sheet: &mut Sheet<'_>, measures: &Measures<'_>, top: f64) -> f64 {
         let Measures { length, width, depth, .. } = measures;
         let room = |most: f64, extent: &Extent, places: &[HubPlace]| {
             most / extent.whole().max(measures.widest(places)).max(f64::MIN_POSITIVE)
@@ -108,11 +102,11 @@ impl Page<'_> {
             .min(room(WIDEST, width, &[End, OppositeEnd, Back]))
             .min(room(DEEPEST, depth, &[End, OppositeEnd, Side, OppositeSide]));
         let plan = View { measures, extent: width, is_plan: true, scale, top };
-        let mut y = self.view(sheet, plan, "drawing-body-from-cover", shown);
-        y = self.length(sheet, length, scale, y, shown);
+        let mut y = self.view(sheet, plan, "drawing-body-from-cover");
+        y = self.length(sheet, length, scale, y);
         if depth.known != Known::Assumed || measures.opening(Back).is_some() {
             let side = View { measures, extent: depth, is_plan: false, scale, top: y };
-            y = self.view(sheet, side, "drawing-body-from-side", shown);
+            y = self.view(sheet, side, "drawing-body-from-side");
         }
         let dashed = [length, width, depth].iter().any(|extent| extent.known != Known::Given);
         let scaled =
@@ -121,14 +115,14 @@ impl Page<'_> {
         for remark in [Some(scaled), dashed.then_some("drawing-body-dashed")].into_iter().flatten() {
             let remark = self.messages.fixed(remark);
             sheet.text(at(MARGIN, y + 12.0), Anchor::Start, Letters::Small, remark);
-            shown.push(remark.to_owned());
+            sheet.describe(remark.to_owned());
             y += 16.0;
         }
         y
     }
 
     /// Draws a view below its heading; gives back where it ends.
-    fn view(&self, sheet: &mut Sheet<'_>, mut view: View<'_>, title: &str, shown: &mut Vec<String>) -> f64 {
+    fn view(&self, sheet: &mut Sheet<'_>, mut view: View<'_>, title: &str) -> f64 {
         let messages = self.messages;
         let start = view.top;
         sheet.text(at(MARGIN, start + 16.0), Anchor::Start, Letters::Small, messages.fixed(title));
@@ -151,10 +145,10 @@ impl Page<'_> {
         view.top = start + 30.0 + above.max(over).max(bulge);
         self.walls(sheet, &view);
         for opening in &measures.openings {
-            self.opening_of(sheet, &view, opening, shown);
+            self.opening_of(sheet, &view, opening);
         }
         self.strands(sheet, &view);
-        self.across(sheet, &view, shown);
+        self.across(sheet, &view);
         view.bottom() + (below + under).max(bulge) + 4.0
     }
 
@@ -172,7 +166,7 @@ impl Page<'_> {
         ] {
             if extent.missing > 0.0 {
                 let look = if self.is_short(extent) { Look::Short } else { Look::Assumed };
-                sheet.group(&self.told_missing(extent), |sheet| {
+                sheet.group(&self.missing_text(extent), |sheet| {
                     sheet.rectangle(corner, size.0, size.1, look);
                 });
             }
@@ -189,20 +183,14 @@ impl Page<'_> {
     }
 
     /// An opening with its piece of raceway and its name.
-    fn opening_of(
-        &self,
-        sheet: &mut Sheet<'_>,
-        view: &View<'_>,
-        opening: &Opening<'_>,
-        shown: &mut Vec<String>,
-    ) {
+    fn opening_of(&self, sheet: &mut Sheet<'_>, view: &View<'_>, opening: &Opening<'_>) {
         let place = opening.hub.place;
         let (centre, outward) = (view.point(opening, 0.0), view.outward(place));
         let radius = opening.radius * view.scale;
         let (name, raceway) = (self.opening(place), raceway_of(opening.hub));
-        let told = format!("{name} · {raceway}");
+        let text = format!("{name} · {raceway}");
         let facing = view.facing(place);
-        sheet.group(&told, |sheet| {
+        sheet.group(&text, |sheet| {
             if facing == Facing::Seen {
                 sheet.circle(centre, radius, Look::Thin);
                 return;
@@ -229,46 +217,39 @@ impl Page<'_> {
             }
             (Facing::Upright, _) => {
                 let y = centre.y + outward.y + if outward.y < 0.0 { -5.0 } else { 15.0 };
-                sheet.text(at(centre.x, y), Anchor::Middle, Letters::Strong, &told);
+                sheet.text(at(centre.x, y), Anchor::Middle, Letters::Strong, &text);
             }
             (Facing::Across | Facing::Seen, _) => return,
         }
-        shown.push(format!("{told}."));
+        sheet.describe(format!("{text}."));
     }
 
     /// The dimensions of the length, below the plan.
-    fn length(
-        &self,
-        sheet: &mut Sheet<'_>,
-        length: &Extent,
-        scale: f64,
-        top: f64,
-        shown: &mut Vec<String>,
-    ) -> f64 {
+    fn length(&self, sheet: &mut Sheet<'_>, length: &Extent, scale: f64, top: f64) -> f64 {
         let messages = self.messages;
         let mut y = top;
-        let mut dimension = |from: f64, to: f64, letters: Letters, told: String| {
+        let mut dimension = |from: f64, to: f64, letters: Letters, text: String| {
             y += 24.0;
             let [from, to] = [from, to].map(|length| at(LEFT + length * scale, y));
-            sheet.dimension(from, to, letters, &told);
-            shown.push(format!("{told}."));
+            sheet.dimension(from, to, letters, &text);
+            sheet.describe(format!("{text}."));
         };
         if let Some(given) = &length.given {
             dimension(0.0, length.size, Letters::Plain, format!("{} {given}", messages.label(length.name)));
         }
         if let Some(minimum) = length.minimum {
             let least = approximate(minimum.value);
-            dimension(0.0, least, Letters::Plain, self.told_minimum(length));
+            dimension(0.0, least, Letters::Plain, self.minimum_text(length));
         }
         if length.missing > 0.0 {
             let letters = if self.is_short(length) { Letters::Short } else { Letters::Plain };
-            dimension(length.size, length.whole(), letters, self.told_missing(length));
+            dimension(length.size, length.whole(), letters, self.missing_text(length));
         }
         y + 12.0
     }
 
     /// The dimensions from the upper to the lower wall, at the right.
-    fn across(&self, sheet: &mut Sheet<'_>, view: &View<'_>, shown: &mut Vec<String>) {
+    fn across(&self, sheet: &mut Sheet<'_>, view: &View<'_>) {
         let extent = view.extent;
         if extent.known == Known::Assumed {
             return;
@@ -283,21 +264,23 @@ impl Page<'_> {
         let given = extent.given.as_ref().map_or_else(|| name.to_string(), |given| format!("{name} {given}"));
         let mut lines = vec![(Letters::Plain, given)];
         if let Some(minimum) = extent.minimum {
-            lines.push((Letters::Plain, told_of("drawing-outlet-required", minimum, messages)));
+            lines.push((Letters::Plain, figure_sentence("drawing-outlet-required", minimum, messages)));
             lines.extend(extent.rule.map(|rule| (Letters::Small, self.citation(rule))));
         }
         if extent.missing > 0.0 {
             let letters = if self.is_short(extent) { Letters::Short } else { Letters::Plain };
             let (from, to) = if view.is_plan { (bottom, bottom + missing) } else { (top - missing, top) };
             sheet.dimension(at(x, from), at(x, to), letters, "");
-            lines.push((letters, self.told_missing(extent)));
+            lines.push((letters, self.missing_text(extent)));
         }
-        shown.extend(lines.iter().map(|(_, told)| format!("{told}.")));
+        for (_, text) in &lines {
+            sheet.describe(format!("{text}."));
+        }
         let room = WIDTH - EDGE - x - 10.0;
         let lines: Vec<(Letters, String)> = lines
             .into_iter()
-            .flat_map(|(letters, told)| {
-                let broken = wrap(&told, letters_in(room, letters, &told), 0);
+            .flat_map(|(letters, text)| {
+                let broken = wrap(&text, letters_in(room, letters, &text), 0);
                 broken.lines().map(|line| (letters, line.to_owned())).collect::<Vec<_>>()
             })
             .collect();
@@ -313,15 +296,16 @@ impl Page<'_> {
         extent.rule.is_some_and(|rule| self.counts_against(rule.id))
     }
 
-    fn told_minimum(&self, extent: &Extent) -> String {
+    fn minimum_text(&self, extent: &Extent) -> String {
         let messages = self.messages;
-        let told = extent.minimum.map(|minimum| told_of("drawing-outlet-required", minimum, messages));
+        let text =
+            extent.minimum.map(|minimum| figure_sentence("drawing-outlet-required", minimum, messages));
         let rule = extent.rule.map(|rule| self.citation(rule));
-        [told, rule].into_iter().flatten().collect::<Vec<_>>().join(" · ")
+        [text, rule].into_iter().flatten().collect::<Vec<_>>().join(" · ")
     }
 
     /// What a margin below zero says.
-    fn told_missing(&self, extent: &Extent) -> String {
+    fn missing_text(&self, extent: &Extent) -> String {
         let Some(margin) = extent.margin else { return String::new() };
         let key = if self.is_short(extent) { "drawing-short" } else { "drawing-body-smaller" };
         self.messages.sentence(key, [("figure", figure(margin.value.negated(), margin.unit))])

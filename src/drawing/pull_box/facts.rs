@@ -20,7 +20,7 @@ impl Amount {
     }
 
     /// With its unit; of more than four decimals the first four, as roots have nine.
-    pub fn told(self) -> String {
+    pub fn text(self) -> String {
         let Self(value, unit) = self;
         let short = value.floor_to(Decimal::ten_thousandths(1));
         if short == value {
@@ -65,7 +65,7 @@ impl<'a> Facts<'a> {
         self.figures.get(&at).copied()
     }
 
-    /// The place of a pull in the request.
+    /// The position of a pull in the request.
     pub fn pull(&self, at: Pointer) -> Option<usize> {
         self.pulls.get(&at).copied()
     }
@@ -82,8 +82,8 @@ impl<'a> Facts<'a> {
             return outside.or_else(|| self.at(at.member(&"/cable")));
         }
         let cables = 0..entry.cables_over_1000_volts.len();
-        let outside = cables.filter_map(|place| {
-            let at = Pointer::of(&"/cables_over_1000_volts/#", place).under(&"/entries/#", index);
+        let outside = cables.filter_map(|position| {
+            let at = Pointer::of(&"/cables_over_1000_volts/#", position).under(&"/entries/#", index);
             self.at(at.member(&"/outside_diameter"))
         });
         outside.max_by_key(|outside| outside.0)

@@ -1,8 +1,10 @@
-//! Where the box is on paper: one scale for all directions, the back in the middle, the walls folded out around it.
+//! The frame of a box on paper: one scale for all directions, the back in the middle, the walls folded out around it.
 
-use super::stage::{Stage, Standing};
+use super::placement::PlacedEntry;
+use super::view::BoxView;
 use crate::checks::pull_box::{Axis, Wall};
 use crate::drawing::sheet::{Point, at};
+use std::ops::Add;
 
 /// The highest that a box with its walls is drawn, as a part of the width of the paper.
 const HIGHEST: f64 = 0.65;
@@ -14,6 +16,19 @@ pub(super) struct Room {
     pub right: f64,
     pub top: f64,
     pub bottom: f64,
+}
+
+impl Add for Room {
+    type Output = Self;
+
+    fn add(self, other: Self) -> Self {
+        Self {
+            left: self.left + other.left,
+            right: self.right + other.right,
+            top: self.top + other.top,
+            bottom: self.bottom + other.bottom,
+        }
+    }
 }
 
 /// A rectangle on paper, by its upper left corner.
@@ -43,27 +58,27 @@ pub(super) struct Frame {
 
 impl Frame {
     /// The box in the middle of some width of paper, below some height, with room around it.
-    pub fn new(stage: &Stage<'_>, top: f64, paper: [f64; 2], room: Room) -> Self {
-        let missing = [Axis::Width, Axis::Height, Axis::Depth].map(|axis| missing(stage, axis));
+    pub fn new(view: &BoxView<'_>, top: f64, paper: [f64; 2], room: Room) -> Self {
+        let missing = [Axis::Width, Axis::Height, Axis::Depth].map(|axis| missing(view, axis));
         let [over_width, over_height, over_depth] = missing;
-        let depth = if stage.shows_walls() { stage.depth.drawn + over_depth } else { 0.0 };
-        let across = stage.width.drawn + over_width + 2.0 * depth;
-        let upward = stage.height.drawn + over_height + 2.0 * depth;
+        let depth = if view.shows_walls() { view.sides.depth.drawn + over_depth } else { 0.0 };
+        let across = view.sides.width.drawn + over_width + 2.0 * depth;
+        let upward = view.sides.height.drawn + over_height + 2.0 * depth;
         let [from, to] = paper;
         let wide = (to - from - room.left - room.right).max(60.0);
         let scale = (wide / across).min(HIGHEST * (to - from) / upward);
         let spare = (to - from - room.left - room.right - across * scale).max(0.0);
         let left = from + room.left + spare / 2.0 + depth * scale;
         let bottom = top + room.top + (upward - depth) * scale;
-        let folded = if stage.shows_walls() { stage.depth.drawn } else { 0.0 };
+        let folded = if view.shows_walls() { view.sides.depth.drawn } else { 0.0 };
         Self {
             paper,
             scale,
             origin: at(left, bottom),
-            width: stage.width.drawn * scale,
-            height: stage.height.drawn * scale,
+            width: view.sides.width.drawn * scale,
+            height: view.sides.height.drawn * scale,
             depth: folded * scale,
-            missing: if stage.shows_walls() {
+            missing: if view.shows_walls() {
                 missing.map(|missing| missing * scale)
             } else {
                 [over_width * scale, over_height * scale, 0.0]
@@ -106,10 +121,10 @@ impl Frame {
     }
 
     /// The centre of an entry.
-    pub fn centre(&self, standing: &Standing<'_>) -> Point {
-        let [along, across] = standing.centre.map(|length| length * self.scale);
+    pub fn centre(&self, placed: &PlacedEntry<'_>) -> Point {
+        let [along, across] = placed.centre.map(|length| length * self.scale);
         let Point { x, y } = self.origin;
-        match standing.entry.wall {
+        match placed.entry.wall {
             Wall::Left => at(x - across, y - along),
             Wall::Right => at(self.right_fold() + across, y - along),
             Wall::Top => at(x + along, self.top_fold() - across),
@@ -119,12 +134,12 @@ impl Frame {
     }
 
     /// The rim of an entry.
-    pub fn radius(&self, standing: &Standing<'_>) -> f64 {
-        standing.radius * self.scale
+    pub fn radius(&self, placed: &PlacedEntry<'_>) -> f64 {
+        placed.radius * self.scale
     }
 }
 
 /// What the box lacks along a direction, in its unit.
-fn missing(stage: &Stage<'_>, axis: Axis) -> f64 {
-    stage.side(axis).missing.map_or(0.0, super::facts::Amount::approximate)
+fn missing(view: &BoxView<'_>, axis: Axis) -> f64 {
+    view.sides[axis].missing.map_or(0.0, super::facts::Amount::approximate)
 }

@@ -1,6 +1,6 @@
-//! What is taken on paper, so that no text runs over another.
+//! What is occupied on paper, so that no text runs over another.
 
-use crate::drawing::sheet::{Anchor, Point, at};
+use crate::drawing::sheet::{Anchor, Point};
 
 /// A rectangle by its sides.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -13,13 +13,13 @@ pub(super) struct Area {
 
 impl Area {
     /// About where a text stands.
-    pub fn of_text(place: Point, anchor: Anchor, width: f64) -> Self {
+    pub fn of_text(point: Point, anchor: Anchor, width: f64) -> Self {
         let left = match anchor {
-            Anchor::Start => place.x,
-            Anchor::Middle => place.x - width / 2.0,
-            Anchor::End => place.x - width,
+            Anchor::Start => point.x,
+            Anchor::Middle => point.x - width / 2.0,
+            Anchor::End => point.x - width,
         };
-        Self { left: left - 1.5, top: place.y - 10.0, right: left + width + 1.5, bottom: place.y + 3.0 }
+        Self { left: left - 1.5, top: point.y - 10.0, right: left + width + 1.5, bottom: point.y + 3.0 }
     }
 
     /// A circle, or a point of a line with some room around it.
@@ -37,14 +37,14 @@ impl Area {
     }
 }
 
-/// Everything that is taken: what no text may cover, and lines that one may break where there is no other room.
+/// Everything that is occupied: what no text may cover, and lines that one may break where there is no other room.
 #[derive(Default)]
-pub(super) struct Taken {
+pub(super) struct Occupied {
     firm: Vec<Area>,
     lines: Vec<(usize, Area)>,
 }
 
-impl Taken {
+impl Occupied {
     pub fn take(&mut self, area: Area) {
         self.firm.push(area);
     }
@@ -67,6 +67,16 @@ impl Taken {
         }
     }
 
+    /// The first of some candidates whose area is free; or else the first that covers nothing but lines.
+    pub fn first_free<T>(
+        &self,
+        candidates: impl Iterator<Item = T> + Clone,
+        area: impl Fn(&T) -> Area,
+    ) -> Option<T> {
+        let free = candidates.clone().find(|candidate| self.is_free(&area(candidate), None));
+        free.or_else(|| candidates.clone().find(|candidate| self.is_free_of_shapes(&area(candidate))))
+    }
+
     /// Whether nothing is there but the line of some number.
     pub fn is_free(&self, area: &Area, but: Option<usize>) -> bool {
         self.is_free_of_shapes(area)
@@ -74,20 +84,7 @@ impl Taken {
     }
 
     /// Whether nothing is there but lines.
-    pub fn is_free_of_shapes(&self, area: &Area) -> bool {
-        !self.firm.iter().any(|taken| taken.meets(area))
+    fn is_free_of_shapes(&self, area: &Area) -> bool {
+        !self.firm.iter().any(|occupied| occupied.meets(area))
     }
-}
-
-/// Points along a curve between two points, bent by a third.
-pub(super) fn along_curve(from: Point, bend: Point, to: Point) -> impl Iterator<Item = Point> {
-    const POINTS: u32 = 24;
-    (0..=POINTS).map(move |step| on_curve(from, bend, to, f64::from(step) / f64::from(POINTS)))
-}
-
-/// The point of a curve at some part of it.
-pub(super) fn on_curve(from: Point, bend: Point, to: Point, part: f64) -> Point {
-    let rest = 1.0 - part;
-    let of = |from: f64, bend: f64, to: f64| rest * rest * from + 2.0 * rest * part * bend + part * part * to;
-    at(of(from.x, bend.x, to.x), of(from.y, bend.y, to.y))
 }
