@@ -40,8 +40,8 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         if pull.conductors.is_empty() {
             faults.add(at.member(&"/conductors"), MissingMember, "fault-empty-list");
         }
-        for (place, group) in pull.conductors.iter().enumerate() {
-            let at = Pointer::of(&"/conductors/#", place).under(&"/pulls/#", index);
+        for (number, group) in pull.conductors.iter().enumerate() {
+            let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
             if group.insulation.is_none() && !group.bare && group.size < ConductorSize::AWG_4 {
                 faults.add(at.member(&"/insulation"), MissingMember, "fault-conductor-without-insulation");
             }

@@ -33,7 +33,7 @@ pub(super) fn check(
         width: lengths::axis_size(proof, Axis::Height, &lengths),
         depth: lengths::axis_size(proof, Axis::Depth, &lengths),
         pulls: resolved.kinds(),
-        distances: resolved.distances(&distances),
+        distances: distances::answered(&resolved, &distances),
     };
     let body = &request.body;
     let sides = [

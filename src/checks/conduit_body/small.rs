@@ -121,19 +121,19 @@ pub(super) fn fill(
 /// The conductors of an opening; none where a cross-section is missing.
 fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPlace) -> Option<Vec<Occupant>> {
     let mut occupants = Vec::new();
-    for (pull, asked) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
-        for (group, conductors) in asked.conductors.iter().enumerate() {
-            let at = Pointer::of(&"/conductors/#", group).under(&"/pulls/#", pull);
-            if conductors.insulation.is_none() && !conductors.bare {
+    for (index, pull) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
+        for (number, group) in pull.conductors.iter().enumerate() {
+            let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
+            if group.insulation.is_none() && !group.bare {
                 return None;
             }
-            occupants.push(conductors.occupant(proof, at, |_| Insulation::Xhhw)?);
+            occupants.push(group.occupant(proof, at, |_| Insulation::Xhhw)?);
         }
     }
     Some(occupants)
 }
 
-/// The key of the words for an opening.
+/// The message key of the name of an opening.
 pub(super) const fn key(place: HubPlace) -> &'static str {
     match place {
         HubPlace::End => "word-opening-end",

@@ -20,8 +20,8 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
     faults.at_most(Pointer::to(&"/sections"), sections.len(), MOST_ITEMS);
     let blocks = Pointer::to(&"/power_distribution_blocks");
     faults.at_most(blocks, power_distribution_blocks.len(), MOST_ITEMS);
-    for (list, at) in [(entries.is_empty(), &"/entries"), (pulls.is_empty(), &"/pulls")] {
-        if list {
+    for (is_empty, at) in [(entries.is_empty(), &"/entries"), (pulls.is_empty(), &"/pulls")] {
+        if is_empty {
             faults.add(Pointer::to(at), MissingMember, "fault-empty-list");
         }
     }
@@ -94,7 +94,7 @@ fn of_sections(request: &PullBoxRequest, faults: &mut Faults) {
     }
 }
 
-/// Asks that a thing names a section where there are sections, and none where there are none.
+/// Requires that a thing names a section where there are sections, and none where there are none.
 fn of_section_name(
     request: &PullBoxRequest,
     name: Option<&crate::checks::Name>,
@@ -152,8 +152,8 @@ fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut 
             faults.add(at.member(&"/cable/conductors"), MissingMember, "fault-empty-list");
         }
     }
-    for (place, cable) in over.iter().enumerate() {
-        let at = Pointer::of(&"/cables_over_1000_volts/#", place).under(&"/entries/#", index);
+    for (number, cable) in over.iter().enumerate() {
+        let at = Pointer::of(&"/cables_over_1000_volts/#", number).under(&"/entries/#", index);
         at_most_long(Some(cable.outside_diameter), at.member(&"/outside_diameter"), faults);
         if cable.conductor_diameter > Some(cable.outside_diameter) {
             faults.add(at.member(&"/conductor_diameter"), Conflict, "fault-conductor-over-cable");
@@ -170,13 +170,13 @@ fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mu
     if request.inside.is_none() && in_section.is_none_or(|section| section.inside.is_none()) {
         faults.add(at, Conflict, "fault-position-without-box");
     }
-    let asked = match entry.wall {
+    let expected = match entry.wall {
         Wall::Left | Wall::Right => (false, true, true),
         Wall::Top | Wall::Bottom => (true, false, true),
         Wall::Back => (true, true, false),
     };
     let given = (position.from_left.is_some(), position.from_bottom.is_some(), position.from_back.is_some());
-    if asked != given {
+    if expected != given {
         faults.add(at, Conflict, "fault-position-not-in-wall").arguments =
             vec![("wall", entry.wall.name().to_owned())];
     }
@@ -199,12 +199,12 @@ fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
         if pull.entries.len() < 2 {
             faults.add(list, OutOfBounds, "fault-pull-of-one-entry");
         }
-        for (place, id) in pull.entries.iter().enumerate() {
+        for (number, id) in pull.entries.iter().enumerate() {
             if !entries.contains_key(id.as_str()) {
                 let fault = faults.add(list, UnknownReference, "fault-unknown-entry");
                 fault.arguments = vec![("id", id.as_str().to_owned())];
             }
-            if pull.entries.iter().take(place).any(|earlier| earlier == id) {
+            if pull.entries.iter().take(number).any(|earlier| earlier == id) {
                 faults.add(list, FaultCode::DuplicateId, "fault-entry-twice-in-pull").arguments =
                     vec![("id", id.as_str().to_owned())];
             }

@@ -126,7 +126,7 @@ fn evaluate_section(
         height: lengths::axis_size(proof, Axis::Height, &lengths),
         depth: lengths::axis_size(proof, Axis::Depth, &lengths),
         pulls,
-        distances: resolved.distances(&distances),
+        distances: distances::answered(&resolved, &distances),
         layout: None,
     };
     let smaller = match request.marked.as_ref().filter(|_| section.inside.is_some()) {

@@ -35,13 +35,13 @@ impl ConductorGroup {
         self.count.map_or(1, Count::get)
     }
 
-    /// Its count and cross-section; `None` where the tables have none for it. `unsaid` is the insulation that is taken
-    /// where none is said.
+    /// Its count and cross-section; `None` where the tables have none for it. `default` is the insulation that is
+    /// taken where none is said.
     pub fn occupant(
         &self,
         proof: &mut Derivation,
         at: Pointer,
-        unsaid: impl FnOnce(&mut Derivation) -> Insulation,
+        default: impl FnOnce(&mut Derivation) -> Insulation,
     ) -> Option<Occupant> {
         let units = proof.units();
         if self.bare {
@@ -52,7 +52,7 @@ impl ConductorGroup {
         }
         let insulation = match self.insulation {
             Some(insulation) => insulation,
-            None => unsaid(proof),
+            None => default(proof),
         };
         let count = proof.count(&COUNTED, self.count.map(Count::get), at);
         if self.compact {

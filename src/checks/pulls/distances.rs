@@ -1,5 +1,6 @@
 //! How far apart two entries must be when they hold the same conductors.
 
+use super::outcome::EntryDistanceOf;
 use super::pull::ResolvedPull;
 use super::resolved::Resolved;
 use crate::derivation::{Derivation, Figure, Pointer};
@@ -37,6 +38,17 @@ pub fn of_pairs(
         }
     }
     distances
+}
+
+/// The least distances as the answer has them, none measured yet.
+pub fn answered(resolved: &Resolved<'_>, required: &[MinDistance]) -> Vec<EntryDistanceOf> {
+    let distance = |least: &MinDistance| EntryDistanceOf {
+        entries: least.ends.map(|end| resolved.id(end)),
+        rule: least.rule.id,
+        required: least.required,
+        measured: None,
+    };
+    required.iter().map(distance).collect()
 }
 
 /// The distances up to 1000 V: a multiple of the larger of the two raceways.

@@ -1,4 +1,4 @@
-//! Listed boxes and conduit bodies that are smaller than the rules ask, with what their makers marked on them.
+//! Listed boxes and conduit bodies that are smaller than the rules require, with what their makers marked on them.
 
 use super::conductor_group::ConductorGroup;
 use crate::checks::raceway_fill::sizing::{Load, insulated};
@@ -48,7 +48,7 @@ impl Marking {
     /// Whether it covers what the box holds, with a finding that says so; `None` where the tables lack a cross-section.
     pub fn covers(&self, proof: &mut Derivation, findings: &mut Vec<Finding>) -> Option<bool> {
         let at = Pointer::to(&"/marked");
-        let mut tell = |covered: Option<bool>, status, message, step: Option<StepId>| {
+        let mut report = |covered: Option<bool>, status, message, step: Option<StepId>| {
             let mut finding = Finding::new(&MARKED, status, message).at(at);
             if message == EXCEEDED {
                 let count = self.count.get().to_string();
@@ -60,43 +60,43 @@ impl Marking {
         };
         if !self.listed {
             let step = proof.does_not_apply(&MARKED, "not-listed", Some(at.member(&"/listed")));
-            return tell(Some(false), Status::Advisory, "finding-mark-not-listed", Some(step));
+            return report(Some(false), Status::Advisory, "finding-mark-not-listed", Some(step));
         }
         let within = self.conductors.iter().all(|group| group.size <= self.size);
         let counts: Vec<Figure> = self
             .conductors
             .iter()
             .enumerate()
-            .map(|(place, group)| {
-                proof.count(&MARKED, group.count.map(Count::get), Pointer::of(CONDUCTORS, place))
+            .map(|(index, group)| {
+                proof.count(&MARKED, group.count.map(Count::get), Pointer::of(CONDUCTORS, index))
             })
             .collect();
         let number = proof.sum(&MARKED, &counts);
         let most = proof.count(&MARKED, Some(self.count.get()), at);
         let (few, step) = proof.compare(&MARKED, number, Relation::AtMost, most);
         if few && within {
-            return tell(Some(true), Status::Satisfied, COVERS, Some(step));
+            return report(Some(true), Status::Satisfied, COVERS, Some(step));
         }
         if !within && proof.reading::<MarkedSize>() == MarkedSize::LargestConductor {
-            return tell(Some(false), Status::Advisory, EXCEEDED, None);
+            return report(Some(false), Status::Advisory, EXCEEDED, None);
         }
         let Some((held, allowed)) = self.areas(proof, most) else {
-            return tell(None, Status::NotDetermined, "finding-mark-open", None);
+            return report(None, Status::NotDetermined, "finding-mark-open", None);
         };
         let (covered, step) = proof.compare(&MARKED, held, Relation::AtMost, allowed);
         if covered {
-            tell(Some(true), Status::Satisfied, COVERS, Some(step))
+            report(Some(true), Status::Satisfied, COVERS, Some(step))
         } else {
-            tell(Some(false), Status::Advisory, EXCEEDED, Some(step))
+            report(Some(false), Status::Advisory, EXCEEDED, Some(step))
         }
     }
 
     /// The cross-section of all that it holds, and of all that it is marked for.
     fn areas(&self, proof: &mut Derivation, most: Figure) -> Option<(Figure, Figure)> {
-        let unsaid = |_: &mut Derivation| Insulation::Xhhw;
+        let default = |_: &mut Derivation| Insulation::Xhhw;
         let mut held = Vec::with_capacity(self.conductors.len());
-        for (place, group) in self.conductors.iter().enumerate() {
-            held.push(group.occupant(proof, Pointer::of(CONDUCTORS, place), unsaid)?);
+        for (index, group) in self.conductors.iter().enumerate() {
+            held.push(group.occupant(proof, Pointer::of(CONDUCTORS, index), default)?);
         }
         let held = Load::of(proof, &held)?.total;
         let insulation = (self.insulation.unwrap_or(Insulation::Xhhw), None);

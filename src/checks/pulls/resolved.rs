@@ -1,8 +1,7 @@
 //! The entries and pulls of one box, section or conduit body, resolved.
 
-use super::distances::MinDistance;
 use super::entry::ResolvedEntry;
-use super::outcome::{EntryDistanceOf, LengthRequirement, PullKindOf};
+use super::outcome::{LengthRequirement, PullKindOf};
 use super::pull::ResolvedPull;
 use super::wall::{Axis, Wall};
 use crate::derivation::Figure;
@@ -49,7 +48,8 @@ impl Resolved<'_> {
         positions.iter().filter_map(|position| self.entries.get(*position)?.size).collect()
     }
 
-    fn id(&self, position: usize) -> String {
+    /// The id of the entry at a position.
+    pub fn id(&self, position: usize) -> String {
         self.entries.get(position).map(|entry| entry.id.to_owned()).unwrap_or_default()
     }
 
@@ -74,17 +74,6 @@ impl Resolved<'_> {
             sized_by_length: pull.large,
         };
         self.pulls.iter().map(kind).collect()
-    }
-
-    /// How far apart entries must be, for the answer.
-    pub fn distances(&self, required: &[MinDistance]) -> Vec<EntryDistanceOf> {
-        let distance = |distance: &MinDistance| EntryDistanceOf {
-            entries: distance.ends.map(|end| self.id(end)),
-            rule: distance.rule.id,
-            required: distance.required,
-            measured: None,
-        };
-        required.iter().map(distance).collect()
     }
 }
 
