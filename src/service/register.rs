@@ -1,25 +1,15 @@
-//! The register of checks: everything that the service does with a check follows from its line here.
+//! The register of checks: everything that the service does with a check, for each line of the list of checks.
 
 use super::body;
 use super::language;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
 use crate::audit::{self, Examine};
-use crate::checks::box_construction::BoxConstruction;
-use crate::checks::box_depths::BoxDepths;
-use crate::checks::box_mounting::BoxMounting;
-use crate::checks::box_supports::BoxSupports;
-use crate::checks::conduit_body::ConduitBodyCheck;
-use crate::checks::enclosure_types::EnclosureTypes;
-use crate::checks::free_conductors::FreeConductors;
-use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
-use crate::checks::outlet_fill::OutletFill;
-use crate::checks::pull_box::PullBox;
-use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{self, Check, Gist, Request as _, Status, Verdict};
 use crate::comparison;
 use crate::derivation::StepId;
 use crate::drawing::{self, Drawn};
+use crate::for_each_check;
 use crate::i18n::summary;
 use crate::rulebook::Edition;
 use serde_json::{Map, Value};
@@ -27,20 +17,21 @@ use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, OneOfBuilder,
 use utoipa::openapi::{Ref, RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
+macro_rules! entries {
+    (
+        ()
+        teachable { $($teachable:ty, $how:ident, $title:literal, $purpose:literal;)* }
+        other { $($other:ty, $otherwise:ident, $other_title:literal, $other_purpose:literal;)* }
+    ) => {
+        &[
+            $(CheckEntry::$how::<$teachable>($title, $purpose),)*
+            $(CheckEntry::$otherwise::<$other>($other_title, $other_purpose),)*
+        ]
+    };
+}
+
 /// Every check, in the order in which it is documented.
-pub static CHECKS: &[CheckEntry] = &[
-    CheckEntry::drawn::<OutletFill>("text-outlet-box-fill-title", "text-outlet-box-fill"),
-    CheckEntry::drawn::<PullBox>("text-pull-box-title", "text-pull-box"),
-    CheckEntry::drawn::<ConduitBodyCheck>("text-conduit-body-title", "text-conduit-body"),
-    CheckEntry::drawn::<RacewayFill>("text-raceway-fill-title", "text-raceway-fill"),
-    CheckEntry::of::<FreeConductors>("text-free-conductors-title", "text-free-conductors"),
-    CheckEntry::of::<BoxDepths>("text-box-depths-title", "text-box-depths"),
-    CheckEntry::of::<BoxSupports>("text-box-supports-title", "text-box-supports"),
-    CheckEntry::of::<BoxMounting>("text-box-mounting-title", "text-box-mounting"),
-    CheckEntry::of::<BoxConstruction>("text-box-construction-title", "text-box-construction"),
-    CheckEntry::of::<LuminaireAndFanOutlets>("text-luminaire-outlets-title", "text-luminaire-outlets"),
-    CheckEntry::of::<EnclosureTypes>("text-enclosure-types-title", "text-enclosure-types"),
-];
+pub static CHECKS: &[CheckEntry] = for_each_check!((entries));
 
 /// Answers a request, given as members, under several editions: the comparison as JSON text.
 pub type Compare = fn(&Map<String, Value>, &[Edition]) -> Result<Vec<u8>, Problem>;

@@ -8,17 +8,6 @@
 
 use elbowroom::answers::{Explain, answer};
 use elbowroom::audit::{self, Case, CaseBasis, Compared, FILES, examine};
-use elbowroom::checks::box_construction::BoxConstruction;
-use elbowroom::checks::box_depths::BoxDepths;
-use elbowroom::checks::box_mounting::BoxMounting;
-use elbowroom::checks::box_supports::BoxSupports;
-use elbowroom::checks::conduit_body::ConduitBodyCheck;
-use elbowroom::checks::enclosure_types::EnclosureTypes;
-use elbowroom::checks::free_conductors::FreeConductors;
-use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
-use elbowroom::checks::outlet_fill::OutletFill;
-use elbowroom::checks::pull_box::PullBox;
-use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, evaluate};
 use elbowroom::i18n::{Catalogue, Language};
 use elbowroom::rulebook::Edition;
@@ -94,19 +83,7 @@ fn other_than_translated(at: &str, english: &Value, other: &Value, differences: 
 type Run = fn(&Case, Edition) -> Vec<String>;
 
 /// Every check, by its name.
-const CHECKS: &[(&str, Run)] = &[
-    (OutletFill::NAME, differences::<OutletFill>),
-    (PullBox::NAME, differences::<PullBox>),
-    (ConduitBodyCheck::NAME, differences::<ConduitBodyCheck>),
-    (RacewayFill::NAME, differences::<RacewayFill>),
-    (FreeConductors::NAME, differences::<FreeConductors>),
-    (BoxDepths::NAME, differences::<BoxDepths>),
-    (BoxMounting::NAME, differences::<BoxMounting>),
-    (BoxConstruction::NAME, differences::<BoxConstruction>),
-    (BoxSupports::NAME, differences::<BoxSupports>),
-    (LuminaireAndFanOutlets::NAME, differences::<LuminaireAndFanOutlets>),
-    (EnclosureTypes::NAME, differences::<EnclosureTypes>),
-];
+const CHECKS: &[(&str, Run)] = &elbowroom::of_each_check!(C => (C::NAME, differences::<C> as Run));
 
 /// Runs every case of a file; gives back every difference.
 fn run(file: &str, text: &str) -> Vec<String> {

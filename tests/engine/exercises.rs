@@ -3,12 +3,6 @@
 //!
 //! `ELBOWROOM_EXERCISES` says how many of each topic, 1,000 unless told; `.ci/run` makes 10,000 with a release build.
 
-use elbowroom::checks::box_depths::BoxDepths;
-use elbowroom::checks::conduit_body::ConduitBodyCheck;
-use elbowroom::checks::free_conductors::FreeConductors;
-use elbowroom::checks::outlet_fill::OutletFill;
-use elbowroom::checks::pull_box::PullBox;
-use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, evaluate, faults_of};
 use elbowroom::i18n::{Catalogue, Language};
 use elbowroom::quantity::{Decimal, Units};
@@ -92,15 +86,8 @@ fn hold(topic: Topic) {
             faulty.push(format!("{spec:?} {number}: none could be made"));
             continue;
         };
-        let found = match exercise.check {
-            OutletFill::NAME => faults::<OutletFill>(&exercise),
-            PullBox::NAME => faults::<PullBox>(&exercise),
-            ConduitBodyCheck::NAME => faults::<ConduitBodyCheck>(&exercise),
-            RacewayFill::NAME => faults::<RacewayFill>(&exercise),
-            FreeConductors::NAME => faults::<FreeConductors>(&exercise),
-            BoxDepths::NAME => faults::<BoxDepths>(&exercise),
-            other => vec![format!("nobody grades {other}")],
-        };
+        let found = elbowroom::of_each_teachable_check!(C => (C::NAME == exercise.check).then(|| faults::<C>(&exercise)));
+        let found = found.into_iter().flatten().next().expect("a check that is teachable");
         faulty.extend(found.into_iter().map(|what| format!("{spec:?} {number}: {what}")));
         let right = exercise.choices.iter().position(|choice| choice.wrong.is_none());
         letters[right.expect("a right choice")] += 1;

@@ -3,17 +3,6 @@
 //! A mutation that changes none would mean that this rule could be wrong and nobody would notice.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::box_construction::BoxConstruction;
-use elbowroom::checks::box_depths::BoxDepths;
-use elbowroom::checks::box_mounting::BoxMounting;
-use elbowroom::checks::box_supports::BoxSupports;
-use elbowroom::checks::conduit_body::ConduitBodyCheck;
-use elbowroom::checks::enclosure_types::EnclosureTypes;
-use elbowroom::checks::free_conductors::FreeConductors;
-use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
-use elbowroom::checks::outlet_fill::OutletFill;
-use elbowroom::checks::pull_box::PullBox;
-use elbowroom::checks::raceway_fill::RacewayFill;
 use elbowroom::checks::{Check, Evaluation, Request as _, rulebook_of};
 use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
@@ -78,19 +67,7 @@ fn without_cases<C: Teachable>() -> Vec<String> {
 
 #[test]
 fn every_misconception_changes_some_case() {
-    let unnoticed: Vec<String> = [
-        without_cases::<OutletFill>(),
-        without_cases::<PullBox>(),
-        without_cases::<ConduitBodyCheck>(),
-        without_cases::<RacewayFill>(),
-        without_cases::<FreeConductors>(),
-        without_cases::<BoxDepths>(),
-        without_cases::<BoxSupports>(),
-        without_cases::<BoxMounting>(),
-        without_cases::<BoxConstruction>(),
-        without_cases::<LuminaireAndFanOutlets>(),
-    ]
-    .concat();
+    let unnoticed: Vec<String> = elbowroom::of_each_teachable_check!(C => without_cases::<C>()).concat();
     println!("{} misconceptions, {} unnoticed", misconceptions::all().count(), unnoticed.len());
     assert!(misconceptions::all().count() >= 100);
     assert!(unnoticed.is_empty(), "could be wrong and nobody would notice: {unnoticed:#?}");
@@ -152,37 +129,13 @@ fn collect_values(outcome: &Value, values: &mut Vec<String>) {
 
 #[test]
 fn what_grading_leaves_untried_changes_no_figure() {
-    let wrong: Vec<String> = [
-        wrongly_left_untried::<OutletFill>(),
-        wrongly_left_untried::<PullBox>(),
-        wrongly_left_untried::<ConduitBodyCheck>(),
-        wrongly_left_untried::<RacewayFill>(),
-        wrongly_left_untried::<FreeConductors>(),
-        wrongly_left_untried::<BoxDepths>(),
-        wrongly_left_untried::<BoxSupports>(),
-        wrongly_left_untried::<BoxMounting>(),
-        wrongly_left_untried::<BoxConstruction>(),
-        wrongly_left_untried::<LuminaireAndFanOutlets>(),
-    ]
-    .concat();
+    let wrong: Vec<String> = elbowroom::of_each_teachable_check!(C => wrongly_left_untried::<C>()).concat();
     assert!(wrong.is_empty(), "{wrong:?}");
 }
 
 #[test]
 fn every_counterfactual_proof_replays() {
-    let broken = [
-        broken_proofs::<OutletFill>(),
-        broken_proofs::<PullBox>(),
-        broken_proofs::<ConduitBodyCheck>(),
-        broken_proofs::<RacewayFill>(),
-        broken_proofs::<FreeConductors>(),
-        broken_proofs::<BoxDepths>(),
-        broken_proofs::<BoxSupports>(),
-        broken_proofs::<BoxMounting>(),
-        broken_proofs::<BoxConstruction>(),
-        broken_proofs::<LuminaireAndFanOutlets>(),
-    ]
-    .concat();
+    let broken = elbowroom::of_each_teachable_check!(C => broken_proofs::<C>()).concat();
     assert!(broken.is_empty(), "{broken:#?}");
 }
 
@@ -233,19 +186,7 @@ fn mutations(figure: &RuleFigure) -> Vec<Decimal> {
 /// are asked of inspections in `tests/engine/inspections/figures.rs`.
 #[test]
 fn every_figure_of_every_subject_changes_some_case_when_changed_either_way() {
-    let checks = [
-        noticing::<OutletFill>(),
-        noticing::<PullBox>(),
-        noticing::<ConduitBodyCheck>(),
-        noticing::<RacewayFill>(),
-        noticing::<FreeConductors>(),
-        noticing::<BoxDepths>(),
-        noticing::<BoxSupports>(),
-        noticing::<BoxMounting>(),
-        noticing::<BoxConstruction>(),
-        noticing::<LuminaireAndFanOutlets>(),
-        noticing::<EnclosureTypes>(),
-    ];
+    let checks = elbowroom::of_each_check!(C => noticing::<C>());
     let mut names = BTreeSet::new();
     let figures = Edition::ALL.into_iter().flat_map(|edition| Rulebook::of(edition).figures());
     let figures: Vec<RuleFigure> = figures.filter(|figure| names.insert(figure.name)).collect();

@@ -1,36 +1,16 @@
-//! The checks that are taught: grading follows from a line here.
+//! The checks that are teachable, as grading knows them.
 
 use super::super::body;
 use super::super::language;
 use super::super::problem::Problem;
-use crate::checks::box_construction::BoxConstruction;
-use crate::checks::box_depths::BoxDepths;
-use crate::checks::box_mounting::BoxMounting;
-use crate::checks::box_supports::BoxSupports;
-use crate::checks::conduit_body::ConduitBodyCheck;
-use crate::checks::free_conductors::FreeConductors;
-use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
-use crate::checks::outlet_fill::OutletFill;
-use crate::checks::pull_box::PullBox;
-use crate::checks::raceway_fill::RacewayFill;
 use crate::checks::{FaultCode, Faults, Request as _};
 use crate::derivation::Pointer;
+use crate::of_each_teachable_check;
 use crate::training::Teachable;
 use crate::training::grading::{Given, LearnerLine, grade, grade_view};
 
 /// Every check that is teachable.
-pub(super) static TEACHABLE: [TeachableEntry; 10] = [
-    TeachableEntry::of::<OutletFill>(),
-    TeachableEntry::of::<PullBox>(),
-    TeachableEntry::of::<ConduitBodyCheck>(),
-    TeachableEntry::of::<RacewayFill>(),
-    TeachableEntry::of::<FreeConductors>(),
-    TeachableEntry::of::<BoxDepths>(),
-    TeachableEntry::of::<BoxSupports>(),
-    TeachableEntry::of::<BoxMounting>(),
-    TeachableEntry::of::<BoxConstruction>(),
-    TeachableEntry::of::<LuminaireAndFanOutlets>(),
-];
+pub(super) static TEACHABLE: &[TeachableEntry] = &of_each_teachable_check!(C => TeachableEntry::of::<C>());
 
 /// A check that is teachable, as the service knows it.
 pub(super) struct TeachableEntry {

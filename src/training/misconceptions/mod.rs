@@ -13,16 +13,7 @@ mod pull_box;
 mod raceway_fill;
 
 use super::Teachable;
-use crate::checks::box_construction::BoxConstruction;
-use crate::checks::box_depths::BoxDepths;
-use crate::checks::box_mounting::BoxMounting;
-use crate::checks::box_supports::BoxSupports;
-use crate::checks::conduit_body::ConduitBodyCheck;
-use crate::checks::free_conductors::FreeConductors;
-use crate::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
-use crate::checks::outlet_fill::OutletFill;
-use crate::checks::pull_box::PullBox;
-use crate::checks::raceway_fill::RacewayFill;
+use crate::of_each_teachable_check;
 use crate::rulebook::Rule;
 
 /// A misconception without its bend: what a list of all needs.
@@ -43,18 +34,5 @@ pub fn all() -> impl Iterator<Item = Listed> {
             |known: &super::Misconception<C>| Listed { id: known.id, check: C::NAME, rules: known.rules };
         C::misconceptions().iter().map(listed).collect()
     }
-    [
-        of::<OutletFill>(),
-        of::<PullBox>(),
-        of::<ConduitBodyCheck>(),
-        of::<RacewayFill>(),
-        of::<FreeConductors>(),
-        of::<BoxDepths>(),
-        of::<BoxSupports>(),
-        of::<BoxMounting>(),
-        of::<BoxConstruction>(),
-        of::<LuminaireAndFanOutlets>(),
-    ]
-    .into_iter()
-    .flatten()
+    of_each_teachable_check!(C => of::<C>()).into_iter().flatten()
 }
