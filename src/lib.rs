@@ -18,6 +18,7 @@
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
 //! | [`takeoff`] | many checks at once: lines, tables in trade words, what they add up to |
+//! | [`rng`] | the seeded generator that exercises and the demo are pinned to |
 //! | [`training`] | exercises, answer keys, and why an answer is wrong |
 //! | [`drawing`] | pictures of boxes and raceways, to scale |
 //! | [`audit`] | the conformance cases, run against the engine that holds them |
@@ -39,6 +40,7 @@ pub mod i18n;
 pub mod json;
 pub mod markup;
 pub mod quantity;
+pub mod rng;
 pub mod rulebook;
 #[cfg(feature = "service")]
 pub mod service;

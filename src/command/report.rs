@@ -218,7 +218,7 @@ impl Report<'_> {
 /// A table of texts whose columns line up.
 fn grid(headings: Vec<String>, rows: impl Iterator<Item = Vec<String>>) -> String {
     let mut table = Table::new();
-    table.load_preset(NOTHING).set_header(headings).add_rows(rows);
+    table.load_style(NOTHING).set_header(headings).add_rows(rows);
     table.column_iter_mut().for_each(|column| {
         column.set_padding((0, 2));
     });

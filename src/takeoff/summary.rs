@@ -1,4 +1,4 @@
-//! What a takeoff adds up to: every line accounted for, verdicts by check and by place, the rules that are violated, and a
+//! What a takeoff adds up to: every line accounted for, verdicts by check and by prefix of the references, the rules that are violated, and a
 //! bill of what the job needs.
 //!
 //! Each list is kept in order and has a largest length, so that a summary stays small however long the takeoff is; what
@@ -188,11 +188,11 @@ impl Summary {
             Entry::Header => self.lines.header += 1,
             Entry::Refused { reference } => {
                 self.lines.refused += 1;
-                *self.place(reference.as_deref().map(prefix)).1 += 1;
+                *self.totals(reference.as_deref().map(prefix)).1 += 1;
             }
             Entry::Answered { reference, check, verdict, violated, billed } => {
                 self.lines.answered += 1;
-                self.place(reference.as_deref().map(prefix)).0.count(*verdict);
+                self.totals(reference.as_deref().map(prefix)).0.count(*verdict);
                 if let Some(counts) = self.check(check) {
                     counts.verdicts.count(*verdict);
                 }
@@ -226,7 +226,7 @@ impl Summary {
         }
         self.bill.absorb(bill);
         for totals in prefixes {
-            let (verdicts, refused) = self.place(Some(&totals.prefix));
+            let (verdicts, refused) = self.totals(Some(&totals.prefix));
             verdicts.absorb(totals.verdicts);
             *refused += totals.refused;
         }
@@ -253,8 +253,8 @@ impl Summary {
         }
     }
 
-    /// The verdicts and the number of refusals of a place.
-    fn place(&mut self, prefix: Option<&str>) -> (&mut Verdicts, &mut u64) {
+    /// The verdicts and the number of refusals of a prefix.
+    fn totals(&mut self, prefix: Option<&str>) -> (&mut Verdicts, &mut u64) {
         let Some(prefix) = prefix else {
             return (&mut self.no_prefix.verdicts, &mut self.no_prefix.refused);
         };

@@ -208,7 +208,7 @@ async fn evaluate(arguments: &TakeoffArguments) -> Result<Summary, Fault> {
     };
     let source = source.map_err(Fault::Refused)?;
     let job = Job {
-        reading: source.reading.clone(),
+        line_kind: source.line_kind.clone(),
         writer: arguments.writer(),
         explain: arguments.explain(),
         longest_line,

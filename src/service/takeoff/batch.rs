@@ -17,7 +17,7 @@ use std::sync::Arc;
 
 /// What a line is.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Reading {
+pub enum LineKind {
     /// An item of a list, which stands at this JSON Pointer.
     Item(&'static str),
     /// An item a line.
@@ -26,7 +26,7 @@ pub enum Reading {
     Row(Columns),
 }
 
-impl Reading {
+impl LineKind {
     /// Whether the lines are items of a list, which are counted from 0 and are never blank.
     pub const fn is_of_list(&self) -> bool {
         matches!(self, Self::Item(_))
@@ -36,7 +36,7 @@ impl Reading {
 /// How a takeoff is answered.
 pub struct Job {
     /// What its lines are.
-    pub reading: Reading,
+    pub line_kind: LineKind,
     /// How the answers are written.
     pub writer: &'static dyn RecordWriter,
     /// How much of the proof they carry.
@@ -88,12 +88,12 @@ fn count(metrics: &Metrics, entry: &Entry) {
 }
 
 fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry {
-    let index = if job.reading.is_of_list() { number - 1 } else { number };
+    let index = if job.line_kind.is_of_list() { number - 1 } else { number };
     let Some(text) = text else {
         let problem = Box::new(line_too_long(job.longest_line));
         return refuse(index, Refusal { problem, reference: None }, job, out);
     };
-    if !job.reading.is_of_list() && is_blank(text) {
+    if !job.line_kind.is_of_list() && is_blank(text) {
         return Entry::Blank;
     }
     // a panic while one line is answered is the problem of that line alone
@@ -121,18 +121,18 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
 }
 
 fn answer(text: &[u8], index: u64, job: &Job) -> Result<Answer, Refusal> {
-    match &job.reading {
-        Reading::Line => item::answer(text, "", job.explain, &job.authorization),
-        Reading::Item(list) => {
+    match &job.line_kind {
+        LineKind::Line => item::answer(text, "", job.explain, &job.authorization),
+        LineKind::Item(list) => {
             item::answer(text, &format!("{list}/{index}"), job.explain, &job.authorization)
         }
-        Reading::Row(columns) => item::answer_row(columns, text, job.explain, &job.authorization),
+        LineKind::Row(columns) => item::answer_row(columns, text, job.explain, &job.authorization),
     }
 }
 
 fn refuse(index: u64, refusal: Refusal, job: &Job, out: &mut Vec<u8>) -> Entry {
     let Refusal { problem, reference } = refusal;
-    let json = problem_text(Some(index), job.reading.is_of_list(), reference.as_deref(), &problem);
+    let json = problem_text(Some(index), job.line_kind.is_of_list(), reference.as_deref(), &problem);
     let record =
         AnswerRecord { index: Some(index), json: &json, reference: reference.as_deref(), answer: None };
     job.writer.record(&record, out);

@@ -57,7 +57,7 @@ async fn handle(
         }
     };
     let job = Job {
-        reading: source.reading.clone(),
+        line_kind: source.line_kind.clone(),
         writer: record_writer::of(wanted),
         explain,
         longest_line,

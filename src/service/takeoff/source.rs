@@ -1,6 +1,6 @@
 //! From a body or a file to batches of lines: whatever has arrived is handed on at once, and no more is kept than a batch.
 
-use super::batch::{Reading, line_too_long};
+use super::batch::{LineKind, line_too_long};
 use super::form::Form;
 use super::item::not_utf8;
 use super::line_stream::LineStream;
@@ -44,7 +44,7 @@ pub enum Next {
 pub struct Source<S> {
     supply: Supply<S>,
     /// What the lines are.
-    pub reading: Reading,
+    pub line_kind: LineKind,
     /// What became of the lines before the first batch: the header of a table, and blank lines before it.
     pub before: Vec<Entry>,
 }
@@ -76,8 +76,8 @@ where
         pause: Option<Duration>,
     ) -> Result<Self, Problem> {
         let mut lines = Box::new(LineStream::new(pieces, longest_line, pause));
-        let (mut reading, mut before, mut after_header) = (Reading::Line, Vec::new(), None);
-        while form == Form::Csv && reading == Reading::Line {
+        let (mut line_kind, mut before, mut after_header) = (LineKind::Line, Vec::new(), None);
+        while form == Form::Csv && line_kind == LineKind::Line {
             let mut batch = match lines.next().await {
                 Next::Batch(batch) if before.len() <= BATCH_LINES => batch,
                 Next::End(End::Broken { problem, .. }) => return Err(problem),
@@ -86,7 +86,7 @@ where
             while let Some(line) = batch.pop() {
                 let line = line.ok_or_else(|| line_too_long(longest_line))?;
                 if !is_blank(line) {
-                    reading = Reading::Row(columns(line)?);
+                    line_kind = LineKind::Row(columns(line)?);
                     before.push(Entry::Header);
                     break;
                 }
@@ -94,7 +94,7 @@ where
             }
             after_header = Some(batch).filter(|batch| batch.iter().len() > 0);
         }
-        Ok(Self { supply: Supply::Stream { lines, after_header }, reading, before })
+        Ok(Self { supply: Supply::Stream { lines, after_header }, line_kind, before })
     }
 
     /// What comes next. Waits until there is something, and no longer.
@@ -113,8 +113,8 @@ impl<S> Source<S> {
     /// A takeoff that is one JSON document.
     pub fn of_document(body: Bytes) -> Result<Self, Problem> {
         let list = List::read(&body)?;
-        let reading = Reading::Item(list.above);
-        Ok(Self { supply: Supply::List { body, items: list.items, next: 0 }, reading, before: Vec::new() })
+        let line_kind = LineKind::Item(list.above);
+        Ok(Self { supply: Supply::List { body, items: list.items, next: 0 }, line_kind, before: Vec::new() })
     }
 }
 

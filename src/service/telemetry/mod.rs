@@ -10,6 +10,10 @@
 
 pub mod log;
 pub mod metrics;
+#[cfg_attr(
+    not(feature = "client"),
+    expect(dead_code, reason = "without an HTTP client nothing sends traces")
+)]
 pub mod otlp;
 mod process;
 pub mod trace_context;

@@ -1,4 +1,4 @@
-//! The cells of a row: numbers, yes and no, lists of things, and what to say of a cell that is not understood.
+//! The cells of a row: numbers, yes and no, lists of things, and the faults of a cell that is not understood.
 
 use super::Column;
 use crate::checks::{FaultCode, Faults};
@@ -13,26 +13,37 @@ pub(super) fn plain(text: &str) -> String {
     text.chars().filter(|letter| letter.is_alphanumeric()).flat_map(char::to_lowercase).collect()
 }
 
-/// Says that a text is not understood in a column, and what would be.
+/// Reports a text that is not understood in a column, with what would be.
 pub(super) fn not_understood<'t>(
     faults: &mut Faults,
     column: Column,
     given: &str,
     accepted: impl IntoIterator<Item = &'t str>,
 ) {
-    let fault = faults.add(column.place(), FaultCode::UnknownValue, "fault-table-not-understood");
+    unknown(faults, column, FaultCode::UnknownValue, given, accepted);
+}
+
+/// The same, with a code of its own.
+pub(super) fn unknown<'t>(
+    faults: &mut Faults,
+    column: Column,
+    code: FaultCode,
+    given: &str,
+    accepted: impl IntoIterator<Item = &'t str>,
+) {
+    let fault = faults.add(column.pointer(), code, "fault-table-not-understood");
     fault.arguments = vec![("given", shortened(given))];
     fault.accepted = accepted.into_iter().map(str::to_owned).collect();
 }
 
-/// Says that a text could mean several things in a column, and which.
+/// Reports a text that could mean several things in a column, with all of them.
 pub(super) fn ambiguous<'t>(
     faults: &mut Faults,
     column: Column,
     given: &str,
     meanings: impl IntoIterator<Item = &'t str>,
 ) {
-    let fault = faults.add(column.place(), FaultCode::Ambiguous, "fault-table-ambiguous");
+    let fault = faults.add(column.pointer(), FaultCode::Ambiguous, "fault-table-ambiguous");
     fault.arguments = vec![("given", shortened(given))];
     fault.accepted = meanings.into_iter().map(str::to_owned).collect();
 }
@@ -50,6 +61,16 @@ pub(super) struct Listed<'a> {
     pub count: Option<u32>,
     /// What is counted.
     pub words: String,
+}
+
+impl Listed<'_> {
+    /// A thing with its count, where one is written.
+    pub fn counted(&self, mut thing: Value) -> Value {
+        if let Some(count) = self.count {
+            thing["count"] = count.into();
+        }
+        thing
+    }
 }
 
 impl<'a> Cells<'a> {
@@ -109,7 +130,7 @@ impl<'a> Cells<'a> {
         match (number_of(number), unit) {
             (Some(number), Some(unit)) if unit == units.of(measure) => serde_json::to_value(number).ok(),
             (Some(_), Some(_)) => {
-                faults.add(column.place(), FaultCode::Conflict, "fault-table-unit").arguments =
+                faults.add(column.pointer(), FaultCode::Conflict, "fault-table-unit").arguments =
                     vec![("given", shortened(given)), ("unit", units.of(measure).symbol().to_owned())];
                 None
             }

@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 
 /// Declares the columns: their names, and other spellings that a header may have.
 macro_rules! columns {
-    ($($(#[doc = $doc:literal])+ $column:ident $name:literal $place:literal $(or $other:literal)*),+ $(,)?) => {
+    ($($(#[doc = $doc:literal])+ $column:ident $name:literal $(or $other:literal)*),+ $(,)?) => {
         /// A column of a table.
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
         pub enum Column { $($(#[doc = $doc])+ $column),+ }
@@ -22,8 +22,8 @@ macro_rules! columns {
             }
 
             /// The column as a JSON Pointer into a row.
-            pub const fn pointer(self) -> Pattern {
-                match self { $(Self::$column => &$place),+ }
+            pub const fn pattern(self) -> Pattern {
+                match self { $(Self::$column => &concat!("/", $name)),+ }
             }
 
             const fn others(self) -> &'static [&'static str] {
@@ -35,49 +35,49 @@ macro_rules! columns {
 
 columns! {
     /// The caller's own mark.
-    Reference "reference" "/reference" or "ref" or "mark" or "tag",
+    Reference "reference" or "ref" or "mark" or "tag",
     /// Which check is made.
-    Check "check" "/check",
+    Check "check",
     /// The edition of the code.
-    Edition "edition" "/edition" or "code edition",
+    Edition "edition" or "code edition",
     /// The system of units.
-    Units "units" "/units",
+    Units "units",
     /// A standard metal box.
-    Box "box" "/box" or "standard box" or "box size",
+    Box "box" or "standard box" or "box size",
     /// How many gangs the box has.
-    Gangs "gangs" "/gangs" or "gang",
+    Gangs "gangs" or "gang",
     /// The volume marked on the box.
-    MarkedVolume "marked_volume" "/marked_volume" or "box volume",
+    MarkedVolume "marked_volume" or "box volume",
     /// What the box is made of.
-    Material "material" "/material" or "box material",
+    Material "material" or "box material",
     /// The volume marked on a plaster ring.
-    RingVolume "ring_volume" "/ring_volume" or "plaster ring volume" or "mud ring volume",
+    RingVolume "ring_volume" or "plaster ring volume" or "mud ring volume",
     /// The volume marked on an extension ring.
-    ExtensionVolume "extension_volume" "/extension_volume" or "extension ring volume",
+    ExtensionVolume "extension_volume" or "extension ring volume",
     /// The volume marked on a raised cover.
-    CoverVolume "cover_volume" "/cover_volume" or "raised cover volume",
+    CoverVolume "cover_volume" or "raised cover volume",
     /// Cables that end in the box.
-    Cables "cables" "/cables" or "cable",
+    Cables "cables" or "cable",
     /// Conductors in the box, or in the raceway.
-    Conductors "conductors" "/conductors" or "conductor" or "wires",
+    Conductors "conductors" or "conductor" or "wires",
     /// Grounding conductors that no cable brings.
-    Grounds "grounds" "/grounds" or "ground" or "grounding conductors",
+    Grounds "grounds" or "ground" or "grounding conductors",
     /// Devices on yokes.
-    Devices "devices" "/devices" or "device",
+    Devices "devices" or "device",
     /// Internal clamps.
-    Clamps "clamps" "/clamps" or "internal clamps",
+    Clamps "clamps" or "internal clamps",
     /// Luminaire studs and hickeys.
-    Fittings "fittings" "/fittings" or "support fittings",
+    Fittings "fittings" or "support fittings",
     /// The kind of raceway.
-    Raceway "raceway" "/raceway" or "conduit" or "raceway kind",
+    Raceway "raceway" or "conduit" or "raceway kind",
     /// The trade size of the raceway.
-    TradeSize "trade_size" "/trade_size" or "conduit size" or "raceway size",
+    TradeSize "trade_size" or "conduit size" or "raceway size",
     /// The length of the raceway between two enclosures.
-    Length "length" "/length",
+    Length "length",
     /// Whether the raceway is a nipple.
-    Nipple "nipple" "/nipple",
+    Nipple "nipple",
     /// The insulation type of the conductors in a raceway.
-    Insulation "insulation" "/insulation" or "insulation type",
+    Insulation "insulation" or "insulation type",
 }
 
 impl Column {
@@ -98,9 +98,9 @@ impl Column {
         KNOWN.get(&plain(name)).copied()
     }
 
-    /// The column as a place of a fault.
-    pub const fn place(self) -> Pointer {
-        Pointer::to(self.pointer())
+    /// The column as the pointer of a fault.
+    pub const fn pointer(self) -> Pointer {
+        Pointer::to(self.pattern())
     }
 
     /// Whether only an outlet box has it.

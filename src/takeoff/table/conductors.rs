@@ -1,6 +1,6 @@
 //! Cables, conductors and grounding conductors as people write them.
 
-use super::cells::{Listed, ambiguous, not_understood, plain};
+use super::cells::{Listed, ambiguous, not_understood, plain, unknown};
 use super::{Column, Draft};
 use crate::checks::{FaultCode, Faults};
 use crate::trade::{ConductorSize, Insulation};
@@ -23,9 +23,9 @@ const CABLES: [(&str, &str); 13] = [
     ("other", "other"),
 ];
 
-/// What is said of a grounding conductor in a cable.
+/// The grounding conductor of a cable.
 enum Ground {
-    Unsaid,
+    Unstated,
     None,
     AsTheOthers,
     Of(ConductorSize),
@@ -42,7 +42,7 @@ pub(super) fn cables(draft: &mut Draft<'_>) {
 
 fn cable(listed: &Listed<'_>, faults: &mut Faults) -> Option<Value> {
     let column = Column::Cables;
-    let (mut kind, mut make_up, mut ground) = ("other", None, Ground::Unsaid);
+    let (mut kind, mut make_up, mut ground) = ("other", None, Ground::Unstated);
     let spelled = listed
         .words
         .replace("without", "wo")
@@ -100,7 +100,7 @@ fn cable(listed: &Listed<'_>, faults: &mut Faults) -> Option<Value> {
             ambiguous(faults, column, listed.text, ["w/10g", "w/8g", "w/6g"]);
             return None;
         }
-        Ground::Unsaid => {
+        Ground::Unstated => {
             ambiguous(faults, column, listed.text, ["w/g", "w/10g", "no ground"]);
             return None;
         }
@@ -109,7 +109,7 @@ fn cable(listed: &Listed<'_>, faults: &mut Faults) -> Option<Value> {
     if let Some(ground) = ground {
         cable["grounding"] = ground.name().into();
     }
-    Some(counted(cable, listed.count))
+    Some(listed.counted(cable))
 }
 
 /// `12-2`, `12/2`, `1/0-3`, `#12-2`: the size, and how many conductors of it.
@@ -119,20 +119,12 @@ fn conductors_of(token: &str) -> Option<(ConductorSize, u32)> {
     Some((ConductorSize::read(size)?, conductors))
 }
 
-fn counted(mut thing: Value, count: Option<u32>) -> Value {
-    if let Some(count) = count {
-        thing["count"] = count.into();
-    }
-    thing
-}
-
 /// What is left of the words of a thing once some are taken out: its size.
 fn size_of(words: &[&str], text: &str, column: Column, faults: &mut Faults) -> Option<ConductorSize> {
     let size = ConductorSize::read(&words.join(" "));
     if size.is_none() {
-        let fault = faults.add(column.place(), FaultCode::UnknownConductorSize, "fault-table-not-understood");
-        fault.arguments = vec![("given", text.chars().take(80).collect())];
-        fault.accepted = ConductorSize::all().map(|size| size.name().to_owned()).collect();
+        let accepted = ConductorSize::all().map(ConductorSize::name);
+        unknown(faults, column, FaultCode::UnknownConductorSize, text, accepted);
     }
     size
 }
@@ -181,7 +173,7 @@ fn sized(
         };
         let Some(size) = size_of(&rest, listed.text, column, &mut draft.faults) else { continue };
         let thing = json!({"size": size.name(), member: meaning.unwrap_or(usual)});
-        draft.push(column, pointer, counted(thing, listed.count));
+        draft.push(column, pointer, listed.counted(thing));
     }
 }
 
@@ -233,9 +225,9 @@ fn insulation(text: &str) -> Option<Insulation> {
     }
 }
 
-/// What a word says of a conductor in a raceway.
+/// What a word means of a conductor in a raceway.
 #[derive(Clone, Copy)]
-enum Said {
+enum Word {
     Insulation(Insulation),
     Bare,
     Construction(&'static str),
@@ -259,19 +251,19 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
     for listed in draft.cells.list(column) {
         let spelled =
             listed.words.replace("without covering", "uncovered").replace("with covering", "covered");
-        let (said, rest) = split(&spelled, said);
+        let (words, rest) = split(&spelled, word_of);
         let mut thing = Map::new();
         let (mut bare, mut construction, mut types) = (false, None, Vec::new());
-        for word in said {
+        for word in words {
             match word {
-                Said::Insulation(kind) => types.push(kind),
-                Said::Bare => bare = true,
-                Said::Construction(kind) => construction = Some(kind),
-                Said::Covering(covering) => {
+                Word::Insulation(kind) => types.push(kind),
+                Word::Bare => bare = true,
+                Word::Construction(kind) => construction = Some(kind),
+                Word::Covering(covering) => {
                     thing.insert("covering".to_owned(), covering.into());
                 }
-                Said::Compact => construction = Some("compact"),
-                Said::Nothing => {}
+                Word::Compact => construction = Some("compact"),
+                Word::Nothing => {}
             }
         }
         let Some(size) = size_of(&rest, listed.text, column, &mut draft.faults) else { continue };
@@ -283,7 +275,7 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
         match (bare, own.or(usual), construction) {
             (true, _, Some(construction)) if own.is_none() => {
                 thing.insert("construction".to_owned(), construction.into());
-                draft.push(column, "/bare_conductors", counted(Value::Object(thing), listed.count));
+                draft.push(column, "/bare_conductors", listed.counted(Value::Object(thing)));
             }
             (true, _, None) if own.is_none() => {
                 ambiguous(
@@ -298,9 +290,9 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
                 if construction == Some("compact") {
                     thing.insert("compact".to_owned(), true.into());
                 }
-                draft.push(column, "/conductors", counted(Value::Object(thing), listed.count));
+                draft.push(column, "/conductors", listed.counted(Value::Object(thing)));
             }
-            // an insulation that was not understood has been said already
+            // an insulation that was not understood has been reported already
             (false, None, _) if has_usual => {}
             _ => ambiguous(
                 &mut draft.faults,
@@ -312,18 +304,18 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
     }
 }
 
-fn said(word: &str) -> Option<Said> {
+fn word_of(word: &str) -> Option<Word> {
     if ConductorSize::read(word).is_some() {
         return None;
     }
     Some(match word {
-        "bare" => Said::Bare,
-        "solid" => Said::Construction("solid"),
-        "stranded" => Said::Construction("stranded"),
-        "compact" => Said::Compact,
-        "covered" => Said::Covering("with"),
-        "uncovered" => Said::Covering("without"),
-        "copper" | "cu" | "green" | "ground" | "grounding" => Said::Nothing,
-        other => Said::Insulation(insulation(other)?),
+        "bare" => Word::Bare,
+        "solid" => Word::Construction("solid"),
+        "stranded" => Word::Construction("stranded"),
+        "compact" => Word::Compact,
+        "covered" => Word::Covering("with"),
+        "uncovered" => Word::Covering("without"),
+        "copper" | "cu" | "green" | "ground" | "grounding" => Word::Nothing,
+        other => Word::Insulation(insulation(other)?),
     })
 }

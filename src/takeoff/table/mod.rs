@@ -74,8 +74,8 @@ pub struct Row {
     pub request: Vec<u8>,
     /// The caller's own mark.
     pub reference: Option<String>,
-    /// Where the request has what, and the column that it came from.
-    places: Vec<(String, Column)>,
+    /// Pointers into the request, each with the column that it came from.
+    sources: Vec<(String, Column)>,
 }
 
 /// Why a row is no request.
@@ -125,7 +125,7 @@ impl Columns {
         let given = self.0.iter().copied().zip(fields.iter().map(|field| field.trim()));
         let cells = Cells::new(given.filter(|(_, text)| !text.is_empty()).collect());
         let reference = cells.get(Column::Reference).map(str::to_owned);
-        let mut draft = Draft { cells, request: Map::new(), places: Vec::new(), faults };
+        let mut draft = Draft { cells, request: Map::new(), sources: Vec::new(), faults };
         draft.common();
         let check = draft.check();
         match check {
@@ -133,23 +133,23 @@ impl Columns {
             Some(_) => outlet::read(&mut draft),
             None => {}
         }
-        let Draft { request, places, faults, .. } = draft;
+        let Draft { request, sources, faults, .. } = draft;
         match (check, serde_json::to_vec(&request)) {
-            (Some(check), Ok(request)) if faults.is_empty() => Ok(Row { check, request, reference, places }),
+            (Some(check), Ok(request)) if faults.is_empty() => Ok(Row { check, request, reference, sources }),
             _ => Err(RowFaults { faults, reference }),
         }
     }
 }
 
 impl Row {
-    /// The column that a place of the request came from, as a JSON Pointer into the row; empty where none is known.
+    /// The column that a part of the request came from, as a JSON Pointer into the row; empty where none is known.
     pub fn column_of(&self, pointer: &str) -> &'static str {
-        let within = |place: &str| {
-            pointer.strip_prefix(place).is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
+        let within = |above: &str| {
+            pointer.strip_prefix(above).is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
         };
         let closest =
-            self.places.iter().filter(|(place, _)| within(place)).max_by_key(|(place, _)| place.len());
-        closest.map_or("", |(_, column)| column.pointer())
+            self.sources.iter().filter(|(above, _)| within(above)).max_by_key(|(above, _)| above.len());
+        closest.map_or("", |(_, column)| column.pattern())
     }
 }
 
@@ -157,7 +157,7 @@ impl Row {
 struct Draft<'a> {
     cells: Cells<'a>,
     request: Map<String, Value>,
-    places: Vec<(String, Column)>,
+    sources: Vec<(String, Column)>,
     faults: Faults,
 }
 
@@ -182,14 +182,8 @@ impl Draft<'_> {
             Some("box" | "outletbox" | "outletboxfill") => Some(OutletFill::NAME),
             Some("raceway" | "conduit" | "racewayfill") => Some(RacewayFill::NAME),
             Some(_) => {
-                let fault = self.faults.add(
-                    Column::Check.place(),
-                    FaultCode::UnknownValue,
-                    "fault-table-not-understood",
-                );
-                fault.arguments =
-                    vec![("given", self.cells.get(Column::Check).unwrap_or_default().to_owned())];
-                fault.accepted = vec!["box".to_owned(), "raceway".to_owned()];
+                let given = self.cells.get(Column::Check).unwrap_or_default();
+                cells::not_understood(&mut self.faults, Column::Check, given, ["box", "raceway"]);
                 return None;
             }
         };
@@ -198,7 +192,7 @@ impl Draft<'_> {
         for column in Column::ALL {
             let other = if check == RacewayFill::NAME { column.is_of_box() } else { column.is_of_raceway() };
             if other && self.cells.has(*column) {
-                self.faults.add(column.place(), FaultCode::Conflict, "fault-table-other-check").arguments =
+                self.faults.add(column.pointer(), FaultCode::Conflict, "fault-table-other-check").arguments =
                     vec![("column", column.name().to_owned()), ("check", check.to_owned())];
             }
         }
@@ -215,7 +209,7 @@ impl Draft<'_> {
             members = below;
         }
         members.insert(last.to_owned(), value);
-        self.places.push((pointer.to_owned(), column));
+        self.sources.push((pointer.to_owned(), column));
     }
 
     /// Appends a value to the list that a pointer of member names says.
@@ -227,7 +221,7 @@ impl Draft<'_> {
         if let Some(Value::Array(list)) = self.request_at(pointer) {
             list.push(value);
         }
-        self.places.push((format!("{pointer}/{listed}"), column));
+        self.sources.push((format!("{pointer}/{listed}"), column));
     }
 
     fn request_at(&mut self, pointer: &str) -> Option<&mut Value> {

@@ -1,6 +1,6 @@
 //! A row about an outlet box.
 
-use super::cells::{ambiguous, not_understood, plain};
+use super::cells::{ambiguous, not_understood, plain, unknown};
 use super::{Column, Draft, conductors, standard};
 use crate::checks::FaultCode;
 use crate::quantity::Measure;
@@ -42,13 +42,8 @@ fn standard_box(draft: &mut Draft<'_>) {
     match standard::meant(given).as_slice() {
         [only] => draft.put(Column::Box, "/enclosure/standard", only.key().into()),
         [] => {
-            let fault = draft.faults.add(
-                Column::Box.place(),
-                FaultCode::UnknownStandardBox,
-                "fault-table-not-understood",
-            );
-            fault.arguments = vec![("given", given.chars().take(80).collect())];
-            fault.accepted = StandardBox::all().map(|known| known.key().to_owned()).collect();
+            let accepted = StandardBox::all().map(StandardBox::key);
+            unknown(&mut draft.faults, Column::Box, FaultCode::UnknownStandardBox, given, accepted);
         }
         several => {
             ambiguous(&mut draft.faults, Column::Box, given, several.iter().map(|known| known.key()));
@@ -115,10 +110,7 @@ fn devices(draft: &mut Draft<'_>) {
         if let Some(largest) = largest {
             device["largest_conductor"] = largest.name().into();
         }
-        if let Some(count) = listed.count {
-            device["count"] = count.into();
-        }
-        draft.push(Column::Devices, "/contents/devices", device);
+        draft.push(Column::Devices, "/contents/devices", listed.counted(device));
     }
 }
 
@@ -147,10 +139,6 @@ fn fittings(draft: &mut Draft<'_>) {
                 continue;
             }
         };
-        let mut fitting = json!({"kind": kind});
-        if let Some(count) = listed.count {
-            fitting["count"] = count.into();
-        }
-        draft.push(Column::Fittings, "/contents/support_fittings", fitting);
+        draft.push(Column::Fittings, "/contents/support_fittings", listed.counted(json!({"kind": kind})));
     }
 }

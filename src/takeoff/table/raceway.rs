@@ -1,6 +1,6 @@
 //! A row about a raceway.
 
-use super::cells::{ambiguous, not_understood, plain};
+use super::cells::{ambiguous, not_understood, plain, unknown};
 use super::{Column, Draft, conductors};
 use crate::checks::FaultCode;
 use crate::quantity::Measure;
@@ -25,29 +25,24 @@ pub(super) fn read(draft: &mut Draft<'_>) {
 fn kinds(given: &str) -> Vec<RacewayKind> {
     let spelled = plain(given);
     let spelled = spelled.replace("schedule", "").replace("sch", "");
-    let all = |kinds: &[RacewayKind]| kinds.to_vec();
-    match spelled.as_str() {
-        "40pvc" => return all(&[RacewayKind::Pvc40]),
-        "80pvc" => return all(&[RacewayKind::Pvc80]),
-        "rigid" | "rigidmetal" | "grc" => return all(&[RacewayKind::Rmc]),
-        "pvc" => {
-            return all(&[RacewayKind::Pvc40, RacewayKind::Pvc80, RacewayKind::PvcA, RacewayKind::PvcEb]);
-        }
-        "lfnc" => return all(&[RacewayKind::LfncA, RacewayKind::LfncB, RacewayKind::LfncC]),
-        "flex" => return all(&[RacewayKind::Fmc, RacewayKind::Lfmc, RacewayKind::Ent]),
-        "liquidtight" => return all(&[RacewayKind::Lfmc, RacewayKind::LfncB]),
-        _ => {}
-    }
-    RacewayKind::ALL.iter().copied().filter(|kind| plain(kind.name()) == spelled).collect()
+    let several: &[RacewayKind] = match spelled.as_str() {
+        "40pvc" => &[RacewayKind::Pvc40],
+        "80pvc" => &[RacewayKind::Pvc80],
+        "rigid" | "rigidmetal" | "grc" => &[RacewayKind::Rmc],
+        "pvc" => &[RacewayKind::Pvc40, RacewayKind::Pvc80, RacewayKind::PvcA, RacewayKind::PvcEb],
+        "lfnc" => &[RacewayKind::LfncA, RacewayKind::LfncB, RacewayKind::LfncC],
+        "flex" => &[RacewayKind::Fmc, RacewayKind::Lfmc, RacewayKind::Ent],
+        "liquidtight" => &[RacewayKind::Lfmc, RacewayKind::LfncB],
+        _ => return RacewayKind::ALL.iter().copied().filter(|kind| plain(kind.name()) == spelled).collect(),
+    };
+    several.to_vec()
 }
 
 fn kind(draft: &mut Draft<'_>) {
     let Some(given) = draft.cells.get(Column::Raceway) else {
-        for column in [Column::TradeSize, Column::Length, Column::Nipple] {
-            if draft.cells.has(column) {
-                draft.faults.add(Column::Raceway.place(), FaultCode::MissingMember, "fault-table-raceway");
-                return;
-            }
+        let needs_kind = [Column::TradeSize, Column::Length, Column::Nipple];
+        if needs_kind.iter().any(|column| draft.cells.has(*column)) {
+            draft.faults.add(Column::Raceway.pointer(), FaultCode::MissingMember, "fault-table-raceway");
         }
         return;
     };
@@ -77,13 +72,8 @@ fn trade_size(draft: &mut Draft<'_>) -> Option<TradeSize> {
         None => TradeSize::read(inches),
     };
     if size.is_none() {
-        let fault = draft.faults.add(
-            Column::TradeSize.place(),
-            FaultCode::UnknownTradeSize,
-            "fault-table-not-understood",
-        );
-        fault.arguments = vec![("given", given.chars().take(80).collect())];
-        fault.accepted = TradeSize::all().map(|size| size.name().to_owned()).collect();
+        let accepted = TradeSize::all().map(TradeSize::name);
+        unknown(&mut draft.faults, Column::TradeSize, FaultCode::UnknownTradeSize, given, accepted);
     }
     size
 }

@@ -199,7 +199,7 @@ fn a_header_is_read_in_any_spelling_and_every_unknown_name_is_said() {
     );
     for column in Column::ALL {
         assert_eq!(Column::named(column.name()), Some(*column));
-        assert_eq!(*column.pointer(), format!("/{}", column.name()));
+        assert_eq!(*column.pattern(), format!("/{}", column.name()));
         assert!(!(column.is_of_box() && column.is_of_raceway()));
     }
 }

@@ -17,11 +17,10 @@ mod outlet_boxes;
 mod outlet_enclosures;
 mod pull_boxes;
 mod raceways;
-mod rng;
 mod topic;
 mod view;
 
-pub use rng::Rng;
+pub use crate::rng::Rng;
 pub use topic::{Difficulty, Topic};
 pub use view::{ChoiceView, ExerciseKey, ExerciseSet, ExerciseView, InEdition, WrongChoice, exercise_set};
 

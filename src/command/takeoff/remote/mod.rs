@@ -231,7 +231,7 @@ impl Post {
         let Some(sent) = self.window.answered() else {
             return Err(retry("the service sent an answer to no line"));
         };
-        partial.add(&record.write(json, &sent, &self.window.reading, self.writer, records));
+        partial.add(&record.write(json, &sent, &self.window.line_kind, self.writer, records));
         Ok(None)
     }
 

@@ -3,7 +3,7 @@
 use super::super::Fault;
 use super::super::input::Input;
 use super::super::progress::Progress;
-use crate::service::takeoff::batch::Reading;
+use crate::service::takeoff::batch::LineKind;
 use crate::service::takeoff::form::Form;
 use crate::service::takeoff::source::{End, Next, Source};
 use crate::takeoff::lines::is_blank;
@@ -42,7 +42,7 @@ pub(super) struct RetransmissionWindow {
     /// The header of a table, which every connection begins with.
     header: Option<Bytes>,
     /// What the lines are.
-    pub reading: Reading,
+    pub line_kind: LineKind,
 }
 
 struct Shared {
@@ -81,26 +81,26 @@ impl RetransmissionWindow {
             let pieces: Pieces = Box::pin(input.pieces(progress));
             Source::of_lines(pieces, form, LONGEST_LINE, None).await.map_err(Fault::Refused)?
         };
-        let reading = source.reading.clone();
-        let header = match &reading {
-            Reading::Row(columns) => Some(Bytes::from(format!("{}\n", columns.header()))),
-            Reading::Line | Reading::Item(_) => None,
+        let line_kind = source.line_kind.clone();
+        let header = match &line_kind {
+            LineKind::Row(columns) => Some(Bytes::from(format!("{}\n", columns.header()))),
+            LineKind::Line | LineKind::Item(_) => None,
         };
         let state = State { unsent: std::mem::take(&mut source.before), ..State::default() };
         let shared = Shared {
             source: tokio::sync::Mutex::new(source),
             state: Mutex::new(state),
             room: Notify::new(),
-            of_list: reading.is_of_list(),
+            of_list: line_kind.is_of_list(),
         };
-        Ok(Self { shared: Arc::new(shared), header, reading })
+        Ok(Self { shared: Arc::new(shared), header, line_kind })
     }
 
     /// The form in which the lines travel.
     pub const fn form(&self) -> Form {
-        match self.reading {
-            Reading::Row(_) => Form::Csv,
-            Reading::Line | Reading::Item(_) => Form::Ndjson,
+        match self.line_kind {
+            LineKind::Row(_) => Form::Csv,
+            LineKind::Line | LineKind::Item(_) => Form::Ndjson,
         }
     }
 

@@ -4,7 +4,7 @@ use super::retransmission::SentLine;
 use crate::answers::Explain;
 use crate::checks::{Gist, Verdict};
 use crate::service::access::Authorization;
-use crate::service::takeoff::batch::Reading;
+use crate::service::takeoff::batch::LineKind;
 use crate::service::takeoff::item;
 use crate::service::takeoff::record_writer::{AnswerRecord, AnswerSummary, RecordWriter};
 use crate::takeoff::summary::{Entry, Summary};
@@ -49,17 +49,17 @@ impl ServerRecord {
         self,
         json: &[u8],
         sent: &SentLine,
-        reading: &Reading,
+        line_kind: &LineKind,
         writer: &dyn RecordWriter,
         out: &mut Vec<u8>,
     ) -> Entry {
         let (index, reference) = (Some(sent.index), self.reference.as_deref());
         let Some(check) = self.check.filter(|_| self.status.is_none()) else {
-            let json = renumbered(json, sent.index, reading);
+            let json = renumbered(json, sent.index, line_kind);
             writer.record(&AnswerRecord { index, json: &json, reference, answer: None }, out);
             return Entry::Refused { reference: self.reference };
         };
-        let (verdict, gist) = (self.verdict, gist(sent, reading, self.verdict));
+        let (verdict, gist) = (self.verdict, gist(sent, line_kind, self.verdict));
         let answer = Some(AnswerSummary { check: &check, verdict, gist });
         writer.record(&AnswerRecord { index, json, reference, answer }, out);
         let mut violated: Vec<Cow<'static, str>> = Vec::new();
@@ -74,10 +74,10 @@ impl ServerRecord {
 }
 
 /// A problem with the number that its line has here.
-fn renumbered(record: &[u8], index: u64, reading: &Reading) -> Vec<u8> {
+fn renumbered(record: &[u8], index: u64, line_kind: &LineKind) -> Vec<u8> {
     let mut problem: Value = serde_json::from_slice(record).unwrap_or_default();
-    match reading {
-        Reading::Item(list) => {
+    match line_kind {
+        LineKind::Item(list) => {
             if let Some(members) = problem.as_object_mut() {
                 members.shift_remove("line");
                 members.shift_insert(0, "item".to_owned(), index.into());
@@ -87,18 +87,18 @@ fn renumbered(record: &[u8], index: u64, reading: &Reading) -> Vec<u8> {
                 *pointer = format!("{list}/{index}{}", pointer.as_str().unwrap_or_default()).into();
             }
         }
-        Reading::Line | Reading::Row(_) => problem["line"] = index.into(),
+        LineKind::Line | LineKind::Row(_) => problem["line"] = index.into(),
     }
     serde_json::to_vec(&problem).unwrap_or_default()
 }
 
 /// What the same line comes to here, as far as it comes to the same verdict.
-fn gist(sent: &SentLine, reading: &Reading, verdict: Option<Verdict>) -> Gist {
-    let here = match reading {
-        Reading::Row(columns) => {
+fn gist(sent: &SentLine, line_kind: &LineKind, verdict: Option<Verdict>) -> Gist {
+    let here = match line_kind {
+        LineKind::Row(columns) => {
             item::answer_row(columns, &sent.text, Explain::None, &Authorization::default())
         }
-        Reading::Line | Reading::Item(_) => {
+        LineKind::Line | LineKind::Item(_) => {
             item::answer(&sent.text, "", Explain::None, &Authorization::default())
         }
     };

@@ -1,7 +1,7 @@
-//! The seeded pseudo-random generator of exercises.
+//! The seeded pseudo-random generator of exercises and of the demo takeoff.
 //!
-//! Exercises are pinned to it: the same seed must give the same exercise in every later version, so it is kept here rather
-//! than taken from a crate whose sampling of ranges may change between releases.
+//! Both are pinned to it: the same seed must give the same in every later version, so it is kept here rather than taken from
+//! a crate whose sampling of ranges may change between releases.
 
 /// `SplitMix64` (Steele, Lea and Flood, 2014): the same numbers from a seed on every machine.
 #[derive(Clone, Debug)]
