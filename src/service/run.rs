@@ -120,7 +120,6 @@ pub fn serve(settings: &Settings, listening: impl FnOnce(BoundAddresses)) -> Res
     let runtime =
         tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(RunFault::System)?;
     let ended = runtime.block_on(async {
-        #[cfg(feature = "client")]
         if let Some((queue, collector)) = sending {
             let service: Weak<Service> = Arc::downgrade(&service);
             tokio::spawn(otlp::send(collector, queue, move || service.upgrade()));

@@ -40,7 +40,7 @@ impl Input {
         Ok(all.into())
     }
 
-    /// It, piece by piece, as far as progress is told.
+    /// Its pieces, each counted as progress.
     pub fn pieces(self, progress: Progress) -> impl Stream<Item = io::Result<Bytes>> + Send + Unpin {
         Box::pin(stream::unfold((self.reader, progress), |(mut reader, progress)| async move {
             let mut piece = vec![0; PIECE];

@@ -12,7 +12,7 @@ pub struct Progress {
 }
 
 impl Progress {
-    /// Of a takeoff of so many bytes, where that is known.
+    /// The progress of a takeoff of `length` bytes, where that is known.
     pub fn of(length: Option<u64>) -> Self {
         // standard error: the answers on standard output stay what they are
         let bar = match length {
@@ -30,7 +30,7 @@ impl Progress {
         Self { bar, shared: io::stdout().is_terminal() }
     }
 
-    /// So many more bytes were read.
+    /// Counts bytes that were read.
     pub fn add(&self, bytes: u64) {
         self.bar.inc(bytes);
     }

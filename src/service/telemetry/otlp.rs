@@ -9,9 +9,9 @@
 
 use super::metrics::Metrics;
 use super::trace_context::TraceContext;
-use axum::http::{HeaderName, HeaderValue, header};
+use axum::http::{HeaderName, HeaderValue};
 #[cfg(feature = "client")]
-use reqwest::{Client, Url, redirect};
+use reqwest::{Client, Url, header, redirect};
 use serde_json::{Value, json};
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, SystemTime, UNIX_EPOCH};
@@ -172,6 +172,15 @@ pub async fn send(
         }
         batch.clear();
     }
+}
+
+/// Without an HTTP client there is no collector to send to.
+#[cfg(not(feature = "client"))]
+pub async fn send(
+    _: Collector,
+    _: Receiver<Span>,
+    _: impl Fn() -> Option<std::sync::Arc<crate::service::Service>>,
+) {
 }
 
 /// A client that follows no redirect: the headers are for this collector alone.
