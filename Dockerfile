@@ -17,7 +17,7 @@ USER 65532:65532
 # Others can reach a container: it does not start before ELBOWROOM_KEYS names a file, or ELBOWROOM_WITHOUT_KEYS is true.
 ENV ELBOWROOM_BIND=0.0.0.0:8314 \
     ELBOWROOM_METRICS_BIND=0.0.0.0:8315 \
-    ELBOWROOM_LOG_FORM=json
+    ELBOWROOM_LOG_FORMAT=json
 EXPOSE 8314 8315
 HEALTHCHECK --interval=10s --timeout=4s --start-period=5s --retries=3 \
     CMD ["/usr/local/bin/elbowroom", "healthcheck"]

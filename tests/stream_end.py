@@ -26,7 +26,7 @@ def main():
     lines = made.split(b"\n")[:LINES]
     text = b"\n".join(lines) + b"\n"
     before = resource.getrusage(resource.RUSAGE_CHILDREN)
-    with Service(binary, waits=["--grace", "2m"]) as service:
+    with Service(binary, waits=["--shutdown-grace", "2m"]) as service:
         connection = service.connect(timeout=60)
         connection.sendall(
             b"POST /v1/takeoffs?explain=none HTTP/1.1\r\nhost: x\r\nconnection: close\r\n"

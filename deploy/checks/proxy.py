@@ -36,7 +36,7 @@ def free_port():
 
 class Replica:
     def __init__(self, binary, port):
-        self.command = [binary, "--bind", f"127.0.0.1:{port}", "--trusted-proxies", "127.0.0.1", "--notice", "500ms"]
+        self.command = [binary, "--bind", f"127.0.0.1:{port}", "--trusted-proxies", "127.0.0.1", "--shutdown-delay", "500ms"]
         self.port = port
         self.start()
 

@@ -7,7 +7,7 @@ use std::net::{IpAddr, Ipv4Addr, Ipv6Addr, SocketAddr, TcpStream};
 use std::process::ExitCode;
 use std::time::Duration;
 
-const LONGEST: Duration = Duration::from_secs(3);
+const TIMEOUT: Duration = Duration::from_secs(3);
 
 /// Asks the service that has these settings whether it is ready: on the address of the metrics where there is one.
 pub fn run(arguments: &ServeArguments) -> ExitCode {
@@ -15,14 +15,14 @@ pub fn run(arguments: &ServeArguments) -> ExitCode {
         Ok((_, settings)) => settings,
         Err(_) => {
             return complain(
-                &"the settings have faults; elbowroom --print-settings lists them",
+                &"the settings have faults; run elbowroom --print-settings to see them",
                 status::CONFIGURATION,
             );
         }
     };
-    if settings.tls.is_some() && settings.metrics_bind.is_none() {
+    if settings.tls_certificate.is_some() && settings.metrics_bind.is_none() {
         return complain(
-            &"with TLS, health is asked on the address of --metrics-bind",
+            &"with TLS, set --metrics-bind: health is then checked on that address",
             status::CONFIGURATION,
         );
     }
@@ -40,9 +40,9 @@ pub fn run(arguments: &ServeArguments) -> ExitCode {
 }
 
 fn ask(address: SocketAddr) -> io::Result<String> {
-    let mut stream = TcpStream::connect_timeout(&address, LONGEST)?;
-    stream.set_read_timeout(Some(LONGEST))?;
-    stream.set_write_timeout(Some(LONGEST))?;
+    let mut stream = TcpStream::connect_timeout(&address, TIMEOUT)?;
+    stream.set_read_timeout(Some(TIMEOUT))?;
+    stream.set_write_timeout(Some(TIMEOUT))?;
     write!(stream, "GET /health/ready HTTP/1.1\r\nhost: {address}\r\nconnection: close\r\n\r\n")?;
     let mut answer = String::new();
     stream.take(16 * 1024).read_to_string(&mut answer)?;

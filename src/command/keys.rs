@@ -5,6 +5,7 @@ use crate::service::keys::file::{is_name, read, scope_fault};
 use crate::service::keys::{timestamp, token};
 use crate::service::operations::Operations;
 use clap::{Args, Subcommand};
+use jiff::{SignedDuration, Timestamp};
 use std::fs::{self, OpenOptions};
 use std::io::{self, Write};
 use std::os::unix::fs::OpenOptionsExt;
@@ -33,9 +34,9 @@ pub struct NewArguments {
     /// Requests a minute.
     #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(1..=10_000_000))]
     quota: Option<u32>,
-    /// Its end: a date, a date with time and offset, or a number of days such as 90d.
+    /// When it expires: a date, a date with time and offset, or a number of days such as 90d.
     #[arg(long, value_name = "WHEN", value_parser = end)]
-    expires: Option<u64>,
+    expires: Option<Timestamp>,
 }
 
 fn name(text: &str) -> Result<String, String> {
@@ -43,14 +44,16 @@ fn name(text: &str) -> Result<String, String> {
     if is_name(text) { Ok(text.to_owned()) } else { Err(wrong.to_owned()) }
 }
 
-fn end(text: &str) -> Result<u64, String> {
-    const LONGEST: u64 = 36_500;
-    let days =
-        text.strip_suffix('d').and_then(|days| days.parse().ok()).filter(|days| (1..=LONGEST).contains(days));
-    let end = days.map(|days: u64| timestamp::now() + days * 86_400).or_else(|| timestamp::read(text));
+fn end(text: &str) -> Result<Timestamp, String> {
+    let days = text.strip_suffix('d').and_then(|days| days.parse().ok());
+    let days = days.filter(|days| (1..=36_500).contains(days));
+    let end = days.map_or_else(
+        || timestamp::parse(text),
+        |days: i64| Timestamp::now().checked_add(SignedDuration::from_hours(24 * days)).ok(),
+    );
     match end {
-        Some(end) if end > timestamp::now() => Ok(end),
-        Some(_) => Err("that is over".to_owned()),
+        Some(end) if end > Timestamp::now() => Ok(end),
+        Some(_) => Err("is in the past".to_owned()),
         None => Err("a date such as 2027-01-31, or days such as 90d".to_owned()),
     }
 }
@@ -96,9 +99,7 @@ fn add(path: &Path, lines: &str, scopes: &[String]) -> Result<(), AddFault> {
         text.push_str(if text.ends_with('\n') { "\n" } else { "\n\n" });
     }
     text.push_str(lines);
-    read(&text, scopes).map_err(|faults| {
-        AddFault::Keys(faults.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n"))
-    })?;
+    read(&text, scopes).map_err(|faults| AddFault::Keys(faults.join("\n")))?;
     let mut beside = path.as_os_str().to_owned();
     beside.push(".new");
     let write = || -> io::Result<()> {

@@ -1,26 +1,28 @@
-//! Who is let in: room for one more request, a key that covers it, a quota that is not used up.
+//! Access control: the concurrency limit, authentication by API key, authorization by its scopes, the rate limit.
 
 use super::client_address::{self, Peer};
 use super::concurrency_limit::RequestPermit;
-use super::keys::{Key, Refusal};
+use super::ingress::Ingress;
+use super::keys::{AuthenticationError, Key};
 use super::operations::{Need, Operation};
 use super::problem::{Problem, ProblemKind};
 use super::rate_limit::Allowance;
-use super::state::Service;
 use super::telemetry::metrics::TurnedAway;
 use axum::extract::Request;
 use axum::http::{HeaderMap, HeaderName, HeaderValue, header};
 use axum::response::{IntoResponse, Response};
 use std::sync::Arc;
 
-const RATE_LIMIT: HeaderName = HeaderName::from_static("ratelimit");
-const RATE_LIMIT_POLICY: HeaderName = HeaderName::from_static("ratelimit-policy");
+/// What is left of a quota.
+pub const RATE_LIMIT: HeaderName = HeaderName::from_static("ratelimit");
+/// The quota.
+pub const RATE_LIMIT_POLICY: HeaderName = HeaderName::from_static("ratelimit-policy");
 
-/// A request that was let in.
+/// A request that is granted access.
 #[derive(Debug)]
-pub struct Entered {
-    /// Its place among those that are answered.
-    pub admitted: RequestPermit,
+pub struct Granted {
+    /// Counts it among those that are answered.
+    pub permit: RequestPermit,
     /// The key of its caller.
     pub key: Option<Arc<Key>>,
     /// The quota that it counted against.
@@ -36,8 +38,8 @@ pub struct Quota {
 }
 
 impl Quota {
-    /// Says in the headers of an answer what is left (RateLimit header fields for HTTP, draft 10 of the IETF).
-    pub fn tell(self, headers: &mut HeaderMap) {
+    /// Writes into the headers of an answer what is left (RateLimit header fields for HTTP, draft 10 of the IETF).
+    pub fn write(self, headers: &mut HeaderMap) {
         let Self { name, per_minute, left } = self;
         // of both texts every byte is plain
         if let Ok(policy) = format!("\"{name}\";q={per_minute};w=60").try_into() {
@@ -49,22 +51,18 @@ impl Quota {
     }
 }
 
-/// Lets a request in, or answers it.
-pub fn enter(
-    service: &Arc<Service>,
-    request: &Request,
-    operation: &Operation,
-) -> Result<Entered, Box<Response>> {
-    let ingress = service.ingress();
+/// Grants a request access, or answers it with the refusal.
+pub fn check(ingress: &Ingress, request: &Request, operation: &Operation) -> Result<Granted, Box<Response>> {
     let turned_away = |reason| ingress.metrics.turned_away(reason);
-    let Some(admitted) = RequestPermit::enter(service, operation.always) else {
+    let Some(permit) = ingress.concurrency.acquire(operation.always) else {
         turned_away(TurnedAway::Busy);
         let problem = Problem::new(ProblemKind::Overloaded, "problem-detail-overloaded", []);
         return Err(Box::new(with(problem, header::RETRY_AFTER, "1")));
     };
     let asked = ingress.keys.as_ref().filter(|_| operation.need != Need::Nothing);
-    let key =
-        asked.map(|keys| keys.admit(request.headers().get(header::AUTHORIZATION).map(HeaderValue::as_bytes)));
+    let key = asked.map(|keys| {
+        keys.authenticate(request.headers().get(header::AUTHORIZATION).map(HeaderValue::as_bytes))
+    });
     let quota = match &key {
         Some(Ok(key)) => {
             key.quota.map(|per_minute| Quota { name: "key", per_minute, left: key.bucket.take(per_minute) })
@@ -83,9 +81,9 @@ pub fn enter(
     }
     let key = match key.transpose() {
         Ok(key) => key,
-        Err(refusal) => {
+        Err(error) => {
             turned_away(TurnedAway::Key);
-            return Err(Box::new(refuse(refusal)));
+            return Err(Box::new(unauthorized(error)));
         }
     };
     if let Some(key) = key.as_ref().filter(|key| operation.need == Need::Scope && !key.covers(&operation.id))
@@ -93,20 +91,24 @@ pub fn enter(
         turned_away(TurnedAway::Scope);
         return Err(Box::new(not_covered(key, &operation.id).into_response()));
     }
-    Ok(Entered { admitted, key, quota })
+    Ok(Granted { permit, key, quota })
 }
 
-/// What the key of a request is for: for operations that make checks of the caller's choice.
+/// What the key of a request allows: for operations that evaluate checks of the caller's choice.
 #[derive(Clone, Debug, Default)]
 pub struct Authorization(Option<Arc<Key>>);
 
 impl Authorization {
-    /// The permit of a request that was let in.
+    /// That of a request which was granted access.
     pub fn of(request: &Request) -> Self {
         Self(request.extensions().get::<Arc<Key>>().cloned())
     }
 
-    /// Asks that a check may be made; where no keys are asked for, every check may.
+    /// Requires that a check may be evaluated; where no keys are required, every one may.
+    ///
+    /// # Errors
+    ///
+    /// The problem `forbidden`.
     pub fn covers(&self, check: &str) -> Result<(), Problem> {
         match &self.0 {
             Some(key) if !key.covers(check) => Err(not_covered(key, check)),
@@ -116,8 +118,8 @@ impl Authorization {
 }
 
 fn not_covered(key: &Key, scope: &str) -> Problem {
-    let named = [("name", key.name.clone()), ("scope", scope.to_owned())];
-    Problem::new(ProblemKind::Forbidden, "problem-detail-forbidden", named)
+    let arguments = [("name", key.name.clone()), ("scope", scope.to_owned())];
+    Problem::new(ProblemKind::Forbidden, "problem-detail-forbidden", arguments)
 }
 
 fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
@@ -130,20 +132,20 @@ fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
 
 fn too_many(quota: Quota) -> Response {
     let wait = quota.left.wait.to_string();
-    let named = [("most", quota.per_minute.to_string()), ("seconds", wait.clone())];
-    let problem = Problem::new(ProblemKind::TooManyRequests, "problem-detail-too-many-requests", named);
+    let arguments = [("most", quota.per_minute.to_string()), ("seconds", wait.clone())];
+    let problem = Problem::new(ProblemKind::TooManyRequests, "problem-detail-too-many-requests", arguments);
     let mut response = with(problem, header::RETRY_AFTER, &wait);
-    quota.tell(response.headers_mut());
+    quota.write(response.headers_mut());
     response
 }
 
-fn refuse(refusal: Refusal) -> Response {
-    let (detail, challenge) = match refusal {
-        Refusal::Missing => ("problem-detail-key-missing", "Bearer realm=\"elbowroom\""),
-        Refusal::Unknown => {
+fn unauthorized(error: AuthenticationError) -> Response {
+    let (detail, challenge) = match error {
+        AuthenticationError::Missing => ("problem-detail-key-missing", "Bearer realm=\"elbowroom\""),
+        AuthenticationError::Unknown => {
             ("problem-detail-key-unknown", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
         }
-        Refusal::Expired => {
+        AuthenticationError::Expired => {
             ("problem-detail-key-expired", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
         }
     };

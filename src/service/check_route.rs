@@ -1,12 +1,13 @@
 //! The route of one check: body and query in, answer, drawing or problem out.
 
 use super::language;
+use super::limits::Limits;
 use super::media;
 use super::openapi::check_operation;
 use super::problem::{Problem, ProblemKind};
 use super::query;
 use super::register::{Answered, CheckEntry};
-use super::state::{Limits, Service};
+use super::state::Service;
 use crate::drawing;
 use crate::markup::policy_of;
 use axum::body::{Body, Bytes};

@@ -1,7 +1,8 @@
-//! Who calls: the address of the other end, or what a proxy says that is believed.
+//! Client address: that of the other end, or the one in X-Forwarded-For of a trusted proxy.
 
-use super::settings::values::Network;
+use super::settings::values;
 use axum::http::{HeaderMap, HeaderName};
+use ipnet::IpNet;
 use std::net::{IpAddr, Ipv4Addr, Ipv6Addr};
 
 const FORWARDED_FOR: HeaderName = HeaderName::from_static("x-forwarded-for");
@@ -12,7 +13,7 @@ pub struct Peer(pub IpAddr);
 
 /// Part of an address that one caller is taken to have: all of version 4; of version 6 the first half, for whoever has one
 /// address has 2⁶⁴ of them.
-pub fn of(peer: Option<Peer>, headers: &HeaderMap, trusted: &[Network]) -> IpAddr {
+pub fn of(peer: Option<Peer>, headers: &HeaderMap, trusted: &[IpNet]) -> IpAddr {
     let peer = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |peer| peer.0);
     let address = if trusted.is_empty() { peer } else { forwarded(peer, headers, trusted) };
     match address.to_canonical() {
@@ -22,8 +23,8 @@ pub fn of(peer: Option<Peer>, headers: &HeaderMap, trusted: &[Network]) -> IpAdd
 }
 
 /// The last address of the chain that no trusted proxy has. What stands before it is what the caller says of itself.
-fn forwarded(peer: IpAddr, headers: &HeaderMap, trusted: &[Network]) -> IpAddr {
-    let is_trusted = |address: IpAddr| trusted.iter().any(|network| network.holds(address));
+fn forwarded(peer: IpAddr, headers: &HeaderMap, trusted: &[IpNet]) -> IpAddr {
+    let is_trusted = |address: IpAddr| trusted.iter().any(|network| values::contains(network, address));
     let mut address = peer;
     let lines = headers.get_all(FORWARDED_FOR).iter().collect::<Vec<_>>();
     let chain = lines.iter().rev().filter_map(|line| line.to_str().ok()).flat_map(|line| line.rsplit(','));
@@ -45,7 +46,7 @@ mod tests {
 
     fn called(peer: &str, forwarded: &[&str], trusted: &[&str]) -> String {
         let lines = forwarded.iter().map(|line| (FORWARDED_FOR, line.parse().unwrap()));
-        let trusted: Vec<Network> = trusted.iter().map(|network| Network::read(network).unwrap()).collect();
+        let trusted: Vec<IpNet> = trusted.iter().map(|network| values::network(network).unwrap()).collect();
         of(Some(Peer(peer.parse().unwrap())), &lines.collect(), &trusted).to_string()
     }
 

@@ -1,32 +1,32 @@
-//! What stands between a caller and the routes: who is let in, what is counted, what is logged.
+//! Ingress state: what the middleware works with, from access control to the log.
 
 use super::concurrency_limit::ConcurrencyLimit;
 use super::keys::KeyRing;
 use super::operations::Operations;
 use super::rate_limit::Buckets;
 use super::settings::Settings;
-use super::settings::values::Network;
 use super::telemetry::log::{LogRequests, RequestLog};
 use super::telemetry::metrics::Metrics;
 use super::telemetry::otlp::Traces;
 use axum::http::HeaderValue;
+use ipnet::IpNet;
 use std::time::Instant;
 
-/// Everything that the gate and the frame share.
+/// The state of the middleware.
 #[derive(Debug)]
 pub struct Ingress {
     /// What is served.
     pub operations: Operations,
     /// The counts.
     pub metrics: Metrics,
-    /// The requests that are being answered.
+    /// The concurrency limit.
     pub concurrency: ConcurrencyLimit,
-    /// The keys; without them nobody is asked for one.
+    /// The API keys; without them nobody is asked for one.
     pub keys: Option<KeyRing>,
-    /// How often an address may ask.
+    /// The rate limit by address.
     pub addresses: Option<Buckets>,
-    /// Proxies whose word on the address of a caller is taken.
-    pub trusted_proxies: Vec<Network>,
+    /// Proxies whose X-Forwarded-For is trusted.
+    pub trusted_proxies: Vec<IpNet>,
     /// Origins whose pages may call.
     pub origins: Vec<HeaderValue>,
     /// Which requests are logged.
@@ -65,16 +65,15 @@ impl Default for Ingress {
 impl Ingress {
     /// As the settings say; the keys and the queue of traces are opened by whoever runs the service.
     pub fn of(settings: &Settings, keys: Option<KeyRing>, traces: Option<Traces>) -> Self {
-        let origins = settings.cors_origins.iter().filter_map(|origin| origin.parse().ok()).collect();
         Self {
-            concurrency: ConcurrencyLimit::new(settings.most_requests),
+            concurrency: ConcurrencyLimit::new(settings.max_concurrent_requests),
             keys,
-            addresses: settings.address_rate.map(Buckets::new),
+            addresses: settings.rate_limit.map(Buckets::new),
             trusted_proxies: settings.trusted_proxies.clone(),
-            origins,
+            origins: settings.cors_origins.clone(),
             log: RequestLog::new(settings.log_requests),
             traces,
-            is_tls: settings.tls.is_some(),
+            is_tls: settings.tls_certificate.is_some(),
             metrics_apart: settings.metrics_bind.is_some(),
             ..Self::default()
         }

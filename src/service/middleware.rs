@@ -1,15 +1,16 @@
-//! What surrounds every request: the gate, its id, the headers that every answer carries, counts, log line and span, the
-//! guard against panics.
+//! Middleware, around every request: CORS, access control, request id, the headers that every answer carries, counts, log
+//! line and span, the guard against panics.
 //!
 //! **Invariant:** nothing of a request but its method, operation, ids and the name of its key is ever logged.
 
+use super::access;
 use super::concurrency_limit::RequestPermit;
+use super::ingress::Ingress;
 use super::language;
 use super::problem::Problem;
 use super::state::Service;
 use super::telemetry::otlp::{self, Span};
 use super::telemetry::trace_context::TraceContext;
-use super::{access, cors};
 use axum::Router;
 use axum::body::{Body, HttpBody as _};
 use axum::extract::{Request, State};
@@ -22,7 +23,9 @@ use std::process;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, LazyLock};
 use std::time::{Duration, Instant, SystemTime, UNIX_EPOCH};
+use tower::ServiceBuilder;
 use tower_http::catch_panic::CatchPanicLayer;
+use tower_http::cors::{AllowOrigin, CorsLayer};
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
@@ -41,108 +44,137 @@ const ONLY_TLS: HeaderValue = HeaderValue::from_static("max-age=31536000");
 const OUT_OF_SCOPE: HeaderValue =
     HeaderValue::from_static("Bearer realm=\"elbowroom\", error=\"insufficient_scope\"");
 
-/// Puts the frame around every route.
-pub fn around(router: Router<Arc<Service>>, service: &Arc<Service>) -> Router<Arc<Service>> {
-    let frame = from_fn_with_state(Arc::clone(service), frame);
-    router.layer(CatchPanicLayer::custom(panicked)).layer(frame)
+/// Headers of a request that pages of other origins may send, and those of an answer that they may read. API keys are sent
+/// as a header, never as a cookie, so credentials are not allowed.
+const CORS_ALLOWED: [HeaderName; 6] = [
+    header::ACCEPT,
+    header::AUTHORIZATION,
+    header::CONTENT_TYPE,
+    header::IF_NONE_MATCH,
+    HeaderName::from_static("traceparent"),
+    REQUEST_ID,
+];
+const CORS_EXPOSED: [HeaderName; 6] = [
+    header::ETAG,
+    access::RATE_LIMIT,
+    access::RATE_LIMIT_POLICY,
+    header::RETRY_AFTER,
+    header::WWW_AUTHENTICATE,
+    REQUEST_ID,
+];
+const CORS_MAX_AGE: Duration = Duration::from_secs(600);
+
+/// Wraps every route in the middleware. One stack is one boxed future a request, however many layers it has.
+pub fn wrap(router: Router<Arc<Service>>, service: &Arc<Service>) -> Router<Arc<Service>> {
+    let origins = &service.ingress().origins;
+    let stack = ServiceBuilder::new()
+        .option_layer((!origins.is_empty()).then(|| cors(origins)))
+        .layer(from_fn_with_state(Arc::clone(service), handle))
+        .layer(CatchPanicLayer::custom(panicked));
+    router.layer(stack)
+}
+
+/// Cross-origin requests (CORS). It stands outside of access control: a browser asks first without the key, and a page may
+/// read why it is refused.
+fn cors(origins: &[HeaderValue]) -> CorsLayer {
+    CorsLayer::new()
+        .allow_origin(AllowOrigin::list(origins.iter().cloned()))
+        .allow_methods([Method::GET, Method::HEAD, Method::POST])
+        .allow_headers(CORS_ALLOWED)
+        .expose_headers(CORS_EXPOSED)
+        .max_age(CORS_MAX_AGE)
+        .vary([header::ORIGIN])
 }
 
 /// What is remembered of a request while it is answered.
-struct Seen {
+struct RequestContext {
     began: Instant,
-    place: usize,
+    /// Of its operation among all.
+    index: usize,
     method: Method,
     version: Version,
     id: HeaderValue,
-    context: Option<TraceContext>,
-    origin: Option<HeaderValue>,
+    trace: Option<TraceContext>,
     key: Option<String>,
 }
 
-async fn frame(State(service): State<Arc<Service>>, request: Request, next: Next) -> Response {
-    language::within(language::asked(request.headers()), framed(service, request, next)).await
+async fn handle(State(service): State<Arc<Service>>, request: Request, next: Next) -> Response {
+    language::within(language::asked(request.headers()), answer(service, request, next)).await
 }
 
-async fn framed(service: Arc<Service>, mut request: Request, next: Next) -> Response {
+async fn answer(service: Arc<Service>, mut request: Request, next: Next) -> Response {
     let ingress = service.ingress();
     let id = request.headers().get(REQUEST_ID).filter(|id| is_sane(id)).cloned().unwrap_or_else(next_id);
-    let mut seen = Seen {
+    let mut context = RequestContext {
         began: Instant::now(),
-        place: ingress.operations.place(&request),
+        index: ingress.operations.index_of(&request),
         method: request.method().clone(),
         version: request.version(),
         id,
-        context: TraceContext::of(request.headers()),
-        origin: cors::allowed(ingress, &request),
+        trace: TraceContext::of(request.headers()),
         key: None,
     };
-    let preflight = seen.origin.as_ref().and_then(|_| cors::preflight(&request));
-    let mut response =
-        match preflight.map_or_else(|| enter(&service, &request, &seen), |answer| Err(Box::new(answer))) {
-            Err(answered) => *answered,
-            Ok(access::Entered { admitted, key, quota }) => {
-                if let Some(key) = key {
-                    seen.key = Some(key.name.clone());
-                    request.extensions_mut().insert(key);
-                }
-                let mut response = next.run(request).await;
-                if let Some(quota) = quota {
-                    quota.tell(response.headers_mut());
-                }
-                until_sent(response, admitted)
+    let granted = match ingress.operations.all().get(context.index) {
+        Some(operation) => access::check(ingress, &request, operation),
+        None => Err(Box::new(Problem::internal().into_response())),
+    };
+    let mut response = match granted {
+        Err(refused) => *refused,
+        Ok(access::Granted { permit, key, quota }) => {
+            if let Some(key) = key {
+                context.key = Some(key.name.clone());
+                request.extensions_mut().insert(key);
             }
-        };
-    tell(&service, &seen, response.status().as_u16());
+            let mut response = next.run(request).await;
+            if let Some(quota) = quota {
+                quota.write(response.headers_mut());
+            }
+            hold_until_sent(response, permit)
+        }
+    };
+    record(ingress, &context, response.status().as_u16());
     let is_forbidden = response.status() == StatusCode::FORBIDDEN;
     let headers = response.headers_mut();
     if is_forbidden {
         headers.insert(header::WWW_AUTHENTICATE, OUT_OF_SCOPE);
     }
-    cors::tell(headers, ingress, seen.origin);
-    headers.insert(REQUEST_ID, seen.id);
+    headers.insert(REQUEST_ID, context.id);
     for (name, value) in HEADERS {
         headers.entry(name).or_insert(value);
     }
     if ingress.is_tls {
         headers.insert(header::STRICT_TRANSPORT_SECURITY, ONLY_TLS);
     }
-    if service.is_shutting_down() && seen.version < Version::HTTP_2 {
+    if service.is_shutting_down() && context.version < Version::HTTP_2 {
         headers.insert(header::CONNECTION, HeaderValue::from_static("close"));
     }
-    ingress.metrics.answered(seen.place, response.status(), seen.began.elapsed());
+    ingress.metrics.answered(context.index, response.status(), context.began.elapsed());
     response
 }
 
-fn enter(service: &Arc<Service>, request: &Request, seen: &Seen) -> Result<access::Entered, Box<Response>> {
-    match service.ingress().operations.all().get(seen.place) {
-        Some(operation) => access::enter(service, request, operation),
-        None => Err(Box::new(Problem::internal().into_response())),
-    }
-}
-
-/// Keeps the place of a request until a streamed answer has been sent. A whole one is written by now.
-fn until_sent(response: Response, admitted: RequestPermit) -> Response {
+/// Holds the permit of a request until a streamed answer has been sent. A whole one is written by now.
+fn hold_until_sent(response: Response, permit: RequestPermit) -> Response {
     if response.body().size_hint().exact().is_some() {
         return response;
     }
     response.map(|body| {
         Body::new(body.map_frame(move |frame| {
-            let _stays_while_frames_come = &admitted;
+            let _held_while_frames_come = &permit;
             frame
         }))
     })
 }
 
 /// Writes the log line and the span, where there is to be one.
-fn tell(service: &Service, seen: &Seen, status: u16) {
-    let ingress = service.ingress();
-    let took = || seen.began.elapsed();
-    let operation = || ingress.operations.all().get(seen.place).map_or("", |operation| operation.id.as_str());
-    let id = seen.id.to_str().unwrap_or_default();
-    if ingress.log.takes(status, since(ingress.started, seen.began)) {
-        let trace_id = seen.context.map(|context| format!("{:032x}", context.trace));
+fn record(ingress: &Ingress, context: &RequestContext, status: u16) {
+    let took = || context.began.elapsed();
+    let operation =
+        || ingress.operations.all().get(context.index).map_or("", |operation| operation.id.as_str());
+    let id = context.id.to_str().unwrap_or_default();
+    if ingress.log.takes(status, context.began.saturating_duration_since(ingress.started)) {
+        let trace_id = context.trace.map(|context| format!("{:032x}", context.trace));
         let micros = u64::try_from(took().as_micros()).unwrap_or(u64::MAX);
-        let (method, key) = (seen.method.as_str(), seen.key.as_deref());
+        let (method, key) = (context.method.as_str(), context.key.as_deref());
         let operation = operation();
         if status >= 500 {
             tracing::error!(method, operation, status, micros, request_id = id, trace_id, key, "failed");
@@ -151,7 +183,7 @@ fn tell(service: &Service, seen: &Seen, status: u16) {
         }
     }
     if let Some(traces) = &ingress.traces
-        && let Some((trace, parent)) = traces.sampled(seen.context)
+        && let Some((trace, parent)) = traces.sampled(context.trace)
     {
         let took = took();
         let span = Span {
@@ -161,16 +193,12 @@ fn tell(service: &Service, seen: &Seen, status: u16) {
             began: SystemTime::now().checked_sub(took).unwrap_or(UNIX_EPOCH),
             took,
             operation: operation().to_owned(),
-            method: seen.method.to_string(),
+            method: context.method.to_string(),
             status,
             request_id: id.to_owned(),
         };
         traces.take(span, &ingress.metrics);
     }
-}
-
-fn since(started: Instant, now: Instant) -> Duration {
-    now.saturating_duration_since(started)
 }
 
 /// An id that may be echoed and logged: up to 64 letters, digits, `.`, `_` and `-`.
@@ -209,7 +237,7 @@ mod tests {
             panic!("secret-of-the-request")
         }
         let service = Arc::new(Service::start(Limits::default()).unwrap());
-        let app = around(Router::new().route("/", get(fail)), &service).with_state(service);
+        let app = wrap(Router::new().route("/", get(fail)), &service).with_state(service);
         let request = Request::builder().header("x-request-id", "abc-1").body(Body::empty()).unwrap();
         let response = app.oneshot(request).await.unwrap();
         assert_eq!(response.status(), 500);

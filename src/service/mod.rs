@@ -19,6 +19,7 @@
 //! | [`middleware`] | what surrounds every request: request id, headers, counts, log line, guard against panics |
 //! | [`ingress`] | the state that the middleware works with |
 //! | [`access`] | access control: the [`concurrency_limit`], authentication by [`keys`], authorization by their scopes, the [`rate_limit`] by key or [`client_address`] |
+//! | [`limits`] | what a request and a connection may take up |
 //! | [`settings`] | what an operator may set |
 //! | [`telemetry`] | metrics, log, traces |
 //! | [`listen`] | connections: their limits and TLS |
@@ -34,7 +35,6 @@ pub mod check_route;
 pub mod client_address;
 pub mod combined;
 pub mod concurrency_limit;
-pub mod cors;
 pub mod docs;
 pub mod document;
 pub mod fallback;
@@ -43,6 +43,7 @@ pub mod health;
 pub mod ingress;
 pub mod keys;
 pub mod language;
+pub mod limits;
 pub mod listen;
 pub mod media;
 pub mod middleware;
@@ -62,7 +63,8 @@ pub mod ui;
 pub mod worker_pool;
 
 pub use ingress::Ingress;
-pub use state::{Limits, Service, StartFault};
+pub use limits::Limits;
+pub use state::{Service, StartFault};
 
 use axum::Router;
 use axum::extract::State;
@@ -88,7 +90,7 @@ pub fn app(service: Arc<Service>) -> Router {
         router = router.merge(metrics_route());
     }
     let router = router.fallback(fallback::path).method_not_allowed_fallback(fallback::method);
-    middleware::around(router, &service).with_state(service)
+    middleware::wrap(router, &service).with_state(service)
 }
 
 /// Metrics and health alone, for an address that only the operator reaches.
@@ -99,7 +101,7 @@ pub fn operator_app(service: Arc<Service>) -> Router {
 
 fn metrics_route() -> Router<Arc<Service>> {
     let respond = |State(service): State<Arc<Service>>| async move {
-        service.metrics().respond(service.concurrency().inside(), service.is_shutting_down())
+        service.metrics().respond(service.concurrency().current(), service.is_shutting_down())
     };
     Router::new().route(operations::METRICS, get(respond))
 }

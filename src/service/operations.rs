@@ -1,4 +1,4 @@
-//! The operations that are served, as the gate, the metrics and the log line know them.
+//! The operations that are served, as access control, metrics and log know them.
 
 use super::described_routes;
 use axum::extract::{MatchedPath, Request};
@@ -91,8 +91,8 @@ impl Operations {
             .chain([ANSWER_KEY])
     }
 
-    /// The place among all of the operation that a request asks for.
-    pub fn place(&self, request: &Request) -> usize {
+    /// The index among all of the operation that a request asks for.
+    pub fn index_of(&self, request: &Request) -> usize {
         let Some(path) = request.extensions().get::<MatchedPath>() else { return 0 };
         let slot = match *request.method() {
             Method::GET | Method::HEAD => 0,

@@ -1,8 +1,8 @@
-//! How often a caller may ask: token buckets, one word each, without locks.
+//! Rate limit: token buckets, one word each, without locks (the generic cell rate algorithm).
 //!
-//! A bucket is the moment at which it is full again. It holds as many requests as a minute allows and fills steadily. A
-//! bucket whose moment has passed is full and says nothing, so its place can be given to another caller: memory is bounded
-//! without forgetting anyone who was limited, unless more than [`PLACES`] callers are active within a minute.
+//! A bucket is the time at which it is full again. It holds as many requests as a minute allows and fills steadily. A
+//! bucket whose time has passed is full and says nothing, so its slot can be given to another caller: memory is bounded
+//! without forgetting anyone who was limited, unless more than [`SLOTS`] callers are active within a minute.
 
 use std::collections::hash_map::RandomState;
 use std::hash::{BuildHasher, Hash};
@@ -68,10 +68,10 @@ impl Bucket {
 const WAYS: usize = 4;
 const SETS: usize = 4096;
 /// How many callers are told apart at the most.
-pub const PLACES: usize = WAYS * SETS;
+pub const SLOTS: usize = WAYS * SETS;
 
 #[derive(Debug, Default)]
-struct Place {
+struct Slot {
     caller: AtomicU64,
     bucket: Bucket,
 }
@@ -81,15 +81,15 @@ struct Place {
 pub struct Buckets {
     per_minute: u32,
     hasher: RandomState,
-    places: Box<[[Place; WAYS]]>,
+    slots: Box<[[Slot; WAYS]]>,
 }
 
 impl Buckets {
     /// Buckets that allow so many requests a minute each.
     pub fn new(per_minute: u32) -> Self {
-        let places = (0..SETS).map(|_| Default::default()).collect();
-        // the hash has a secret of this process: nobody can choose addresses that share a place
-        Self { per_minute, hasher: RandomState::new(), places }
+        let slots = (0..SETS).map(|_| Default::default()).collect();
+        // the hash has a secret of this process: nobody can choose addresses that share a slot
+        Self { per_minute, hasher: RandomState::new(), slots }
     }
 
     /// How many requests a minute each allows.
@@ -103,16 +103,16 @@ impl Buckets {
     }
 
     fn take_at(&self, caller: u64, now: u64) -> Allowance {
-        let set = &self.places[usize::try_from(caller).unwrap_or(0) % SETS];
-        let known = set.iter().find(|place| place.caller.load(Ordering::Relaxed) == caller);
-        let place = known.unwrap_or_else(|| {
-            let full_at = |place: &&Place| place.bucket.0.load(Ordering::Relaxed);
+        let set = &self.slots[usize::try_from(caller).unwrap_or(0) % SETS];
+        let known = set.iter().find(|slot| slot.caller.load(Ordering::Relaxed) == caller);
+        let slot = known.unwrap_or_else(|| {
+            let full_at = |slot: &&Slot| slot.bucket.0.load(Ordering::Relaxed);
             let oldest = set.iter().min_by_key(full_at).unwrap_or(&set[0]);
             oldest.caller.store(caller, Ordering::Relaxed);
             oldest.bucket.0.store(now, Ordering::Relaxed);
             oldest
         });
-        place.bucket.take_at(self.per_minute, now)
+        slot.bucket.take_at(self.per_minute, now)
     }
 }
 
@@ -146,7 +146,7 @@ mod tests {
             assert!(buckets.take_at(same_set(caller), start).passes);
             assert!(!buckets.take_at(same_set(caller), start).passes, "{caller}");
         }
-        // after a minute all are full: a fifth caller takes a place, and the others are as they would be anyway
+        // after a minute all are full: a fifth caller takes a slot, and the others are as they would be anyway
         assert!(buckets.take_at(same_set(5), start + WINDOW).passes);
         assert!(!buckets.take_at(same_set(5), start + WINDOW).passes);
         assert!(buckets.take_at(same_set(1), start + WINDOW).passes);

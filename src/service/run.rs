@@ -1,60 +1,50 @@
-//! Starting, and shutting down without dropping anyone.
+//! Startup and graceful shutdown: no request that was sent before the end is dropped.
 
 use super::certificate::SigningKeys;
-use super::keys::{KeyRing, file::KeyFault};
+use super::keys::KeyRing;
 use super::listen::Listener;
 use super::listen::graceful_shutdown::GracefulShutdown;
 use super::listen::tls::Tls;
 use super::settings::Settings;
 use super::telemetry::otlp::{self, Traces};
 use super::{Ingress, Service, StartFault, app, docs, operations::Operations, operator_app};
-use std::fmt;
 use std::io;
 use std::net::SocketAddr;
 use std::sync::{Arc, Weak};
 use std::time::Duration;
 use tokio::net::TcpListener;
 use tokio::signal::unix::{Signal, SignalKind, signal};
-use tokio::sync::watch;
+use tokio::sync::oneshot;
 use tokio::time::{sleep, timeout};
 
-/// How often the files of keys and certificate are looked at.
-const LOOK: Duration = Duration::from_secs(2);
+/// How often the files of keys and certificate are checked for changes.
+const RELOAD_INTERVAL: Duration = Duration::from_secs(2);
 
 /// Why the service does not run.
-#[derive(Debug)]
+#[derive(Debug, thiserror::Error)]
 pub enum RunFault {
     /// The address cannot be listened on.
+    #[error("cannot listen on {0}: {1}")]
     Bind(SocketAddr, io::Error),
     /// The operating system refused something else.
-    System(io::Error),
-    /// A table, the words or a document has a fault.
-    Start(StartFault),
+    #[error(transparent)]
+    System(#[from] io::Error),
+    /// A table, a message catalogue or a document has a fault.
+    #[error(transparent)]
+    Start(#[from] StartFault),
     /// The files that the settings name have faults: every one of them.
+    #[error("{}", .0.join("\n"))]
     Files(Vec<String>),
 }
 
-impl fmt::Display for RunFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Bind(address, error) => write!(f, "cannot listen on {address}: {error}"),
-            Self::System(error) => error.fmt(f),
-            Self::Start(fault) => fault.fmt(f),
-            Self::Files(faults) => f.write_str(&faults.join("\n")),
-        }
-    }
-}
-
-impl std::error::Error for RunFault {}
-
-/// Where the service can be reached.
+/// The addresses that the service listens on.
 #[derive(Clone, Copy, Debug)]
 pub struct BoundAddresses {
-    /// The address.
+    /// The address that callers use.
     pub address: SocketAddr,
     /// Whether over TLS.
     pub is_tls: bool,
-    /// The address of the metrics, when apart.
+    /// The address of the metrics, when they have one of their own.
     pub metrics: Option<SocketAddr>,
 }
 
@@ -71,60 +61,57 @@ impl BoundAddresses {
 }
 
 /// What the files hold that settings name.
-struct Opened {
+struct Files {
     keys: Option<KeyRing>,
     tls: Option<Arc<Tls>>,
     signing_keys: SigningKeys,
 }
 
-/// Reads the files that settings name: the keys, the certificate and the key that signs; or says everything that is wrong
-/// with them.
-fn open(settings: &Settings) -> Result<Opened, RunFault> {
+/// Reads the files that settings name: API keys, the certificate of TLS and the key that signs; or says everything that is
+/// wrong with them.
+fn open(settings: &Settings) -> Result<Files, RunFault> {
     let mut faults = Vec::new();
     let scopes = || Operations::of_the_service().scopes().map(str::to_owned).collect();
-    let keys = settings.keys.as_ref().and_then(|path| {
-        KeyRing::open(path, scopes())
-            .map_err(|wrong| faults.extend(wrong.iter().map(KeyFault::to_string)))
-            .ok()
-    });
-    let tls =
-        settings.tls.clone().and_then(|files| Tls::open(files).map_err(|wrong| faults.push(wrong)).ok());
-    let signing_keys = settings
-        .signing_key
-        .as_ref()
-        .and_then(|path| SigningKeys::open(path).map_err(|wrong| faults.extend(wrong)).ok());
-    if faults.is_empty() {
-        Ok(Opened { keys, tls: tls.map(Arc::new), signing_keys: signing_keys.unwrap_or_default() })
-    } else {
-        Err(RunFault::Files(faults))
-    }
+    let keys = settings.keys.as_ref().map(|path| KeyRing::open(path, scopes()));
+    let tls = settings.tls_certificate.clone().zip(settings.tls_key.clone());
+    let tls = tls.map(|(certificate, key)| Tls::open(certificate, key).map_err(|fault| vec![fault]));
+    let signing_keys = settings.signing_key.as_ref().map(|path| SigningKeys::open(path));
+    let files = Files {
+        keys: opened(keys, &mut faults),
+        tls: opened(tls, &mut faults).map(Arc::new),
+        signing_keys: opened(signing_keys, &mut faults).unwrap_or_default(),
+    };
+    if faults.is_empty() { Ok(files) } else { Err(RunFault::Files(faults)) }
 }
 
-/// Serves until SIGINT or SIGTERM; then says that it leaves, takes nothing new and finishes what is running. A second signal
-/// ends it at once.
+/// What was read; its faults are added to the others.
+fn opened<T>(file: Option<Result<T, Vec<String>>>, faults: &mut Vec<String>) -> Option<T> {
+    file?.map_err(|more| faults.extend(more)).ok()
+}
+
+/// Serves until SIGINT or SIGTERM, then shuts down gracefully: reports that it is not ready, accepts nothing new and finishes
+/// what is running. A second signal ends it at once.
 ///
-/// `listening` is told where once connections are taken.
+/// `listening` is called once connections are accepted.
 pub fn serve(settings: &Settings, listening: impl FnOnce(BoundAddresses)) -> Result<(), RunFault> {
-    let Opened { keys, tls, signing_keys } = open(settings)?;
-    let traces = settings.collector.clone().map(|collector| {
-        let (traces, queue) = Traces::new(&collector);
-        (traces, queue, collector)
-    });
-    let (traces, sending) = match traces {
-        Some((traces, queue, collector)) => (Some(traces), Some((queue, collector))),
+    let Files { keys, tls, signing_keys } = open(settings)?;
+    let (traces, exporter) = match settings.collector() {
+        Some(collector) => {
+            let (traces, queue) = Traces::new(&collector);
+            (Some(traces), Some((queue, collector)))
+        }
         None => (None, None),
     };
     let ingress = Ingress::of(settings, keys, traces);
-    let service = Service::start_behind(ingress, settings.limits).map_err(RunFault::Start)?;
+    let service = Service::start_behind(ingress, settings.limits)?;
     let service = Arc::new(service.with_signing_keys(signing_keys));
-    let runtime =
-        tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(RunFault::System)?;
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     let ended = runtime.block_on(async {
-        if let Some((queue, collector)) = sending {
+        if let Some((queue, collector)) = exporter {
             let service: Weak<Service> = Arc::downgrade(&service);
             tokio::spawn(otlp::send(collector, queue, move || service.upgrade()));
         }
-        until_told(settings, service, tls, listening).await
+        serve_until_shutdown(settings, service, tls, listening).await
     });
     // whatever is left was given its time
     runtime.shutdown_background();
@@ -135,13 +122,13 @@ async fn bind(address: SocketAddr) -> Result<TcpListener, RunFault> {
     TcpListener::bind(address).await.map_err(|error| RunFault::Bind(address, error))
 }
 
-/// The signals that end the service.
-struct Told {
+/// The signals of the operating system that shut the service down.
+struct ShutdownSignals {
     interrupt: Signal,
     terminate: Signal,
 }
 
-impl Told {
+impl ShutdownSignals {
     async fn wait(&mut self) {
         tokio::select! {
             _ = self.interrupt.recv() => {}
@@ -150,7 +137,7 @@ impl Told {
     }
 }
 
-async fn until_told(
+async fn serve_until_shutdown(
     settings: &Settings,
     service: Arc<Service>,
     tls: Option<Arc<Tls>>,
@@ -161,87 +148,91 @@ async fn until_told(
         Some(address) => Some(bind(address).await?),
         None => None,
     };
-    // heard before anyone is told that the service is there
-    let hear = |kind| signal(kind).map_err(RunFault::System);
-    let mut told =
-        Told { interrupt: hear(SignalKind::interrupt())?, terminate: hear(SignalKind::terminate())? };
-    let hangup = hear(SignalKind::hangup())?;
-    let metrics = operator.as_ref().map(TcpListener::local_addr).transpose().map_err(RunFault::System)?;
-    let address = tcp.local_addr().map_err(RunFault::System)?;
-    let is_tls = tls.is_some();
+    // before anyone learns that the service is there: a signal that nobody listens for would kill it
+    let mut signals = ShutdownSignals {
+        interrupt: signal(SignalKind::interrupt())?,
+        terminate: signal(SignalKind::terminate())?,
+    };
+    let hangup = signal(SignalKind::hangup())?;
+    let metrics = operator.as_ref().map(TcpListener::local_addr).transpose()?;
+    let addresses = BoundAddresses { address: tcp.local_addr()?, is_tls: tls.is_some(), metrics };
     tokio::spawn(reload(Arc::clone(&service), tls.clone(), hangup));
 
-    let connections = GracefulShutdown::default();
-    let (stop, stopped) = watch::channel(false);
-    let stopping = |mut stopped: watch::Receiver<bool>| async move {
-        // a sender that is gone stops it as well
-        let _ = stopped.wait_for(|stop| *stop).await;
-    };
+    let limits = settings.connections;
     if let Some(tcp) = operator {
-        let operators = GracefulShutdown::default();
         let router = operator_app(Arc::clone(&service));
-        let listener =
-            Listener { tcp, limits: settings.connections, tls: None, service: Arc::clone(&service), router };
-        // to the end: it says how the farewell goes
-        tokio::spawn(async move { listener.run(std::future::pending(), &operators).await });
+        let listener = Listener { tcp, limits, tls: None, service: Arc::clone(&service), router };
+        // until the process ends: it reports how the shutdown goes
+        tokio::spawn(async move {
+            listener.run(std::future::pending(), &GracefulShutdown::default()).await;
+        });
     }
     let router = app(Arc::clone(&service));
-    let listener = Listener { tcp, limits: settings.connections, tls, service: Arc::clone(&service), router };
-    listening(BoundAddresses { address, is_tls, metrics });
-    let farewell = async {
-        told.wait().await;
+    let listener = Listener { tcp, limits, tls, service: Arc::clone(&service), router };
+    listening(addresses);
+
+    let connections = GracefulShutdown::default();
+    let (stop_accepting, stopped) = oneshot::channel::<()>();
+    let shutdown = async {
+        signals.wait().await;
         service.begin_shutdown();
-        tracing::info!("told to stop");
-        let end = async {
-            sleep(settings.notice).await;
-            // nobody listens any more when the listener has ended already
-            let _ = stop.send(true);
+        tracing::info!("shutdown signal received");
+        let delay = async {
+            sleep(settings.shutdown_delay).await;
+            // nobody receives it when the listener has ended already
+            let _ = stop_accepting.send(());
             std::future::pending::<()>().await;
         };
         tokio::select! {
-            () = end => {}
-            () = told.wait() => {}
+            () = delay => {}
+            () = signals.wait() => {}
         }
     };
     let drained = async {
-        listener.run(stopping(stopped), &connections).await;
-        timeout(settings.grace, connections.say()).await.is_ok()
+        let stopped = async {
+            let _ = stopped.await;
+        };
+        listener.run(stopped, &connections).await;
+        timeout(settings.shutdown_grace, connections.shut_down()).await.is_ok()
     };
     tokio::select! {
         drained = drained => if !drained {
-            tracing::warn!(requests = service.concurrency().inside(), "the time to finish is over");
+            tracing::warn!(requests = service.concurrency().current(), "shutdown grace period is over");
         },
-        () = farewell => tracing::warn!(requests = service.concurrency().inside(), "told a second time to stop"),
+        () = shutdown => {
+            tracing::warn!(requests = service.concurrency().current(), "second shutdown signal received");
+        }
     }
     Ok(())
 }
 
-/// Reads keys and certificate again on SIGHUP and when their files change.
+/// Reloads keys and certificate on SIGHUP and when their files change.
 async fn reload(service: Arc<Service>, tls: Option<Arc<Tls>>, mut hangup: Signal) {
     loop {
         let forced = tokio::select! {
             _ = hangup.recv() => true,
-            () = sleep(LOOK) => false,
+            () = sleep(RELOAD_INTERVAL) => false,
         };
         if let Some(keys) = service.ingress().keys.as_ref().filter(|keys| keys.has_changed() || forced) {
-            match keys.reload() {
-                Ok(count) => tracing::info!(count, "keys were read"),
+            let read = keys.reload();
+            service.metrics().reloaded(read.is_ok());
+            match read {
+                Ok(count) => tracing::info!(count, "keys reloaded"),
                 Err(faults) => {
-                    for fault in &faults {
-                        tracing::error!(%fault, "keys stay as they were");
+                    for fault in faults {
+                        tracing::error!(fault, "keys not reloaded; those before stay in force");
                     }
-                    service.metrics().reloaded(false);
-                    continue;
                 }
             }
-            service.metrics().reloaded(true);
         }
         if let Some(tls) = tls.as_ref().filter(|tls| tls.has_changed() || forced) {
             let read = tls.reload();
             service.metrics().reloaded(read.is_ok());
             match read {
-                Ok(()) => tracing::info!("the certificate was read"),
-                Err(fault) => tracing::error!(fault, "the certificate stays as it was"),
+                Ok(()) => tracing::info!("TLS certificate reloaded"),
+                Err(fault) => {
+                    tracing::error!(fault, "TLS certificate not reloaded; the one before stays in force")
+                }
             }
         }
     }

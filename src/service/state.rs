@@ -4,39 +4,15 @@ use super::catalogue::CatalogueDocuments;
 use super::certificate::SigningKeys;
 use super::concurrency_limit::ConcurrencyLimit;
 use super::ingress::Ingress;
+use super::limits::Limits;
 use super::operations::Operations;
 use super::telemetry::metrics::Metrics;
 use super::worker_pool::WorkerPool;
 use crate::i18n::{Catalogue, CatalogueFault};
 use crate::tables::{LoadFault, Tables};
-use std::fmt;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::time::Duration;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
-
-/// What a request may take up.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Limits {
-    /// The largest body that is read, in bytes.
-    pub max_body_size: usize,
-    /// How long a body may take to arrive. Evaluating it takes microseconds, so this bounds the whole request. A takeoff
-    /// that is streamed may take as long as it likes, but a whole line must arrive each time within this.
-    pub body_timeout: Duration,
-    /// The largest takeoff that is read as one JSON document, in bytes. A streamed one has no limit but its longest line,
-    /// which is `max_body_size`.
-    pub max_takeoff_size: usize,
-}
-
-impl Default for Limits {
-    fn default() -> Self {
-        Self {
-            max_body_size: 1024 * 1024,
-            body_timeout: Duration::from_secs(10),
-            max_takeoff_size: 16 * 1024 * 1024,
-        }
-    }
-}
 
 /// The state of the service. Nothing that an answer is made from changes in it.
 #[derive(Debug)]
@@ -51,27 +27,18 @@ pub struct Service {
 }
 
 /// Why the service cannot start.
-#[derive(Debug)]
+#[derive(Debug, thiserror::Error)]
 pub enum StartFault {
     /// A table does not read.
-    Table(LoadFault),
+    #[error(transparent)]
+    Table(#[from] LoadFault),
     /// A message catalogue does not read.
-    Words(CatalogueFault),
+    #[error(transparent)]
+    Catalogue(#[from] CatalogueFault),
     /// A document cannot be written.
-    Document(serde_json::Error),
+    #[error("document: {0}")]
+    Document(#[from] serde_json::Error),
 }
-
-impl fmt::Display for StartFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Table(fault) => fault.fmt(f),
-            Self::Words(fault) => fault.fmt(f),
-            Self::Document(fault) => write!(f, "document: {fault}"),
-        }
-    }
-}
-
-impl std::error::Error for StartFault {}
 
 impl Service {
     /// Reads what the service is made from, strictly: it does not start on a table or a catalogue with a fault.
@@ -79,11 +46,11 @@ impl Service {
         Self::start_behind(Ingress::default(), limits)
     }
 
-    /// The same, with what stands between callers and the routes.
+    /// The same, with with the state of the middleware.
     pub fn start_behind(ingress: Ingress, limits: Limits) -> Result<Self, StartFault> {
-        Tables::load().map_err(StartFault::Table)?;
-        Catalogue::check().map_err(StartFault::Words)?;
-        let documents = CatalogueDocuments::write().map_err(StartFault::Document)?;
+        Tables::load()?;
+        Catalogue::check()?;
+        let documents = CatalogueDocuments::write()?;
         let worker_pool = WorkerPool::of_this_machine();
         let audits = Arc::new(Semaphore::new(1));
         let (signing_keys, shutting_down) = (SigningKeys::default(), AtomicBool::new(false));
@@ -123,7 +90,7 @@ impl Service {
         Some([turn, self.worker_pool.acquire().await?])
     }
 
-    /// What stands between callers and the routes.
+    /// The state of the middleware.
     pub const fn ingress(&self) -> &Ingress {
         &self.ingress
     }

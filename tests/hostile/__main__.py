@@ -22,7 +22,7 @@ MOST_MEMORY = 96
 
 
 def plain(binary):
-    with Service(binary, "--largest-body", "256KiB", "--most-connections", "300") as service:
+    with Service(binary, "--max-body-size", "256KiB", "--max-connections", "300") as service:
         service.is_well()
         rest = service.memory()
         count, slowest, name = bodies.refuse_all(service)
@@ -83,7 +83,7 @@ def without_files(binary):
 
 def full_disk(binary):
     """Nothing that it logs can be written."""
-    with open("/dev/full", "w") as full, Service(binary, "--log-requests", "all", "--log-form", "json", stderr=full) as service:
+    with open("/dev/full", "w") as full, Service(binary, "--log-requests", "all", "--log-format", "json", stderr=full) as service:
         for number in range(200):
             status, _ = service.ask("POST", FILL, bodies.GOOD_TEXT, bodies.JSON)
             assert status == 200, status

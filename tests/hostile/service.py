@@ -11,7 +11,7 @@ import time
 
 FILL = "/v1/outlet-boxes/fill"
 # short enough that every wait runs out within a test
-WAITS = ["--header-wait", "1500ms", "--body-wait", "1500ms", "--stall-wait", "1500ms"]
+WAITS = ["--header-timeout", "1500ms", "--body-timeout", "1500ms", "--write-timeout", "1500ms"]
 
 
 class Service:

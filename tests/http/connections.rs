@@ -48,7 +48,7 @@ fn trickle(served: &Served, text: &str, pause: Duration) -> (String, Duration) {
 
 #[test]
 fn a_caller_that_sends_its_head_byte_by_byte_is_cut_off() {
-    let served = serve(&["--header-wait", "600ms"]);
+    let served = serve(&["--header-timeout", "600ms"]);
     let head = format!("GET /{} HTTP/1.1\r\nhost: x\r\n\r\n", "a".repeat(500));
     let (answer, took) = trickle(&served, &head, Duration::from_millis(20));
     assert_eq!(answer, "");
@@ -61,7 +61,7 @@ fn a_caller_that_sends_its_head_byte_by_byte_is_cut_off() {
 
 #[test]
 fn a_connection_that_stays_idle_after_an_answer_is_closed() {
-    let served = serve(&["--header-wait", "400ms"]);
+    let served = serve(&["--header-timeout", "400ms"]);
     let mut stream = TcpStream::connect(served.address).unwrap();
     let start = Instant::now();
     stream.write_all(b"GET /health/live HTTP/1.1\r\nhost: x\r\n\r\n").unwrap();
@@ -73,7 +73,7 @@ fn a_connection_that_stays_idle_after_an_answer_is_closed() {
 
 #[test]
 fn a_caller_that_sends_its_body_byte_by_byte_is_told_and_cut_off() {
-    let served = serve(&["--body-wait", "600ms"]);
+    let served = serve(&["--body-timeout", "600ms"]);
     let body = good().to_string();
     let mut stream = TcpStream::connect(served.address).unwrap();
     let head = format!(
@@ -104,7 +104,7 @@ fn a_caller_that_sends_its_body_byte_by_byte_is_told_and_cut_off() {
 
 #[test]
 fn more_connections_than_there_is_room_for_are_told_so() {
-    let served = serve(&["--most-connections", "2", "--header-wait", "5s"]);
+    let served = serve(&["--max-connections", "2", "--header-timeout", "5s"]);
     let held: Vec<TcpStream> = (0..2).map(|_| TcpStream::connect(served.address).unwrap()).collect();
     thread::sleep(Duration::from_millis(100));
     let answer = get(&served, "/health/live");
@@ -118,7 +118,7 @@ fn more_connections_than_there_is_room_for_are_told_so() {
 
 #[test]
 fn a_caller_that_does_not_read_is_given_up() {
-    let served = serve(&["--stall-wait", "500ms"]);
+    let served = serve(&["--write-timeout", "500ms"]);
     let mut stream = TcpStream::connect(served.address).unwrap();
     let request = b"GET /openapi.json HTTP/1.1\r\nhost: x\r\n\r\n".repeat(200);
     stream.set_write_timeout(Some(Duration::from_secs(1))).unwrap();
@@ -136,7 +136,7 @@ fn a_caller_that_does_not_read_is_given_up() {
 fn without_files_left_it_waits_and_goes_on() {
     let binary = env!("CARGO_BIN_EXE_elbowroom");
     let mut shell = Command::new("sh");
-    shell.args(["-c", &format!("ulimit -n 40; exec {binary} --bind 127.0.0.1:0 --header-wait 2s")]);
+    shell.args(["-c", &format!("ulimit -n 40; exec {binary} --bind 127.0.0.1:0 --header-timeout 2s")]);
     shell.stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::null());
     let served = Served::of(shell);
     let held: Vec<TcpStream> = (0..60).filter_map(|_| TcpStream::connect(served.address).ok()).collect();

@@ -24,15 +24,15 @@ fn every_fault_of_a_file_is_listed_and_no_hash_is_repeated() {
     );
     let faults = self::faults(&bad);
     for part in [
-        "other is no member",
-        "\"a\": the name stands twice",
-        "\"a\": the hash stands twice",
+        "unknown member other; did you mean [[key]]?",
+        "\"a\": the name is used twice",
+        "\"a\": the hash is used twice",
         "name is 1 to 64",
         "sha256 is 64",
         "quota_per_minute is",
         "expires is",
-        "quotta is no member",
-        "\"outlet_fill\" is no scope; outlet_box_fill is",
+        "unknown member quotta",
+        "unknown scope \"outlet_fill\"; did you mean outlet_box_fill?",
         "key 4: scopes is",
     ] {
         assert!(faults.iter().any(|fault| fault.contains(part)), "{part}: {faults:#?}");
@@ -112,7 +112,7 @@ fn a_key_that_cannot_be_added_leaves_the_file_as_it_was() {
         (output.status.code(), String::from_utf8(output.stderr).unwrap())
     };
     let (status, error) = new(&["--name", "there", "--scope", "*"]);
-    assert!(status == Some(78) && error.contains("stands twice"), "{error}");
+    assert!(status == Some(78) && error.contains("is used twice"), "{error}");
     let (status, error) = new(&["--name", "b", "--scope", "outlet_fill"]);
     assert!(status == Some(64) && error.contains("outlet_box_fill"), "{error}");
     for wrong in ["2001-01-01", "0d", "soon", "2027-02-30"] {

@@ -47,7 +47,7 @@ fn a_request_that_was_begun_is_answered_after_the_signal() {
 
 #[test]
 fn readiness_goes_first_while_connections_are_still_taken() {
-    let mut served = serve(&["--notice", "700ms"]);
+    let mut served = serve(&["--shutdown-delay", "700ms"]);
     let ask = |path: &str| served.ask(&format!("GET {path} HTTP/1.1\r\nhost: x\r\n\r\n"));
     // kept open between requests, until the service says that it leaves
     let mut kept = TcpStream::connect(served.address).unwrap();
@@ -70,7 +70,7 @@ fn readiness_goes_first_while_connections_are_still_taken() {
 
 #[test]
 fn whoever_does_not_finish_in_time_is_left_behind() {
-    let mut served = serve(&["--grace", "400ms"]);
+    let mut served = serve(&["--shutdown-grace", "400ms"]);
     let (_stream, _body) = begin(&served);
     thread::sleep(Duration::from_millis(100));
     let start = Instant::now();
@@ -85,7 +85,7 @@ fn whoever_does_not_finish_in_time_is_left_behind() {
 
 #[test]
 fn a_second_signal_ends_it_at_once() {
-    let mut served = serve(&["--grace", "1m", "--notice", "1m"]);
+    let mut served = serve(&["--shutdown-grace", "1m", "--shutdown-delay", "1m"]);
     let (_stream, _body) = begin(&served);
     thread::sleep(Duration::from_millis(100));
     let start = Instant::now();
@@ -100,7 +100,7 @@ fn a_second_signal_ends_it_at_once() {
 #[test]
 fn a_stream_that_was_begun_is_answered_to_its_last_line() {
     const LINES: usize = 4_000;
-    let mut served = serve(&["--grace", "2m"]);
+    let mut served = serve(&["--shutdown-grace", "2m"]);
     let line = format!("{}\n", json!({"check": "outlet_box_fill", "request": good()}));
     let mut stream = TcpStream::connect(served.address).unwrap();
     let mut reading = stream.try_clone().unwrap();
@@ -128,7 +128,7 @@ fn a_stream_that_was_begun_is_answered_to_its_last_line() {
 
 #[test]
 fn no_request_of_many_callers_is_lost_when_it_leaves() {
-    let mut served = serve(&["--notice", "300ms"]);
+    let mut served = serve(&["--shutdown-delay", "300ms"]);
     let address = served.address;
     let caller = move || {
         let body = good().to_string();

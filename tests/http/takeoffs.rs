@@ -4,10 +4,10 @@ use crate::support::{Reply, ask, good, send, the_app};
 use axum::body::{Body, Bytes};
 use axum::http::{Method, Request};
 use elbowroom::answers::Explain;
+use elbowroom::service::limits::ConnectionLimits;
 use elbowroom::service::listen::Listener;
 use elbowroom::service::listen::graceful_shutdown::GracefulShutdown;
 use elbowroom::service::register::CheckEntry;
-use elbowroom::service::settings::ConnectionLimits;
 use elbowroom::service::{Limits, Service, app};
 use elbowroom::takeoff::demo::Job;
 use futures_util::{StreamExt, stream};
@@ -475,9 +475,9 @@ async fn a_caller_who_never_reads_is_cut() {
     let listener = TcpListener::bind("127.0.0.1:0").await.unwrap();
     let address = listener.local_addr().unwrap();
     let limits = ConnectionLimits {
-        most: 10,
-        header_wait: Duration::from_secs(5),
-        stall_wait: Duration::from_millis(500),
+        max_connections: 10,
+        header_timeout: Duration::from_secs(5),
+        write_timeout: Duration::from_millis(500),
     };
     let router = app(Arc::clone(&service));
     let listener = Listener { tcp: listener, limits, tls: None, service, router };

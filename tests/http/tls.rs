@@ -48,7 +48,7 @@ async fn both_versions_of_http_are_spoken_and_a_new_certificate_is_taken_up() {
     let (der, pem, key) = certificate();
     let (certificate_file, key_file) = (TestFile::new("chain.pem", &pem), TestFile::new("key.pem", &key));
     let files = ["--tls-certificate", certificate_file.path(), "--tls-key", key_file.path()];
-    let served = Served::start(&[&["--bind", "127.0.0.1:0", "--header-wait", "1s"], &files[..]].concat());
+    let served = Served::start(&[&["--bind", "127.0.0.1:0", "--header-timeout", "1s"], &files[..]].concat());
     assert!(served.line.contains("https://"), "{}", served.line);
     let address = served.address;
 

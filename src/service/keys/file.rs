@@ -1,4 +1,4 @@
-//! Reading the file of keys.
+//! Reads the file of keys. A fault never holds a hash.
 //!
 //! ```toml
 //! [[key]]
@@ -12,34 +12,16 @@
 use super::{EVERY_SCOPE, Key, timestamp};
 use crate::service::fault_list::nearest;
 use std::collections::HashSet;
-use std::fmt;
 use toml::{Table, Value};
 
-/// What is wrong with a file of keys. It never holds a hash.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct KeyFault(String);
-
-impl KeyFault {
-    /// The file cannot be read or is no TOML.
-    pub fn of_file(error: &dyn fmt::Display) -> Self {
-        Self(format!("file of keys: {error}"))
-    }
-}
-
-impl fmt::Display for KeyFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-/// Reads the keys, which may have the scopes given; or says everything that is wrong.
-pub fn read(text: &str, scopes: &[String]) -> Result<Vec<Key>, Vec<KeyFault>> {
+/// Parses the keys, which may have the scopes given; or says everything that is wrong.
+pub fn read(text: &str, scopes: &[String]) -> Result<Vec<Key>, Vec<String>> {
     // the message alone: the parser would show the line, and that may hold a hash
     let table: Table =
-        text.parse().map_err(|error: toml::de::Error| vec![KeyFault::of_file(&error.message())])?;
+        text.parse().map_err(|error: toml::de::Error| vec![format!("keys file: {}", error.message())])?;
     let mut faults = Vec::new();
     for member in table.keys().filter(|member| *member != "key") {
-        faults.push(KeyFault::of_file(&format!("{member} is no member; [[key]] is")));
+        faults.push(format!("keys file: unknown member {member}; did you mean [[key]]?"));
     }
     let tables = table.get("key").and_then(Value::as_array).map_or(&[][..], Vec::as_slice);
     let mut keys = Vec::new();
@@ -48,37 +30,36 @@ pub fn read(text: &str, scopes: &[String]) -> Result<Vec<Key>, Vec<KeyFault>> {
         let empty = Table::new();
         let table = value.as_table().unwrap_or(&empty);
         let name = table.get("name").and_then(Value::as_str);
-        let place = name.map_or_else(|| format!("key {}", index + 1), |name| format!("key {name:?}"));
-        let mut told = |what: &str| faults.push(KeyFault::of_file(&format!("{place}: {what}")));
-        let key = one(table, scopes, &mut told);
+        let label = name.map_or_else(|| format!("key {}", index + 1), |name| format!("key {name:?}"));
+        let mut fault = |what: &str| faults.push(format!("keys file: {label}: {what}"));
+        let key = parse(table, scopes, &mut fault);
         if name.is_some_and(|name| !names.insert(name.to_owned())) {
-            told("the name stands twice");
+            fault("the name is used twice");
         }
         if key.as_ref().is_some_and(|key| !hashes.insert(key.hash)) {
-            told("the hash stands twice");
+            fault("the hash is used twice");
         }
         keys.extend(key);
     }
     if tables.is_empty() {
-        faults.push(KeyFault::of_file(&"there is no key"));
+        faults.push("keys file: there is no key".to_owned());
     }
     if faults.is_empty() { Ok(keys) } else { Err(faults) }
 }
 
-fn one(table: &Table, scopes: &[String], told: &mut impl FnMut(&str)) -> Option<Key> {
+fn parse(table: &Table, scopes: &[String], fault: &mut impl FnMut(&str)) -> Option<Key> {
     const MEMBERS: [&str; 5] = ["name", "sha256", "scopes", "quota_per_minute", "expires"];
     for member in table.keys().filter(|member| !MEMBERS.contains(&member.as_str())) {
-        let hint =
-            nearest(member, MEMBERS.into_iter()).map(|near| format!("; {near} is")).unwrap_or_default();
-        told(&format!("{member} is no member{hint}"));
+        let hint = nearest(member, MEMBERS.into_iter()).map(|near| format!("; did you mean {near}?"));
+        fault(&format!("unknown member {member}{}", hint.unwrap_or_default()));
     }
     let name = table.get("name").and_then(Value::as_str).filter(|name| is_name(name));
     if name.is_none() {
-        told("name is 1 to 64 letters, digits, '.', '_' or '-'");
+        fault("name is 1 to 64 letters, digits, '.', '_' or '-'");
     }
     let hash = table.get("sha256").and_then(Value::as_str).and_then(hash);
     if hash.is_none() {
-        told("sha256 is 64 hexadecimal digits");
+        fault("sha256 is 64 hexadecimal digits");
     }
     let quota = match table.get("quota_per_minute").map(Value::as_integer) {
         None => Some(None),
@@ -88,24 +69,24 @@ fn one(table: &Table, scopes: &[String], told: &mut impl FnMut(&str)) -> Option<
             .map(Some),
     };
     if quota.is_none() {
-        told("quota_per_minute is a whole number from 1 to 10000000");
+        fault("quota_per_minute is a whole number from 1 to 10000000");
     }
     let expires = match table.get("expires") {
         None => Some(None),
-        Some(Value::Datetime(date)) => timestamp::read(&date.to_string()).map(Some),
+        Some(Value::Datetime(date)) => timestamp::parse(&date.to_string()).map(Some),
         Some(_) => None,
     };
     if expires.is_none() {
-        told("expires is a date, or a date with time and offset, without quotes");
+        fault("expires is a date, or a date with time and offset, without quotes");
     }
     let given = table.get("scopes").and_then(Value::as_array).map_or(&[][..], Vec::as_slice);
     let given: Vec<&str> = given.iter().filter_map(Value::as_str).collect();
     if given.is_empty() {
-        told("scopes is a list of what the key is for; [\"*\"] for everything");
+        fault("scopes is a list of what the key is for; [\"*\"] for everything");
     }
     for scope in &given {
         if let Some(wrong) = scope_fault(scope, scopes) {
-            told(&wrong);
+            fault(&wrong);
         }
     }
     Some(Key {
@@ -130,8 +111,8 @@ pub fn scope_fault(scope: &str, known: &[String]) -> Option<String> {
         return None;
     }
     let near = nearest(scope, known.iter().map(String::as_str));
-    let hint = near.map(|near| format!("; {near} is")).unwrap_or_default();
-    Some(format!("{scope:?} is no scope{hint}"))
+    let hint = near.map(|near| format!("; did you mean {near}?")).unwrap_or_default();
+    Some(format!("unknown scope {scope:?}{hint}"))
 }
 
 fn hash(text: &str) -> Option<[u8; 32]> {

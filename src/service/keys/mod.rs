@@ -1,20 +1,20 @@
-//! Keys: who may ask for what, and how often.
+//! API keys: authentication by token, authorization by scope, and a rate limit for each.
 //!
 //! A token is 256 random bits, so it is kept as its plain SHA-256: there is nothing to guess, and a slow hash — which
-//! protects words that people choose — would only make every request dear. Whoever reads the file cannot call the service.
+//! protects words that people choose — would only make every request expensive. Whoever reads the file cannot call the service.
 //!
 //! | module | what it is for |
 //! |---|---|
 //! | [`file`] | reading the file of keys, with every fault |
 //! | [`token`] | making a key |
-//! | [`timestamp`] | dates as seconds |
+//! | [`timestamp`] | when a key expires |
 
 pub mod file;
 pub mod timestamp;
 pub mod token;
 
 use super::rate_limit::Bucket;
-use file::KeyFault;
+use jiff::Timestamp;
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
 use std::path::{Path, PathBuf};
@@ -37,8 +37,8 @@ pub struct Key {
     pub scopes: Vec<String>,
     /// Requests a minute; any number when absent.
     pub quota: Option<u32>,
-    /// Seconds since 1970 from which on it is refused.
-    pub expires: Option<u64>,
+    /// When it expires.
+    pub expires: Option<Timestamp>,
     /// What is left of the quota.
     pub bucket: Arc<Bucket>,
 }
@@ -50,14 +50,14 @@ impl Key {
     }
 }
 
-/// Why a caller is not let in.
+/// Why authentication fails.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Refusal {
+pub enum AuthenticationError {
     /// There is no key.
     Missing,
     /// It is none of the keys.
     Unknown,
-    /// Its time is over.
+    /// It has expired.
     Expired,
 }
 
@@ -111,7 +111,7 @@ pub struct KeyRing {
 
 impl KeyRing {
     /// Reads the keys of a file, which may have the scopes given; or says every fault.
-    pub fn open(path: &Path, scopes: Vec<String>) -> Result<Self, Vec<KeyFault>> {
+    pub fn open(path: &Path, scopes: Vec<String>) -> Result<Self, Vec<String>> {
         let seen = RwLock::new(stamp(path).ok());
         let ring = Self { path: path.to_owned(), scopes, keys: RwLock::default(), seen };
         ring.reload()?;
@@ -119,8 +119,9 @@ impl KeyRing {
     }
 
     /// Reads the file again. With a fault in it, the keys stay as they are.
-    pub fn reload(&self) -> Result<usize, Vec<KeyFault>> {
-        let text = fs::read_to_string(&self.path).map_err(|error| vec![KeyFault::of_file(&error)])?;
+    pub fn reload(&self) -> Result<usize, Vec<String>> {
+        let text = fs::read_to_string(&self.path)
+            .map_err(|error| vec![format!("keys file: {}: {error}", self.path.display())])?;
         let read = file::read(&text, &self.scopes)?;
         let mut keys = self.keys.write().unwrap_or_else(PoisonError::into_inner);
         *keys = Arc::new(Keys::new(read, &keys));
@@ -135,16 +136,16 @@ impl KeyRing {
     }
 
     /// The key of a caller, by the value of its Authorization header.
-    pub fn admit(&self, authorization: Option<&[u8]>) -> Result<Arc<Key>, Refusal> {
-        let token = authorization.ok_or(Refusal::Missing)?;
-        let (scheme, token) = token.split_at_checked(7).ok_or(Refusal::Missing)?;
+    pub fn authenticate(&self, authorization: Option<&[u8]>) -> Result<Arc<Key>, AuthenticationError> {
+        let token = authorization.ok_or(AuthenticationError::Missing)?;
+        let (scheme, token) = token.split_at_checked(7).ok_or(AuthenticationError::Missing)?;
         if !scheme.eq_ignore_ascii_case(b"bearer ") {
-            return Err(Refusal::Missing);
+            return Err(AuthenticationError::Missing);
         }
         let keys = Arc::clone(&self.keys.read().unwrap_or_else(PoisonError::into_inner));
-        let key = keys.find(token.trim_ascii()).ok_or(Refusal::Unknown)?;
+        let key = keys.find(token.trim_ascii()).ok_or(AuthenticationError::Unknown)?;
         match key.expires {
-            Some(end) if timestamp::now() >= end => Err(Refusal::Expired),
+            Some(end) if Timestamp::now() >= end => Err(AuthenticationError::Expired),
             _ => Ok(Arc::clone(key)),
         }
     }

@@ -1,6 +1,7 @@
-//! Making a key.
+//! Makes a key.
 
-use super::timestamp;
+use jiff::Timestamp;
+use sha2::digest::Output;
 use sha2::{Digest, Sha256};
 use std::fmt::Write as _;
 use tokio_rustls::rustls::crypto::ring;
@@ -14,8 +15,8 @@ pub struct NewKey {
     pub scopes: Vec<String>,
     /// Requests a minute.
     pub quota: Option<u32>,
-    /// The end, in seconds since 1970.
-    pub expires: Option<u64>,
+    /// When it expires.
+    pub expires: Option<Timestamp>,
 }
 
 /// A token that was just made, and what the file says of it.
@@ -28,15 +29,15 @@ pub struct MadeKey {
 
 /// Makes a token of 256 random bits; `None` when the operating system gives none.
 pub fn make(key: &NewKey) -> Option<MadeKey> {
-    let mut bits = [0; 32];
+    let mut bits = Output::<Sha256>::default();
     ring::default_provider().secure_random.fill(&mut bits).ok()?;
-    let token = format!("elbowroom_{}", hexadecimal(&bits));
+    let token = format!("elbowroom_{bits:x}");
     let quoted = |text: &String| toml::Value::String(text.clone()).to_string();
     let scopes: Vec<String> = key.scopes.iter().map(quoted).collect();
     let mut lines = format!(
-        "[[key]]\nname = {}\nsha256 = \"{}\"\nscopes = [{}]\n",
+        "[[key]]\nname = {}\nsha256 = \"{:x}\"\nscopes = [{}]\n",
         quoted(&key.name),
-        hexadecimal(&Sha256::digest(&token)),
+        Sha256::digest(&token),
         scopes.join(", ")
     );
     // writing to a String cannot fail
@@ -44,11 +45,7 @@ pub fn make(key: &NewKey) -> Option<MadeKey> {
         let _ = writeln!(lines, "quota_per_minute = {quota}");
     }
     if let Some(expires) = key.expires {
-        let _ = writeln!(lines, "expires = {}", timestamp::write(expires));
+        let _ = writeln!(lines, "expires = {expires}");
     }
     Some(MadeKey { token, lines })
-}
-
-fn hexadecimal(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }

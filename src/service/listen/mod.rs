@@ -1,9 +1,9 @@
-//! Connections: how many, how long they may keep the service waiting, TLS.
+//! Connections: how many, their timeouts, keep-alive, TLS, graceful shutdown.
 //!
 //! | module | what it is for |
 //! |---|---|
 //! | [`graceful_shutdown`] | tells every connection to finish, and waits until all have |
-//! | [`write_timeout`] | gives up a caller that does not read |
+//! | [`write_timeout`] | gives up a client that does not read its answer |
 //! | [`tls`] | certificate and key |
 //!
 //! Without TLS only HTTP/1.1 is spoken: telling the versions apart by what a caller sends first would let a caller that
@@ -15,15 +15,15 @@ pub mod write_timeout;
 
 use super::client_address::Peer;
 use super::language;
+use super::limits::ConnectionLimits;
 use super::problem::{MEDIA_TYPE, Problem, ProblemKind};
-use super::settings::ConnectionLimits;
 use super::state::Service;
 use super::telemetry::metrics::TurnedAway;
 use axum::Router;
 use axum::body::Body;
 use axum::extract::Request;
 use axum::http::StatusCode;
-use graceful_shutdown::{GracefulShutdown, Told};
+use graceful_shutdown::{GracefulShutdown, ShutdownSignal, serve_until_shutdown};
 use hyper::body::Incoming;
 use hyper::server::conn::{http1, http2};
 use hyper::service::service_fn;
@@ -43,17 +43,17 @@ use tower::ServiceExt;
 use write_timeout::WriteTimeout;
 
 /// How long accepting pauses when the system gives no connection, because its files are used up, say.
-const PAUSE: Duration = Duration::from_millis(50);
-/// Connections that are told that there is no room, at once and for how long.
-const MOST_TOLD: usize = 64;
-const LONGEST_TELLING: Duration = Duration::from_secs(1);
+const ACCEPT_PAUSE: Duration = Duration::from_millis(50);
+/// Connections over the limit that are answered with a refusal at once, and for how long. Any more are closed.
+const MAX_REFUSALS: usize = 64;
+const REFUSAL_TIMEOUT: Duration = Duration::from_secs(1);
 /// Requests at once on one connection of HTTP/2, and the most bytes of the headers of one.
-const MOST_STREAMS: u32 = 64;
-const MOST_HEADERS: u32 = 16 * 1024;
+const MAX_STREAMS: u32 = 64;
+const MAX_HEADER_LIST: u32 = 16 * 1024;
 /// Memory for the head of a request of HTTP/1.1.
-const LARGEST_HEAD: usize = 64 * 1024;
-/// How often an idle connection of HTTP/2 is asked whether it is still there.
-const PING: Duration = Duration::from_secs(20);
+const MAX_HEAD: usize = 64 * 1024;
+/// Keep-alive: how often an idle connection of HTTP/2 is asked whether it is still there.
+const KEEP_ALIVE_INTERVAL: Duration = Duration::from_secs(20);
 
 /// What serves the connections of one address.
 pub struct Listener {
@@ -78,31 +78,31 @@ struct Shared {
 }
 
 impl Listener {
-    /// Takes connections until told to stop, and those too that the system has taken by then. Each ends when the farewell
-    /// says so and it has nothing left to do.
-    pub async fn run(self, stop: impl Future<Output = ()>, farewell: &GracefulShutdown) {
+    /// Accepts connections until `stop`, and those too that the system has queued by then. Each ends when `shutdown` is
+    /// signalled and it has nothing left to do.
+    pub async fn run(self, stop: impl Future<Output = ()>, shutdown: &GracefulShutdown) {
         let Self { tcp, limits, tls, service, router } = self;
-        let room = Arc::new(Semaphore::new(limits.most as usize));
-        let told = Arc::new(Semaphore::new(MOST_TOLD));
+        let permits = Arc::new(Semaphore::new(limits.max_connections as usize));
+        let refusal_permits = Arc::new(Semaphore::new(MAX_REFUSALS));
         let shared = Arc::new(Shared { limits, tls, service, router });
         let take = |accepted: io::Result<(TcpStream, SocketAddr)>| {
             let (stream, peer) = accepted?;
-            let Ok(place) = Arc::clone(&room).try_acquire_owned() else {
+            let Ok(permit) = Arc::clone(&permits).try_acquire_owned() else {
                 shared.service.metrics().turned_away(TurnedAway::Connections);
-                if let (Ok(place), None) = (Arc::clone(&told).try_acquire_owned(), &shared.tls) {
+                if let (Ok(permit), None) = (Arc::clone(&refusal_permits).try_acquire_owned(), &shared.tls) {
                     tokio::spawn(async move {
-                        let _ = timeout(LONGEST_TELLING, tell_no_room(stream)).await;
-                        drop(place);
+                        let _ = timeout(REFUSAL_TIMEOUT, refuse(stream)).await;
+                        drop(permit);
                     });
                 }
                 return Ok(());
             };
-            let (shared, told) = (Arc::clone(&shared), farewell.told());
+            let (shared, signal) = (Arc::clone(&shared), shutdown.signal());
             tokio::spawn(async move {
                 shared.service.metrics().connections.inc();
-                serve(&shared, stream, peer.ip(), told).await;
+                serve(&shared, stream, peer.ip(), signal).await;
                 shared.service.metrics().connections.dec();
-                drop(place);
+                drop(permit);
             });
             Ok::<(), io::Error>(())
         };
@@ -130,13 +130,13 @@ async fn pause(error: &io::Error) {
     use io::ErrorKind::{ConnectionAborted, ConnectionRefused, ConnectionReset};
     // of these only one caller has the damage
     if !matches!(error.kind(), ConnectionAborted | ConnectionRefused | ConnectionReset) {
-        tracing::error!(%error, "no connection can be taken");
-        sleep(PAUSE).await;
+        tracing::error!(%error, "cannot accept connections");
+        sleep(ACCEPT_PAUSE).await;
     }
 }
 
-/// Says that there is no room, and waits for the caller to have read it: closing at once could take it away from under them.
-async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
+/// Answers a connection over the limit, and waits for the caller to have read it: closing at once could take it away from under them.
+async fn refuse(mut stream: TcpStream) -> io::Result<()> {
     let problem = Problem::new(ProblemKind::Overloaded, "problem-detail-overloaded", []).to_json();
     let head = format!(
         "HTTP/1.1 {}\r\ncontent-type: {MEDIA_TYPE}\r\ncontent-language: {}\r\ncontent-length: {}\r\nretry-after: 1\r\n\
@@ -153,20 +153,20 @@ async fn tell_no_room(mut stream: TcpStream) -> io::Result<()> {
     Ok(())
 }
 
-async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, told: Told) {
+async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, signal: ShutdownSignal) {
     // an answer is written at once: holding its last part back for more only delays it
     let _ = stream.set_nodelay(true);
-    let stream = WriteTimeout::new(stream, shared.limits.stall_wait);
+    let stream = WriteTimeout::new(stream, shared.limits.write_timeout);
     let Some(tls) = &shared.tls else {
-        return over_http1(shared, stream, peer, told).await;
+        return over_http1(shared, stream, peer, signal).await;
     };
-    let Ok(Ok(stream)) = timeout(shared.limits.header_wait, tls.acceptor().accept(stream)).await else {
+    let Ok(Ok(stream)) = timeout(shared.limits.header_timeout, tls.acceptor().accept(stream)).await else {
         return;
     };
     if stream.get_ref().1.alpn_protocol() == Some(b"h2") {
-        over_http2(shared, stream, peer, told).await;
+        over_http2(shared, stream, peer, signal).await;
     } else {
-        over_http1(shared, stream, peer, told).await;
+        over_http1(shared, stream, peer, signal).await;
     }
 }
 
@@ -184,7 +184,7 @@ async fn over_http1<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
     shared: &Shared,
     stream: S,
     peer: IpAddr,
-    told: Told,
+    signal: ShutdownSignal,
 ) {
     let begun = Arc::new(AtomicBool::new(false));
     let service = service_fn(|request| {
@@ -193,33 +193,31 @@ async fn over_http1<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
     });
     let connection = http1::Builder::new()
         .timer(TokioTimer::new())
-        .header_read_timeout(shared.limits.header_wait)
-        .max_buf_size(LARGEST_HEAD)
+        .header_read_timeout(shared.limits.header_timeout)
+        .max_buf_size(MAX_HEAD)
         .serve_connection(TokioIo::new(stream), service);
-    graceful_shutdown::serve_until_shutdown(connection, http1::Connection::graceful_shutdown, &begun, told)
-        .await;
+    serve_until_shutdown(connection, http1::Connection::graceful_shutdown, &begun, signal).await;
 }
 
 async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
     shared: &Shared,
     stream: S,
     peer: IpAddr,
-    told: Told,
+    signal: ShutdownSignal,
 ) {
     let router = shared.router.clone();
     let begun = Arc::new(AtomicBool::new(false));
-    let seen = Arc::clone(&begun);
+    let begun_by = Arc::clone(&begun);
     let service = service_fn(move |request| {
-        seen.store(true, Ordering::Relaxed);
+        begun_by.store(true, Ordering::Relaxed);
         answer(router.clone(), peer, request)
     });
     let connection = http2::Builder::new(TokioExecutor::new())
         .timer(TokioTimer::new())
-        .keep_alive_interval(PING)
-        .keep_alive_timeout(shared.limits.stall_wait)
-        .max_concurrent_streams(MOST_STREAMS)
-        .max_header_list_size(MOST_HEADERS)
+        .keep_alive_interval(KEEP_ALIVE_INTERVAL)
+        .keep_alive_timeout(shared.limits.write_timeout)
+        .max_concurrent_streams(MAX_STREAMS)
+        .max_header_list_size(MAX_HEADER_LIST)
         .serve_connection(TokioIo::new(stream), service);
-    graceful_shutdown::serve_until_shutdown(connection, http2::Connection::graceful_shutdown, &begun, told)
-        .await;
+    serve_until_shutdown(connection, http2::Connection::graceful_shutdown, &begun, signal).await;
 }

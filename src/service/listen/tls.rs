@@ -1,8 +1,7 @@
 //! TLS: a certificate and its key, read again when their files change.
 
-use crate::service::settings::TlsFiles;
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, PoisonError, RwLock};
 use std::time::SystemTime;
 use tokio_rustls::TlsAcceptor;
@@ -11,17 +10,24 @@ use tokio_rustls::rustls::crypto::ring;
 use tokio_rustls::rustls::pki_types::pem::PemObject;
 use tokio_rustls::rustls::pki_types::{CertificateDer, PrivateKeyDer};
 
-/// What TLS is spoken with.
+/// Certificate and key of TLS.
 #[derive(Debug)]
 pub struct Tls {
-    files: TlsFiles,
+    files: Files,
     config: RwLock<Arc<ServerConfig>>,
     seen: RwLock<[Option<SystemTime>; 2]>,
 }
 
+#[derive(Debug)]
+struct Files {
+    certificate: PathBuf,
+    key: PathBuf,
+}
+
 impl Tls {
     /// Reads certificate and key; or says what is wrong with them.
-    pub fn open(files: TlsFiles) -> Result<Self, String> {
+    pub fn open(certificate: PathBuf, key: PathBuf) -> Result<Self, String> {
+        let files = Files { certificate, key };
         let seen = RwLock::new(stamps(&files));
         let config = RwLock::new(Arc::new(read(&files)?));
         Ok(Self { files, config, seen })
@@ -41,34 +47,34 @@ impl Tls {
         std::mem::replace(&mut *seen, now) != now
     }
 
-    /// Takes a handshake with what is in force.
+    /// What a handshake is made with.
     pub fn acceptor(&self) -> TlsAcceptor {
         Arc::clone(&self.config.read().unwrap_or_else(PoisonError::into_inner)).into()
     }
 }
 
-fn stamps(files: &TlsFiles) -> [Option<SystemTime>; 2] {
+fn stamps(files: &Files) -> [Option<SystemTime>; 2] {
     let stamp = |path: &Path| fs::metadata(path).and_then(|file| file.modified()).ok();
     [stamp(&files.certificate), stamp(&files.key)]
 }
 
-fn read(files: &TlsFiles) -> Result<ServerConfig, String> {
-    let told = |path: &Path, error: &dyn std::fmt::Display| format!("{}: {error}", path.display());
+fn read(files: &Files) -> Result<ServerConfig, String> {
+    let fault = |path: &Path, error: &dyn std::fmt::Display| format!("{}: {error}", path.display());
     let chain: Vec<CertificateDer<'static>> = CertificateDer::pem_file_iter(&files.certificate)
         .and_then(Iterator::collect)
-        .map_err(|error| told(&files.certificate, &error))?;
+        .map_err(|error| fault(&files.certificate, &error))?;
     if chain.is_empty() {
-        return Err(told(&files.certificate, &"holds no certificate"));
+        return Err(fault(&files.certificate, &"holds no certificate"));
     }
     // the reason alone: nothing of a key is ever written out
     let key = PrivateKeyDer::from_pem_file(&files.key)
-        .map_err(|_| told(&files.key, &"holds no private key (PEM)"))?;
+        .map_err(|_| fault(&files.key, &"holds no private key (PEM)"))?;
     let mut config = ServerConfig::builder_with_provider(Arc::new(ring::default_provider()))
         .with_safe_default_protocol_versions()
         .map_err(|error| error.to_string())?
         .with_no_client_auth()
         .with_single_cert(chain, key)
-        .map_err(|error| told(&files.certificate, &error))?;
+        .map_err(|error| fault(&files.certificate, &error))?;
     config.alpn_protocols = vec![b"h2".to_vec(), b"http/1.1".to_vec()];
     Ok(config)
 }

@@ -1,4 +1,6 @@
-//! A stream that is given up when its other end stops reading, or reads next to nothing.
+//! Write timeout: a stream is given up when its other end stops reading, or reads next to nothing.
+//!
+//! The usual timeout of a single write would let a client live for ever on a byte now and then.
 
 use std::future::Future;
 use std::io;
@@ -8,60 +10,67 @@ use std::time::Duration;
 use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::time::{Sleep, sleep};
 
-/// The bytes that must go out while a stream waits, unless that is all there is: who reads a byte now and then is as good as
-/// one who reads none.
-const LEAST: usize = 16 * 1024;
+/// The bytes that must go out within the timeout, unless that is all there is.
+const MIN_PROGRESS: usize = 16 * 1024;
 
 /// A stream whose writes fail when next to nothing could be written for a while.
 #[derive(Debug)]
 pub struct WriteTimeout<S> {
     stream: S,
-    longest: Duration,
+    timeout: Duration,
     waiting: Option<Waiting>,
 }
 
 #[derive(Debug)]
 struct Waiting {
-    end: Pin<Box<Sleep>>,
+    deadline: Pin<Box<Sleep>>,
     written: usize,
 }
 
 impl<S> WriteTimeout<S> {
     /// Gives a stream up after so long without progress.
-    pub const fn new(stream: S, longest: Duration) -> Self {
-        Self { stream, longest, waiting: None }
+    pub const fn new(stream: S, timeout: Duration) -> Self {
+        Self { stream, timeout, waiting: None }
     }
 
-    /// Passes on what a write said; says that it failed when there was too little progress for too long.
-    fn watch(&mut self, context: &mut Context<'_>, said: Poll<io::Result<usize>>) -> Poll<io::Result<usize>> {
-        match (&said, &mut self.waiting) {
-            (Poll::Ready(Ok(bytes)), Some(waiting)) if waiting.written + bytes < LEAST => {
+    /// Passes on the result of a write; makes it an error when there was too little progress for too long.
+    fn watch(
+        &mut self,
+        context: &mut Context<'_>,
+        result: Poll<io::Result<usize>>,
+    ) -> Poll<io::Result<usize>> {
+        match (&result, &mut self.waiting) {
+            (Poll::Ready(Ok(bytes)), Some(waiting)) if waiting.written + bytes < MIN_PROGRESS => {
                 waiting.written += bytes;
-                said
+                result
             }
             (Poll::Ready(_), _) => {
                 self.waiting = None;
-                said
+                result
             }
             (Poll::Pending, _) => self.wait(context).map(Err),
         }
     }
 
-    /// Passes on what a flush said: once it is done, everything is on its way.
-    fn watch_end(&mut self, context: &mut Context<'_>, said: Poll<io::Result<()>>) -> Poll<io::Result<()>> {
-        if said.is_ready() {
+    /// Passes on the result of a flush: once it is done, everything is on its way.
+    fn watch_flush(
+        &mut self,
+        context: &mut Context<'_>,
+        result: Poll<io::Result<()>>,
+    ) -> Poll<io::Result<()>> {
+        if result.is_ready() {
             self.waiting = None;
-            return said;
+            return result;
         }
         self.wait(context).map(Err)
     }
 
     fn wait(&mut self, context: &mut Context<'_>) -> Poll<io::Error> {
-        let longest = self.longest;
-        let begun = || Waiting { end: Box::pin(sleep(longest)), written: 0 };
+        let timeout = self.timeout;
+        let begun = || Waiting { deadline: Box::pin(sleep(timeout)), written: 0 };
         self.waiting
             .get_or_insert_with(begun)
-            .end
+            .deadline
             .as_mut()
             .poll(context)
             .map(|()| io::ErrorKind::TimedOut.into())
@@ -84,8 +93,8 @@ impl<S: AsyncWrite + Unpin> AsyncWrite for WriteTimeout<S> {
         context: &mut Context<'_>,
         bytes: &[u8],
     ) -> Poll<io::Result<usize>> {
-        let said = Pin::new(&mut self.stream).poll_write(context, bytes);
-        self.watch(context, said)
+        let result = Pin::new(&mut self.stream).poll_write(context, bytes);
+        self.watch(context, result)
     }
 
     fn poll_write_vectored(
@@ -93,8 +102,8 @@ impl<S: AsyncWrite + Unpin> AsyncWrite for WriteTimeout<S> {
         context: &mut Context<'_>,
         slices: &[io::IoSlice<'_>],
     ) -> Poll<io::Result<usize>> {
-        let said = Pin::new(&mut self.stream).poll_write_vectored(context, slices);
-        self.watch(context, said)
+        let result = Pin::new(&mut self.stream).poll_write_vectored(context, slices);
+        self.watch(context, result)
     }
 
     fn is_write_vectored(&self) -> bool {
@@ -102,13 +111,13 @@ impl<S: AsyncWrite + Unpin> AsyncWrite for WriteTimeout<S> {
     }
 
     fn poll_flush(mut self: Pin<&mut Self>, context: &mut Context<'_>) -> Poll<io::Result<()>> {
-        let said = Pin::new(&mut self.stream).poll_flush(context);
-        self.watch_end(context, said)
+        let result = Pin::new(&mut self.stream).poll_flush(context);
+        self.watch_flush(context, result)
     }
 
     fn poll_shutdown(mut self: Pin<&mut Self>, context: &mut Context<'_>) -> Poll<io::Result<()>> {
-        let said = Pin::new(&mut self.stream).poll_shutdown(context);
-        self.watch_end(context, said)
+        let result = Pin::new(&mut self.stream).poll_shutdown(context);
+        self.watch_flush(context, result)
     }
 }
 
@@ -129,12 +138,12 @@ mod tests {
 
     #[tokio::test]
     async fn a_write_that_nobody_reads_fails_and_one_that_is_read_slowly_does_not() {
-        let (near, far) = duplex(LEAST);
+        let (near, far) = duplex(MIN_PROGRESS);
         let mut near = WriteTimeout::new(near, Duration::from_millis(200));
-        let slow = tokio::spawn(read(far, LEAST, 6));
-        near.write_all(&vec![1; 6 * LEAST]).await.unwrap();
+        let slow = tokio::spawn(read(far, MIN_PROGRESS, 6));
+        near.write_all(&vec![1; 6 * MIN_PROGRESS]).await.unwrap();
         let _far = slow.await.unwrap();
-        let error = near.write_all(&vec![1; 2 * LEAST]).await.unwrap_err();
+        let error = near.write_all(&vec![1; 2 * MIN_PROGRESS]).await.unwrap_err();
         assert_eq!(error.kind(), io::ErrorKind::TimedOut);
     }
 
@@ -145,7 +154,7 @@ mod tests {
         let _slow = tokio::spawn(read(far, 16, 1000));
         let error = near.write_all(&[1; 1600]).await.unwrap_err();
         assert_eq!(error.kind(), io::ErrorKind::TimedOut);
-        // as much in small parts, each of which is all there is, is no stall
+        // as much in small parts, each of which is all there is, never times out
         let (near, far) = duplex(16);
         let mut near = WriteTimeout::new(near, Duration::from_millis(200));
         let _slow = tokio::spawn(read(far, 16, 1000));

@@ -11,14 +11,14 @@ const MOST_FAILURES: u64 = 100;
 
 /// How a log line is written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum LogForm {
+pub enum LogFormat {
     /// For a person.
     Text,
     /// A JSON object a line.
     Json,
 }
 
-impl LogForm {
+impl LogFormat {
     /// Reads the setting.
     pub fn read(text: &str) -> Result<Self, String> {
         match text {

@@ -25,11 +25,14 @@ const BATCH: usize = 256;
 const PAUSE: Duration = Duration::from_secs(1);
 const LONGEST: Duration = Duration::from_secs(5);
 
+/// Headers that a collector asks for; they may hold a credential.
+pub type CollectorHeaders = Vec<(HeaderName, HeaderValue)>;
+
 /// Where traces are sent.
 #[derive(Clone)]
 pub struct Collector {
     endpoint: String,
-    headers: Vec<(HeaderName, HeaderValue)>,
+    headers: CollectorHeaders,
     one_in: u32,
 }
 
@@ -62,7 +65,7 @@ impl Collector {
     }
 
     /// Reads headers: `name=value,…`. The fault does not repeat them.
-    pub fn headers(text: &str) -> Result<Vec<(HeaderName, HeaderValue)>, String> {
+    pub fn headers(text: &str) -> Result<CollectorHeaders, String> {
         let wrong = || "is not a list such as name=value,name=value".to_owned();
         let header = |text: &str| {
             let (name, value) = text.split_once('=').ok_or_else(wrong)?;
@@ -75,7 +78,7 @@ impl Collector {
     }
 
     /// With headers, and for one in so many requests.
-    pub fn with(self, headers: Vec<(HeaderName, HeaderValue)>, one_in: u32) -> Self {
+    pub fn with(self, headers: CollectorHeaders, one_in: u32) -> Self {
         Self { headers, one_in, ..self }
     }
 }

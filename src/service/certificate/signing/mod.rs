@@ -76,38 +76,38 @@ impl SigningKeys {
     ///
     /// Everything that is wrong with it. Nothing of a key is ever written out.
     pub fn open(path: &Path) -> Result<Self, Vec<String>> {
-        let told = |what: &dyn fmt::Display| format!("{}: {what}", path.display());
-        let text = fs::read(path).map_err(|error| vec![told(&error)])?;
-        Self::read(&text).map_err(|faults| faults.iter().map(|fault| told(fault)).collect())
+        let fault = |what: &dyn fmt::Display| format!("{}: {what}", path.display());
+        let text = fs::read(path).map_err(|error| vec![fault(&error)])?;
+        Self::read(&text).map_err(|faults| faults.iter().map(|what| fault(what)).collect())
     }
 
     /// Reads keys from PEM: one `PRIVATE KEY` (PKCS #8) that signs, and any number of `PUBLIC KEY` that only verify.
     ///
     /// # Errors
     ///
-    /// Everything that is wrong: no private key or several, a key that is none of Ed25519, one that stands twice, a section
+    /// Everything that is wrong: no private key or several, a key that is not an Ed25519 key, one that stands twice, a section
     /// that is no key.
     pub fn read(pem: &[u8]) -> Result<Self, Vec<String>> {
         let (mut signer, mut retired, mut faults) = (None, Vec::new(), Vec::new());
         for (index, section) in <(SectionKind, Vec<u8>)>::pem_slice_iter(pem).enumerate() {
-            let mut told = |what: &str| faults.push(format!("section {}: {what}", index + 1));
+            let mut fault = |what: &str| faults.push(format!("section {}: {what}", index + 1));
             match section {
                 Ok((SectionKind::PrivateKey, _)) if signer.is_some() => {
-                    told("a second private key; one signs")
+                    fault("a second private key; one signs")
                 }
                 Ok((SectionKind::PrivateKey, der)) => {
                     match Ed25519KeyPair::from_pkcs8_maybe_unchecked(&der) {
                         Ok(pair) => signer = Some(pair),
-                        Err(_) => told("the private key is none of Ed25519"),
+                        Err(_) => fault("the private key is not an Ed25519 key"),
                     }
                 }
                 Ok((SectionKind::PublicKey, der)) => match der.strip_prefix(&PUBLIC_KEY_HEAD) {
                     Some(key) if key.len() == 32 => retired.push(PublicKey::of(key)),
-                    _ => told("the public key is none of Ed25519"),
+                    _ => fault("the public key is not an Ed25519 key"),
                 },
-                Ok(_) => told("neither PRIVATE KEY (PKCS #8) nor PUBLIC KEY"),
+                Ok(_) => fault("neither PRIVATE KEY (PKCS #8) nor PUBLIC KEY"),
                 Err(_) => {
-                    told("cannot be read as PEM");
+                    fault("cannot be read as PEM");
                     break;
                 }
             }
@@ -116,13 +116,13 @@ impl SigningKeys {
             signer.iter().map(|pair: &Ed25519KeyPair| PublicKey::of(pair.public_key().as_ref())).collect();
         for key in retired {
             if known.contains(&key) {
-                faults.push(format!("the key {} stands twice", key.kid));
+                faults.push(format!("the key {} is there twice", key.kid));
             } else {
                 known.push(key);
             }
         }
         if signer.is_none() && faults.is_empty() {
-            faults.push("holds no PRIVATE KEY (PKCS #8, Ed25519)".to_owned());
+            faults.push("has no PRIVATE KEY (PKCS #8, Ed25519)".to_owned());
         }
         if faults.is_empty() { Ok(Self { signer, known }) } else { Err(faults) }
     }

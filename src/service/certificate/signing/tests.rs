@@ -79,10 +79,10 @@ fn every_fault_of_the_file_is_told_and_nothing_of_a_key() {
         (String::new(), &["no PRIVATE KEY"][..]),
         (PUBLIC.to_owned(), &["no PRIVATE KEY"]),
         (format!("{PRIVATE}{OTHER_PRIVATE}"), &["section 2: a second private key"]),
-        (format!("{PRIVATE}{PUBLIC}"), &["stands twice"]),
+        (format!("{PRIVATE}{PUBLIC}"), &["is there twice"]),
         (
             OF_ANOTHER_KIND.to_owned(),
-            &["section 1: the private key is none", "section 2: the public key is none"],
+            &["section 1: the private key is not", "section 2: the public key is not"],
         ),
         (PRIVATE.replace("PRIVATE KEY", "CERTIFICATE"), &["section 1: neither"]),
         (PRIVATE.replace("MC4C", "M*4C"), &["section 1: cannot be read"]),
