@@ -8,7 +8,7 @@ mod write;
 pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{
-    Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _, Status, Taking, Verdict,
+    AllowanceGroup, Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _, Status, Verdict,
 };
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
 use crate::i18n::{Catalogue, FigureText, summary};
@@ -264,16 +264,18 @@ impl fmt::Display for LocalizedArgument<'_> {
                 f.write_str(self.messages.fixed(key))
             }),
             Argument::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
-            Argument::Takings(takings) => takings.iter().enumerate().try_for_each(|(index, taking)| {
-                f.write_str(if index == 0 { "" } else { "; " })?;
-                write_taking(taking, f)
-            }),
+            Argument::AllowanceGroups(takings) => {
+                takings.iter().enumerate().try_for_each(|(index, group)| {
+                    f.write_str(if index == 0 { "" } else { "; " })?;
+                    write_allowance_group(group, f)
+                })
+            }
         }
     }
 }
 
-fn write_taking(taking: &Taking, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-    let Taking { names, size, allowances, each } = taking;
+fn write_allowance_group(group: &AllowanceGroup, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+    let AllowanceGroup { names, size, allowances, each } = group;
     for (index, name) in names.iter().enumerate() {
         f.write_str(if index == 0 { "" } else { ", " })?;
         f.write_str(name.as_str())?;

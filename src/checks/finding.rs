@@ -45,12 +45,12 @@ pub enum Argument {
     /// A figure, written with its unit.
     Figure(Figure),
     /// Things with what they take, written one after another.
-    Takings(Vec<Taking>),
+    AllowanceGroups(Vec<AllowanceGroup>),
 }
 
 /// What some things of one size take together.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Taking {
+pub struct AllowanceGroup {
     /// The caller's names for them.
     pub names: SmallVec<[Name; 1]>,
     /// The size that they are counted by.

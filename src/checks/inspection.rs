@@ -108,7 +108,7 @@ impl Inspection {
         sentences: Sentences,
     ) -> Status {
         let (holds, step) = self.proof.compare(rule, given, relation, limit);
-        let (status, message) = told(rule, holds, sentences);
+        let (status, message) = status_and_message(rule, holds, sentences);
         let finding = self.finding(rule, status, message).with("given", given).with("limit", limit);
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (Some(relation), Some(limit), Some(given), Some(step));
@@ -124,11 +124,11 @@ impl Inspection {
         at: Pointer,
         sentences: Sentences,
     ) -> Status {
-        self.asked(rule, true, given, at, sentences)
+        self.expect(rule, true, given, at, sentences)
     }
 
     /// Asks that something is as wanted: so, or not so.
-    pub fn asked(
+    pub fn expect(
         &mut self,
         rule: &'static Rule,
         wanted: bool,
@@ -140,7 +140,7 @@ impl Inspection {
             return self.open(rule, None, at, sentences.open);
         };
         let step = self.proof.fact(rule, holds, at);
-        let (status, message) = told(rule, holds == wanted, sentences);
+        let (status, message) = status_and_message(rule, holds == wanted, sentences);
         let finding = self.finding(rule, status, message);
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (None, None, None, Some(step));
@@ -151,7 +151,7 @@ impl Inspection {
     /// Notes that a rule is satisfied because an exception holds, which the request says at a place.
     pub fn granted(&mut self, rule: &'static Rule, at: Pointer, message: &'static str) {
         let sentences = Sentences { met: message, broken: message, open: message };
-        self.asked(rule, true, Some(true), at, sentences);
+        self.expect(rule, true, Some(true), at, sentences);
     }
 
     /// Notes a rule that applies and cannot be decided before something is supplied.
@@ -198,7 +198,7 @@ impl Inspection {
     }
 }
 
-fn told(rule: &Rule, met: bool, sentences: Sentences) -> (Status, &'static str) {
+fn status_and_message(rule: &Rule, met: bool, sentences: Sentences) -> (Status, &'static str) {
     match met {
         true => (decided(rule, Status::Satisfied), sentences.met),
         false => (decided(rule, Status::Violated), sentences.broken),

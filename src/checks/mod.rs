@@ -4,7 +4,6 @@
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the list of checks ([`for_each_check!`](crate::for_each_check)).
 
-mod billed;
 pub mod box_construction;
 pub mod box_depths;
 pub mod box_mounting;
@@ -24,14 +23,15 @@ mod pulls;
 pub mod raceway_fill;
 mod request;
 mod tagged;
+mod takeoff;
 mod terms;
 pub mod ways;
 
-pub use billed::{Billed, Gist};
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
-pub use finding::{Argument, Finding, Status, Taking, Verdict};
+pub use finding::{AllowanceGroup, Argument, Finding, Status, Verdict};
 pub use request::Request;
+pub use takeoff::{BillItem, TakeoffFigures};
 pub use terms::{Amendment, FigureName, Name, Reference, Terms};
 
 use crate::derivation::Derivation;
@@ -58,8 +58,8 @@ pub trait Check {
     fn evaluate(rulebook: &Rulebook, request: &Self::Request) -> Evaluation<Self::Outcome>;
 
     /// What a takeoff takes from an answer beside its verdict. Nothing, for a check that neither measures nor sizes.
-    fn gist(_request: &Self::Request, _evaluation: &Evaluation<Self::Outcome>) -> Gist {
-        Gist::default()
+    fn takeoff_figures(_request: &Self::Request, _evaluation: &Evaluation<Self::Outcome>) -> TakeoffFigures {
+        TakeoffFigures::default()
     }
 }
 

@@ -82,14 +82,14 @@ impl Inspection {
     }
 
     /// Says in a finding of its own what several ways come to; of a single way its own findings say it.
-    pub fn conclude(&mut self, rule: &'static Rule, ways: usize, settled: Settled, told: Sentences) {
+    pub fn conclude(&mut self, rule: &'static Rule, ways: usize, settled: Settled, sentences: Sentences) {
         if ways < 2 {
             return;
         }
         let message = match settled.status {
-            Status::Satisfied => told.met,
-            Status::Violated => told.broken,
-            Status::NotDetermined | Status::Advisory => told.open,
+            Status::Satisfied => sentences.met,
+            Status::Violated => sentences.broken,
+            Status::NotDetermined | Status::Advisory => sentences.open,
         };
         let mut finding = Finding::new(rule, settled.status, message);
         finding.step = settled.step;

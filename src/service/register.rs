@@ -5,7 +5,7 @@ use super::language;
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
 use crate::audit::{self, Examine};
-use crate::checks::{self, Check, Gist, Request as _, Status, Verdict};
+use crate::checks::{self, Check, Request as _, Status, TakeoffFigures, Verdict};
 use crate::comparison;
 use crate::derivation::StepId;
 use crate::drawing::{self, Drawn};
@@ -76,7 +76,7 @@ pub struct Answered {
     /// The rules that are violated, each once.
     pub violated: Vec<&'static str>,
     /// What a takeoff takes from the answer.
-    pub gist: Gist,
+    pub takeoff_figures: TakeoffFigures,
 }
 
 /// The schemas of a check.
@@ -135,11 +135,11 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
             violated.push(finding.rule.id);
         }
     }
-    let gist = C::gist(&request, &evaluation);
+    let takeoff_figures = C::takeoff_figures(&request, &evaluation);
     let answer = answer::<C>(&request, &evaluation, explain, language::messages());
     let mut json = Vec::with_capacity(usual_size(explain));
     answer.write_json(&mut json).map_err(|_| Problem::internal())?;
-    Ok(Answered { json, verdict, reference, violated, gist })
+    Ok(Answered { json, verdict, reference, violated, takeoff_figures })
 }
 
 fn draw<C: Drawn>(body: &[u8]) -> Result<String, Problem> {

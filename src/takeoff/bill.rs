@@ -1,7 +1,7 @@
 //! What a job needs: standard boxes, boxes by their mark, raceways.
 
 use super::summary::line;
-use crate::checks::Billed;
+use crate::checks::BillItem;
 use crate::checks::outlet_fill::Material;
 use crate::quantity::{Decimal, Unit};
 use crate::tables::standard_boxes::StandardBox;
@@ -68,22 +68,22 @@ pub struct Bill {
 
 impl Bill {
     /// Adds so many of one thing.
-    pub(super) fn add(&mut self, billed: Billed, more: u64) {
+    pub(super) fn add(&mut self, billed: BillItem, more: u64) {
         let count = match billed {
-            Billed::Open => Some(&mut self.open),
-            Billed::StandardBox { standard, gangs } => line(
+            BillItem::Open => Some(&mut self.open),
+            BillItem::StandardBox { standard, gangs } => line(
                 &mut self.standard_boxes,
                 |line| (line.standard, line.gangs).cmp(&(standard, gangs)),
                 || StandardBoxes { standard, gangs, count: 0 },
             )
             .map(|line| &mut line.count),
-            Billed::MarkedBox { material, volume, unit } => line(
+            BillItem::MarkedBox { material, volume, unit } => line(
                 &mut self.marked_boxes,
                 |line| (line.material, line.unit, line.marked_volume).cmp(&(material, unit, volume)),
                 || MarkedBoxes { material, marked_volume: volume, unit, count: 0 },
             )
             .map(|line| &mut line.count),
-            Billed::Raceway { kind, trade_size } => line(
+            BillItem::Raceway { kind, trade_size } => line(
                 &mut self.raceways,
                 |line| (line.kind, line.trade_size).cmp(&(kind, trade_size)),
                 || Raceways { kind, trade_size, count: 0 },
@@ -97,19 +97,19 @@ impl Bill {
     }
 
     /// Each thing that is needed with its number, what is open last.
-    pub fn iter(&self) -> impl Iterator<Item = (Billed, u64)> {
+    pub fn iter(&self) -> impl Iterator<Item = (BillItem, u64)> {
         let Self { standard_boxes, marked_boxes, raceways, open, more: _ } = self;
         let standard = standard_boxes.iter().map(|&StandardBoxes { standard, gangs, count }| {
-            (Billed::StandardBox { standard, gangs }, count)
+            (BillItem::StandardBox { standard, gangs }, count)
         });
         let marked =
             marked_boxes.iter().map(|&MarkedBoxes { material, marked_volume: volume, unit, count }| {
-                (Billed::MarkedBox { material, volume, unit }, count)
+                (BillItem::MarkedBox { material, volume, unit }, count)
             });
         let raceways = raceways
             .iter()
-            .map(|&Raceways { kind, trade_size, count }| (Billed::Raceway { kind, trade_size }, count));
-        let open = (*open > 0).then_some((Billed::Open, *open));
+            .map(|&Raceways { kind, trade_size, count }| (BillItem::Raceway { kind, trade_size }, count));
+        let open = (*open > 0).then_some((BillItem::Open, *open));
         standard.chain(marked).chain(raceways).chain(open)
     }
 

@@ -1,7 +1,7 @@
 //! The answers to a takeoff as rows of a CSV: answers and refusals in order, then the summary, each row saying what it is.
 
 use super::summary::{Summary, Verdicts};
-use crate::checks::{Billed, Gist, Verdict};
+use crate::checks::{BillItem, TakeoffFigures, Verdict};
 use crate::quantity::{Decimal, Unit};
 use serde::{Serialize, Serializer};
 
@@ -42,8 +42,8 @@ pub struct Row<'a> {
 impl Row<'_> {
     /// The row with what an answer requires and needs.
     #[must_use]
-    pub fn with_gist(self, gist: &Gist) -> Self {
-        let &Gist { required, available, billed } = gist;
+    pub fn with_takeoff_figures(self, takeoff_figures: &TakeoffFigures) -> Self {
+        let &TakeoffFigures { required, available, billed } = takeoff_figures;
         Self {
             required: required.map(|figure| figure.value),
             available: available.map(|figure| figure.value),
@@ -96,21 +96,21 @@ pub const fn verdict_name(verdict: Option<Verdict>) -> &'static str {
 }
 
 /// What the job needs, in a few words: `square-4x2-1/8`, `device-3x2x2 (2 gangs)`, `20.3 in3 nonmetallic`, `EMT 3/4`.
-pub fn name_of(billed: &Billed) -> String {
+pub fn name_of(billed: &BillItem) -> String {
     named(billed, str::to_owned)
 }
 
 /// What the job needs, its plain words translated by `word`.
-pub fn named(billed: &Billed, word: impl Fn(&str) -> String) -> String {
+pub fn named(billed: &BillItem, word: impl Fn(&str) -> String) -> String {
     match billed {
-        Billed::StandardBox { standard, gangs } if *gangs == Decimal::ONE => standard.key().to_owned(),
-        Billed::StandardBox { standard, gangs } => format!("{} ({gangs} gangs)", standard.key()),
-        Billed::MarkedBox { material, volume, unit } => {
+        BillItem::StandardBox { standard, gangs } if *gangs == Decimal::ONE => standard.key().to_owned(),
+        BillItem::StandardBox { standard, gangs } => format!("{} ({gangs} gangs)", standard.key()),
+        BillItem::MarkedBox { material, volume, unit } => {
             let material = material.map(|material| word(&name(&material))).unwrap_or_default();
             format!("{volume} {} {material}", name(unit)).trim_end().to_owned()
         }
-        Billed::Raceway { kind, trade_size } => format!("{kind} {trade_size}"),
-        Billed::Open => word("open"),
+        BillItem::Raceway { kind, trade_size } => format!("{kind} {trade_size}"),
+        BillItem::Open => word("open"),
     }
 }
 

@@ -5,7 +5,7 @@
 //! goes beyond it is counted in a line of its own.
 
 use super::bill::Bill;
-use crate::checks::{Billed, Verdict};
+use crate::checks::{BillItem, Verdict};
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 use std::cmp::Ordering;
@@ -28,7 +28,7 @@ pub enum Entry {
         /// The rules that are violated, each once.
         violated: Vec<Cow<'static, str>>,
         /// What the job needs.
-        billed: Option<Billed>,
+        billed: Option<BillItem>,
     },
     /// It was refused.
     Refused {
@@ -311,12 +311,12 @@ mod tests {
                     },
                     billed: [
                         None,
-                        Some(Billed::Open),
-                        Some(Billed::StandardBox {
+                        Some(BillItem::Open),
+                        Some(BillItem::StandardBox {
                             standard: boxes[usize::from(place) % boxes.len()],
                             gangs: u32::from(place % 3 + 1).into(),
                         }),
-                        Some(Billed::MarkedBox {
+                        Some(BillItem::MarkedBox {
                             material: Some(Material::Nonmetallic),
                             volume: u32::from(place).into(),
                             unit: Unit::CubicInch,
@@ -363,7 +363,7 @@ mod tests {
                 check: Cow::Borrowed("one"),
                 verdict: None,
                 violated: Vec::new(),
-                billed: Some(Billed::MarkedBox {
+                billed: Some(BillItem::MarkedBox {
                     material: None,
                     volume: number.into(),
                     unit: Unit::CubicInch,

@@ -39,7 +39,7 @@ const SHALLOW: Sentences = Sentences {
 };
 
 /// The depths that one piece of equipment asks for, each by its rule.
-struct Asked {
+struct RequiredDepths {
     depths: Vec<(&'static Rule, Figure)>,
     /// Whether nothing is missing that could ask for more.
     determined: bool,
@@ -51,70 +51,83 @@ impl Depths {
         let at = Pointer::of(&"/equipment/#", index);
         let id = one.id.as_ref().map(Name::as_str);
         self.inspection.about(id, index);
-        let mut asked = Asked { depths: Vec::new(), determined: true };
+        let mut depths_required = RequiredDepths { depths: Vec::new(), determined: true };
         if one.listed_for_this_box == Some(true) {
             self.inspection.proof.fact(&LISTED, true, at.member(&"/listed_for_this_box"));
             self.inspection.proof.does_not_apply(&EQUIPMENT, "listed-for-one-another", Some(at));
         } else {
-            self.by_projection_and_supply(one, at, &mut asked);
+            self.by_projection_and_supply(one, at, &mut depths_required);
         }
         self.clearance(one, at);
-        let figures: Vec<Figure> = asked.depths.iter().map(|(_, depth)| *depth).collect();
-        let required =
-            if asked.determined { self.inspection.proof.largest(&EQUIPMENT, &figures) } else { None };
+        let figures: Vec<Figure> = depths_required.depths.iter().map(|(_, depth)| *depth).collect();
+        let required = if depths_required.determined {
+            self.inspection.proof.largest(&EQUIPMENT, &figures)
+        } else {
+            None
+        };
         let governed_by = required.and_then(|required| {
-            asked.depths.iter().find(|(_, depth)| depth.value == required.value).map(|(rule, _)| rule.id)
+            depths_required
+                .depths
+                .iter()
+                .find(|(_, depth)| depth.value == required.value)
+                .map(|(rule, _)| rule.id)
         });
         let depth = EquipmentDepth { id: id.map(str::to_owned), at, required, governed_by };
-        (depth, asked.determined)
+        (depth, depths_required.determined)
     }
 
-    fn by_projection_and_supply(&mut self, one: &EnclosedEquipment, at: Pointer, asked: &mut Asked) {
+    fn by_projection_and_supply(
+        &mut self,
+        one: &EnclosedEquipment,
+        at: Pointer,
+        depths_required: &mut RequiredDepths,
+    ) {
         let projection_at = at.member(&"/projection");
         let projection = one.projection.map(|projection| {
             self.inspection.proof.given(&EQUIPMENT, projection.value(), Measure::Length, projection_at)
         });
         if projection.is_none() {
             self.inspection.open(&LARGE, None, projection_at, "finding-projection-open");
-            asked.determined = false;
+            depths_required.determined = false;
         }
         let (over, behind) = (self.book.large_projection, self.book.behind_large);
-        let large = projection.is_some_and(|projection| self.behind(asked, &LARGE, projection, over, behind));
+        let large = projection
+            .is_some_and(|projection| self.behind(depths_required, &LARGE, projection, over, behind));
         let Some(size) = one.largest_supply_conductor else {
             let at = at.member(&"/largest_supply_conductor");
             self.inspection.open(&EQUIPMENT, None, at, "finding-supply-conductor-open");
-            asked.determined = false;
+            depths_required.determined = false;
             return;
         };
         if size > ConductorSize::AWG_4 {
             self.over_4_awg();
         } else if size >= ConductorSize::AWG_8 {
-            self.least(asked, &AWG_8_TO_4, self.book.awg_8_to_4);
+            self.least(depths_required, &AWG_8_TO_4, self.book.awg_8_to_4);
         } else if size > ConductorSize::AWG_14 {
-            self.least(asked, &AWG_12_OR_10, self.book.awg_12_or_10);
+            self.least(depths_required, &AWG_12_OR_10, self.book.awg_12_or_10);
             if let Some(projection) = projection {
                 let (over, behind) = (self.book.projection, self.book.behind);
                 // large equipment has been asked for the same room already
-                let projects = large || self.behind(asked, &AWG_12_OR_10, projection, over, behind);
-                self.rear_center(one, at, (projection, projects), asked);
+                let projects = large || self.behind(depths_required, &AWG_12_OR_10, projection, over, behind);
+                self.rear_center(one, at, (projection, projects), depths_required);
             }
         } else {
-            self.least(asked, &UP_TO_14_AWG, self.book.up_to_14_awg);
+            self.least(depths_required, &UP_TO_14_AWG, self.book.up_to_14_awg);
         }
-        self.deeper_than_asked(projection, projection_at, asked);
+        self.deeper_than_asked(projection, projection_at, depths_required);
     }
 
     /// Asks for a depth that does not depend on the projection.
-    fn least(&mut self, asked: &mut Asked, rule: &'static Rule, figure: RuleFigure) {
+    fn least(&mut self, depths_required: &mut RequiredDepths, rule: &'static Rule, figure: RuleFigure) {
         let least = self.inspection.proof.stated(&figure);
-        asked.depths.push((rule, least));
+        depths_required.depths.push((rule, least));
         self.ask(rule, least, DEPTH);
     }
 
     /// Asks for room behind equipment that projects more than a limit; whether it does.
     fn behind(
         &mut self,
-        asked: &mut Asked,
+        depths_required: &mut RequiredDepths,
         rule: &'static Rule,
         projection: Figure,
         over: RuleFigure,
@@ -126,7 +139,7 @@ impl Depths {
         if projects {
             let behind = proof.stated(&behind);
             let depth = proof.sum(rule, &[projection, behind]);
-            asked.depths.push((rule, depth));
+            depths_required.depths.push((rule, depth));
             self.ask(rule, depth, DEPTH);
         }
         projects
@@ -138,7 +151,7 @@ impl Depths {
         one: &EnclosedEquipment,
         at: Pointer,
         (projection, projects): (Figure, bool),
-        asked: &mut Asked,
+        depths_required: &mut RequiredDepths,
     ) {
         let at = at.member(&"/rear_center_entry");
         let (Some(clearance), Some(shallow)) = (self.book.rear_center, self.book.rear_center_shallow) else {
@@ -168,10 +181,10 @@ impl Depths {
             } else {
                 self.inspection.open(rule, Some((relation, depth)), at, "finding-rear-center-open");
             }
-            asked.determined = false;
+            depths_required.determined = false;
         } else if projects {
             self.inspection.proof.fact(rule, true, at);
-            asked.depths.push((rule, depth));
+            depths_required.depths.push((rule, depth));
             self.ask(rule, depth, REAR);
         } else if self.internal.is_some() {
             self.ask(rule, depth, SHALLOW);
@@ -225,9 +238,14 @@ impl Depths {
     }
 
     /// Where the rules ask for less than the equipment itself takes, its own depth decides, whatever they say.
-    fn deeper_than_asked(&mut self, projection: Option<Figure>, at: Pointer, asked: &Asked) {
+    fn deeper_than_asked(
+        &mut self,
+        projection: Option<Figure>,
+        at: Pointer,
+        depths_required: &RequiredDepths,
+    ) {
         let Some(projection) = projection else { return };
-        let deepest = asked.depths.iter().map(|(_, depth)| *depth).max_by_key(|depth| depth.value);
+        let deepest = depths_required.depths.iter().map(|(_, depth)| *depth).max_by_key(|depth| depth.value);
         if let Some(deepest) = deepest
             && projection.value >= deepest.value
         {

@@ -60,7 +60,7 @@ impl Mounting {
     fn round(&mut self, entry: &WiringEntry, item: Pointer) {
         if self.enclosure.shape == Some(BoxShape::Round) {
             let at = item.member(&"/locknut_on_side");
-            self.inspection.asked(&ROUND, false, entry.locknut_on_side, at, ON_SIDE);
+            self.inspection.expect(&ROUND, false, entry.locknut_on_side, at, ON_SIDE);
         }
     }
 

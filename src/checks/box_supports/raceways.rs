@@ -85,12 +85,12 @@ impl Holding<'_> {
             .collect();
         let number = self.inspection.proof.sum(rule, &each);
         let least = self.inspection.proof.stated(&figures.conduits);
-        let told = Sentences {
+        let sentences = Sentences {
             met: "finding-conduits-enough",
             broken: "finding-conduits-too-few",
             open: "finding-conduits-open",
         };
-        self.inspection.compare(rule, (number, at.member(&"/conduits")), AtLeast, least, told);
+        self.inspection.compare(rule, (number, at.member(&"/conduits")), AtLeast, least, sentences);
         for (place, conduit) in conduits {
             self.threaded_conduit(rule, conduit, conduit_at(index, place));
             let sides = (raceways.entries_on_one_side, at.member(&"/entries_on_one_side"));
@@ -196,12 +196,12 @@ impl Holding<'_> {
                 self.inspection.open(rule, None, at, "finding-conduit-size-open");
             }
             (Some(largest), _) => {
-                let told = Sentences {
+                let sentences = Sentences {
                     met: "finding-body-not-larger",
                     broken: "finding-body-larger",
                     open: "finding-body-size-open",
                 };
-                self.inspection.compare(rule, (body, body_at), AtMost, largest, told);
+                self.inspection.compare(rule, (body, body_at), AtMost, largest, sentences);
             }
         }
     }

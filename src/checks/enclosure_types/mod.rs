@@ -144,9 +144,9 @@ fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> 
         }
     };
     if request.location == Location::Indoor {
-        let told = row(request.location, condition).unwrap_or_default();
+        let row_name = row(request.location, condition).unwrap_or_default();
         let finding = Finding::new(&MOISTURE, Status::Advisory, "finding-moisture-taken-as");
-        inspection.findings.push(finding.with("row", told).at(MOISTURE_AT));
+        inspection.findings.push(finding.with("row", row_name).at(MOISTURE_AT));
     }
     Some((condition, MOISTURE_AT))
 }
@@ -181,8 +181,8 @@ fn answer(
 fn tell(serves: &[EnclosureType], inspection: &mut Inspection) {
     let names: Vec<&str> = serves.iter().map(|one| one.name()).collect();
     let message = if serves.is_empty() { "finding-no-type-serves" } else { "finding-types-that-serve" };
-    let told = Finding::new(&SELECTION, Status::Advisory, message).with("types", names.join(", ").as_str());
-    inspection.findings.push(told.at(Pointer::to(&"/location")));
+    let advice = Finding::new(&SELECTION, Status::Advisory, message).with("types", names.join(", ").as_str());
+    inspection.findings.push(advice.at(Pointer::to(&"/location")));
     for message in ["finding-enclosure-scope", "finding-enclosure-inside"] {
         inspection.findings.push(Finding::new(&SCOPE, Status::Advisory, message));
     }

@@ -114,8 +114,8 @@ impl Outlet<'_> {
                 let marked = self.inspection.proof.given(&MARK, marked, Measure::Weight, MARKED_WEIGHT);
                 if hung.position == OutletPosition::Ceiling {
                     let (met, broken) = ("finding-ceiling-box-strong-enough", "finding-ceiling-box-too-weak");
-                    let told = Sentences { met, broken, open: broken };
-                    self.inspection.compare(rule, (marked, MARKED_WEIGHT), AtLeast, ordinary, told);
+                    let sentences = Sentences { met, broken, open: broken };
+                    self.inspection.compare(rule, (marked, MARKED_WEIGHT), AtLeast, ordinary, sentences);
                 }
                 if marked.value == ordinary.value {
                     let at = Some(MARKED_WEIGHT);

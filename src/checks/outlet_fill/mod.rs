@@ -22,15 +22,15 @@
 mod capacity;
 mod contents;
 mod faults;
-mod gist;
 mod outcome;
 mod request;
 mod room;
+mod takeoff;
 
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Gist, Status, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Status, TakeoffFigures, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::{Rulebook, outlet_volume};
@@ -84,8 +84,11 @@ impl Check for OutletFill {
         Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
     }
 
-    fn gist(request: &OutletFillRequest, evaluation: &Evaluation<OutletFillOutcome>) -> Gist {
-        gist::of(request, evaluation)
+    fn takeoff_figures(
+        request: &OutletFillRequest,
+        evaluation: &Evaluation<OutletFillOutcome>,
+    ) -> TakeoffFigures {
+        takeoff::of(request, evaluation)
     }
 }
 

@@ -19,17 +19,17 @@
 mod contents;
 mod faults;
 mod fill;
-mod gist;
 mod outcome;
 mod request;
 pub mod sizing;
+mod takeoff;
 
 pub use outcome::{
     FillLimit, Fullness, RacewayFillOutcome, RacewayItem, RacewayRoom, RacewayTallyLine, TradeSizeFit,
 };
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Gist, Status, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Status, TakeoffFigures, Verdict};
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::Rulebook;
@@ -66,8 +66,11 @@ impl Check for RacewayFill {
         evaluation
     }
 
-    fn gist(request: &RacewayFillRequest, evaluation: &Evaluation<RacewayFillOutcome>) -> Gist {
-        gist::of(request, evaluation)
+    fn takeoff_figures(
+        request: &RacewayFillRequest,
+        evaluation: &Evaluation<RacewayFillOutcome>,
+    ) -> TakeoffFigures {
+        takeoff::of(request, evaluation)
     }
 }
 

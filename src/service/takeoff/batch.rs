@@ -99,7 +99,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
     // a panic while one line is answered is the problem of that line alone
     let answered = catch_unwind(AssertUnwindSafe(|| answer(text, index, job)));
     let internal = |_| Err(Refusal { problem: Box::new(Problem::internal()), reference: None });
-    let (check, Answered { json, verdict, reference, violated, gist }) =
+    let (check, Answered { json, verdict, reference, violated, takeoff_figures }) =
         match answered.unwrap_or_else(internal) {
             Ok(answer) => answer,
             Err(refusal) => return refuse(index, refusal, job, out),
@@ -108,7 +108,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
         index: Some(index),
         json: &json,
         reference: reference.as_deref(),
-        answer: Some(AnswerSummary { check: check.name, verdict, gist }),
+        answer: Some(AnswerSummary { check: check.name, verdict, takeoff_figures }),
     };
     job.writer.record(&record, out);
     Entry::Answered {
@@ -116,7 +116,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
         check: Cow::Borrowed(check.name),
         verdict,
         violated: violated.into_iter().map(Cow::Borrowed).collect(),
-        billed: gist.billed,
+        billed: takeoff_figures.billed,
     }
 }
 

@@ -1,7 +1,7 @@
 //! Answers, problems and the summary, written in one of the forms.
 
 use super::form::Form;
-use crate::checks::{Gist, Verdict};
+use crate::checks::{TakeoffFigures, Verdict};
 use crate::service::problem::{Problem, ProblemDocument};
 use crate::takeoff::row::{self, Row};
 use crate::takeoff::summary::Summary;
@@ -47,7 +47,7 @@ pub struct AnswerSummary<'a> {
     /// The verdict; `None` when only a size was asked for.
     pub verdict: Option<Verdict>,
     /// What is required and needed.
-    pub gist: Gist,
+    pub takeoff_figures: TakeoffFigures,
 }
 
 impl AnswerRecord<'_> {
@@ -165,9 +165,12 @@ impl RecordWriter for Table {
             ..Row::default()
         };
         let row = match record.answer {
-            Some(AnswerSummary { check, verdict, gist }) => {
-                Row { record: "answer", check, verdict: row::verdict_name(verdict), ..row.with_gist(&gist) }
-            }
+            Some(AnswerSummary { check, verdict, takeoff_figures }) => Row {
+                record: "answer",
+                check,
+                verdict: row::verdict_name(verdict),
+                ..row.with_takeoff_figures(&takeoff_figures)
+            },
             None => Row { record: "problem", ..row },
         };
         row::write(&[row], out);

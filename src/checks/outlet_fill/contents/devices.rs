@@ -3,7 +3,7 @@
 use super::{Counted, Counting};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
-use crate::checks::{Argument, Finding, Status, Taking};
+use crate::checks::{AllowanceGroup, Argument, Finding, Status};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, DEVICES, NOTHING, TERMINAL_BLOCKS};
@@ -101,14 +101,14 @@ impl Counting<'_, '_> {
         let largest = self.present.largest();
         let all_by_largest = lines().all(|line| Some(line.size) == largest);
         let (Some(first), false) = (lines().next(), all_by_largest) else { return };
-        let takings = lines().map(|line| Taking {
+        let takings = lines().map(|line| AllowanceGroup {
             names: line.ids.clone(),
             size: line.size.name(),
             allowances: line.allowances,
             each: line.each,
         });
         let mut finding = Finding::new(&DEVICES, Status::Advisory, "finding-devices-differ")
-            .with("yokes", Argument::Takings(takings.collect()))
+            .with("yokes", Argument::AllowanceGroups(takings.collect()))
             .with("largest", Argument::Name(largest.map_or("", ConductorSize::name)))
             .step(first.volume.step);
         finding.at = lines().flat_map(|line| line.at.iter().copied()).collect();

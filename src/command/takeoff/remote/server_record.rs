@@ -2,7 +2,7 @@
 
 use super::retransmission::SentLine;
 use crate::answers::Explain;
-use crate::checks::{Gist, Verdict};
+use crate::checks::{TakeoffFigures, Verdict};
 use crate::service::access::Authorization;
 use crate::service::takeoff::batch::LineKind;
 use crate::service::takeoff::item;
@@ -59,8 +59,8 @@ impl ServerRecord {
             writer.record(&AnswerRecord { index, json: &json, reference, answer: None }, out);
             return Entry::Refused { reference: self.reference };
         };
-        let (verdict, gist) = (self.verdict, gist(sent, line_kind, self.verdict));
-        let answer = Some(AnswerSummary { check: &check, verdict, gist });
+        let (verdict, takeoff_figures) = (self.verdict, takeoff_figures(sent, line_kind, self.verdict));
+        let answer = Some(AnswerSummary { check: &check, verdict, takeoff_figures });
         writer.record(&AnswerRecord { index, json, reference, answer }, out);
         let mut violated: Vec<Cow<'static, str>> = Vec::new();
         for finding in self.findings.into_iter().filter(|finding| finding.status == "violated") {
@@ -69,7 +69,7 @@ impl ServerRecord {
             }
         }
         let (reference, check) = (self.reference, Cow::Owned(check));
-        Entry::Answered { reference, check, verdict, violated, billed: gist.billed }
+        Entry::Answered { reference, check, verdict, violated, billed: takeoff_figures.billed }
     }
 }
 
@@ -93,7 +93,7 @@ fn renumbered(record: &[u8], index: u64, line_kind: &LineKind) -> Vec<u8> {
 }
 
 /// What the same line comes to here, as far as it comes to the same verdict.
-fn gist(sent: &SentLine, line_kind: &LineKind, verdict: Option<Verdict>) -> Gist {
+fn takeoff_figures(sent: &SentLine, line_kind: &LineKind, verdict: Option<Verdict>) -> TakeoffFigures {
     let here = match line_kind {
         LineKind::Row(columns) => {
             item::answer_row(columns, &sent.text, Explain::None, &Authorization::default())
@@ -103,7 +103,7 @@ fn gist(sent: &SentLine, line_kind: &LineKind, verdict: Option<Verdict>) -> Gist
         }
     };
     match here {
-        Ok((_, answered)) if answered.verdict == verdict => answered.gist,
-        _ => Gist::default(),
+        Ok((_, answered)) if answered.verdict == verdict => answered.takeoff_figures,
+        _ => TakeoffFigures::default(),
     }
 }

@@ -1,11 +1,11 @@
 //! What a takeoff takes from an answer about an outlet box.
 
 use super::{Enclosure, OutletFillOutcome, OutletFillRequest};
-use crate::checks::{Billed, Evaluation, Gist, Verdict};
+use crate::checks::{BillItem, Evaluation, TakeoffFigures, Verdict};
 use crate::quantity::{Decimal, Measure};
 
 /// The volumes of a box without barriers, and the box that the job needs.
-pub(super) fn of(request: &OutletFillRequest, evaluation: &Evaluation<OutletFillOutcome>) -> Gist {
+pub(super) fn of(request: &OutletFillRequest, evaluation: &Evaluation<OutletFillOutcome>) -> TakeoffFigures {
     let outcome = &evaluation.outcome;
     let (required, available) = match outcome.spaces.as_slice() {
         [whole] => (Some(whole.required), whole.available),
@@ -13,34 +13,34 @@ pub(super) fn of(request: &OutletFillRequest, evaluation: &Evaluation<OutletFill
     };
     let billed = match (evaluation.verdict, &request.enclosure) {
         (Some(Verdict::Complies), Some(enclosure)) => itself(request, enclosure),
-        (Some(Verdict::NotDetermined), _) => Billed::Open,
+        (Some(Verdict::NotDetermined), _) => BillItem::Open,
         _ => smallest(outcome),
     };
-    Gist { required, available, billed: Some(billed) }
+    TakeoffFigures { required, available, billed: Some(billed) }
 }
 
 /// A box that complies.
-fn itself(request: &OutletFillRequest, enclosure: &Enclosure) -> Billed {
+fn itself(request: &OutletFillRequest, enclosure: &Enclosure) -> BillItem {
     if let Some(standard) = enclosure.standard {
         let gangs = enclosure.gangs.filter(|_| standard.shape().is_per_gang());
-        return Billed::StandardBox { standard, gangs: gangs.map_or(1, |gangs| gangs.get()).into() };
+        return BillItem::StandardBox { standard, gangs: gangs.map_or(1, |gangs| gangs.get()).into() };
     }
     match enclosure.marked_volume {
-        Some(mark) => Billed::MarkedBox {
+        Some(mark) => BillItem::MarkedBox {
             material: enclosure.material,
             volume: mark.value(),
             unit: request.units.of(Measure::Volume),
         },
-        None => Billed::Open,
+        None => BillItem::Open,
     }
 }
 
 /// The smallest standard box that complies: for one that falls short, and for one that was only asked for.
-fn smallest(outcome: &OutletFillOutcome) -> Billed {
-    let Some(offer) = &outcome.boxes else { return Billed::Open };
-    let Some(standard) = offer.fits.first().copied() else { return Billed::Open };
+fn smallest(outcome: &OutletFillOutcome) -> BillItem {
+    let Some(offer) = &outcome.boxes else { return BillItem::Open };
+    let Some(standard) = offer.fits.first().copied() else { return BillItem::Open };
     let gangs = if standard.shape().is_per_gang() { offer.gangs.value } else { Decimal::ONE };
-    Billed::StandardBox { standard, gangs }
+    BillItem::StandardBox { standard, gangs }
 }
 
 #[cfg(test)]
@@ -51,7 +51,7 @@ mod tests {
     use crate::json;
     use serde_json::{Value, json};
 
-    fn billed(enclosure: Option<Value>) -> (Option<String>, Option<Billed>) {
+    fn billed(enclosure: Option<Value>) -> (Option<String>, Option<BillItem>) {
         let mut request = json!({
             "contents": {
                 "cables": [{"kind": "NM-B", "size": "12 AWG", "conductors": 2, "grounding": "12 AWG", "count": 2}],
@@ -62,13 +62,13 @@ mod tests {
             request["enclosure"] = enclosure;
         }
         let request = json::read_value(request).unwrap();
-        let gist = OutletFill::gist(&request, &evaluate::<OutletFill>(&request));
-        (gist.required.map(|figure| figure.value.to_string()), gist.billed)
+        let takeoff_figures = OutletFill::takeoff_figures(&request, &evaluate::<OutletFill>(&request));
+        (takeoff_figures.required.map(|figure| figure.value.to_string()), takeoff_figures.billed)
     }
 
-    fn name(billed: Option<Billed>) -> String {
+    fn name(billed: Option<BillItem>) -> String {
         match billed.unwrap() {
-            Billed::StandardBox { standard, gangs } => format!("{} × {gangs}", standard.key()),
+            BillItem::StandardBox { standard, gangs } => format!("{} × {gangs}", standard.key()),
             other => format!("{other:?}"),
         }
     }
@@ -89,8 +89,8 @@ mod tests {
     fn a_marked_box_is_billed_by_its_mark_and_an_unknown_one_is_open() {
         let marked =
             |volume| billed(Some(json!({"material": "nonmetallic", "marked_volume": volume}))).1.unwrap();
-        assert!(matches!(marked(20.3), Billed::MarkedBox { volume, .. } if volume.to_string() == "20.3"));
-        assert!(matches!(marked(14.0), Billed::StandardBox { .. }));
-        assert_eq!(billed(Some(json!({"material": "nonmetallic"}))).1, Some(Billed::Open));
+        assert!(matches!(marked(20.3), BillItem::MarkedBox { volume, .. } if volume.to_string() == "20.3"));
+        assert!(matches!(marked(14.0), BillItem::StandardBox { .. }));
+        assert_eq!(billed(Some(json!({"material": "nonmetallic"}))).1, Some(BillItem::Open));
     }
 }

@@ -8,7 +8,7 @@ use crate::trade::{RacewayKind, TradeSize};
 
 /// The one thing that a bill of material takes from an answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Billed {
+pub enum BillItem {
     /// A standard metal box, with the gangs that it is taken with.
     StandardBox {
         /// The box.
@@ -39,11 +39,11 @@ pub enum Billed {
 
 /// What a takeoff takes from an answer beside its verdict.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Gist {
+pub struct TakeoffFigures {
     /// What is required, or what goes in.
     pub required: Option<Figure>,
     /// What there is for it, or what is allowed.
     pub available: Option<Figure>,
     /// What the job needs: the thing itself where it complies, otherwise the smallest that does.
-    pub billed: Option<Billed>,
+    pub billed: Option<BillItem>,
 }
