@@ -1,7 +1,9 @@
 //! Dimensions of bare conductors: Chapter 9, Table 8.
 
+use super::by_size::BySize;
 use super::conductor_dimensions::Dimensions;
-use super::{Column, all, loader};
+use super::loader::File;
+use super::table::Column;
 use crate::quantity::{Unit, Units};
 use crate::trade::ConductorSize;
 use std::sync::LazyLock;
@@ -9,10 +11,10 @@ use std::sync::LazyLock;
 /// The id of the table.
 pub const TABLE: &str = "bare-conductor-dimensions";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Chapter 9, Table 8",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Chapter 9, Table 8",
+    &[
         Column::text("size"),
         Column::text("construction"),
         Column::figures("circular_mils", Unit::One),
@@ -24,26 +26,17 @@ pub(super) const FILE: loader::File = loader::File {
         Column::figures("diameter_mm", Unit::Millimetre),
         Column::figures("area_mm2", Unit::SquareMillimetre),
     ],
-    text: include_str!("data/bare-conductor-dimensions.csv"),
-};
+    include_str!("data/bare-conductor-dimensions.csv"),
+);
 
-/// Solid and stranded, each by size and system.
-static ROWS: LazyLock<[[Option<[Dimensions; 2]>; ConductorSize::COUNT]; 2]> = LazyLock::new(|| {
-    [false, true].map(|stranded| {
-        let mut line = [None; ConductorSize::COUNT];
-        for size in ConductorSize::all() {
-            line[size.index()] = find(size, stranded);
-        }
-        line
+/// Solid and stranded.
+static ROWS: LazyLock<[BySize<Dimensions>; 2]> = LazyLock::new(|| {
+    ["solid", "stranded"].map(|construction| {
+        BySize::new(|size, units| {
+            Dimensions::of_row(FILE.table()?, &format!("{} {construction}", size.name()), units)
+        })
     })
 });
-
-fn find(size: ConductorSize, stranded: bool) -> Option<[Dimensions; 2]> {
-    let table = all().find(TABLE)?;
-    let construction = if stranded { "stranded" } else { "solid" };
-    let key = table.row(&format!("{} {construction}", size.name()))?.key;
-    Some([Dimensions::of_row(table, key, Units::Us)?, Dimensions::of_row(table, key, Units::Si)?])
-}
 
 /// The dimensions of a bare conductor; `None` for a size that the table does not have in that construction.
 ///
@@ -54,7 +47,7 @@ fn find(size: ConductorSize, stranded: bool) -> Option<[Dimensions; 2]> {
 /// assert_eq!(solid.area.unwrap().value.to_string(), "0.013");
 /// ```
 pub fn of(size: ConductorSize, stranded: bool, units: Units) -> Option<Dimensions> {
-    ROWS[usize::from(stranded)][size.index()].map(|both| both[units as usize])
+    ROWS[usize::from(stranded)].of(size, units)
 }
 
 /// The sizes that the table has in a construction, smallest first.
@@ -68,7 +61,7 @@ mod tests {
 
     #[test]
     fn every_row_is_reached_and_complete() {
-        let table = all().find(TABLE).unwrap();
+        let table = FILE.table().unwrap();
         assert_eq!(sizes(false).count() + sizes(true).count(), table.rows.len());
         assert_eq!((sizes(false).count(), sizes(true).count()), (6, 30));
         for stranded in [false, true] {

@@ -1,7 +1,8 @@
 //! Dimensions of compact-stranded conductors: Chapter 9, Table 5A.
 
-use super::conductor_dimensions::{BySize, COLUMNS, Dimensions, by_type};
-use super::{all, loader};
+use super::by_size::BySize;
+use super::conductor_dimensions::{COLUMNS, Dimensions, by_type};
+use super::loader::File;
 use crate::quantity::Units;
 use crate::trade::{ConductorSize, Insulation};
 use std::sync::LazyLock;
@@ -9,27 +10,13 @@ use std::sync::LazyLock;
 /// The id of the table.
 pub const TABLE: &str = "compact-conductor-dimensions";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Chapter 9, Table 5A",
-    columns: COLUMNS,
-    text: include_str!("data/compact-conductor-dimensions.csv"),
-};
+pub(super) static FILE: File =
+    File::new(TABLE, "Chapter 9, Table 5A", COLUMNS, include_str!("data/compact-conductor-dimensions.csv"));
 
-static BY_TYPE: LazyLock<Vec<BySize>> = LazyLock::new(|| by_type(TABLE));
+static BY_TYPE: LazyLock<Vec<BySize<Dimensions>>> = LazyLock::new(|| by_type(&FILE));
 
-static BARE: LazyLock<BySize> = LazyLock::new(|| {
-    let mut line = [None; ConductorSize::COUNT];
-    let Some(table) = all().find(TABLE) else { return line };
-    for row in table.rows.iter() {
-        let size = row.key.strip_prefix("bare ").and_then(ConductorSize::read);
-        let us = Dimensions::of_row(table, row.key, Units::Us);
-        let si = Dimensions::of_row(table, row.key, Units::Si);
-        if let (Some(size), Some(us), Some(si)) = (size, us, si) {
-            line[size.index()] = Some([us, si]);
-        }
-    }
-    line
+static BARE: LazyLock<BySize<Dimensions>> = LazyLock::new(|| {
+    BySize::new(|size, units| Dimensions::of_row(FILE.table()?, &format!("bare {}", size.name()), units))
 });
 
 /// The dimensions of a compact insulated conductor; `None` for a type or a size that the table does not have.
@@ -41,12 +28,12 @@ static BARE: LazyLock<BySize> = LazyLock::new(|| {
 /// assert_eq!(compact.area.unwrap().value.to_string(), "0.3421");
 /// ```
 pub fn of(insulation: Insulation, size: ConductorSize, units: Units) -> Option<Dimensions> {
-    BY_TYPE.get(insulation.index())?[size.index()].map(|both| both[units as usize])
+    BY_TYPE.get(insulation.index())?.of(size, units)
 }
 
 /// The dimensions of a compact bare conductor, for which the table prints a diameter only.
 pub fn bare(size: ConductorSize, units: Units) -> Option<Dimensions> {
-    BARE[size.index()].map(|both| both[units as usize])
+    BARE.of(size, units)
 }
 
 /// The sizes that the table has for a type, smallest first; none for a type that it does not name.
@@ -69,7 +56,7 @@ mod tests {
             ConductorSize::all().filter(|size| bare(*size, Units::Us).is_some()).collect();
         let insulated = [Insulation::Thw, Insulation::Thhn, Insulation::Xhhw].map(|kind| sizes(kind).count());
         assert_eq!((bare_sizes.len(), insulated), (19, [19, 18, 19]));
-        assert_eq!(all().find(TABLE).unwrap().rows.len(), 75);
+        assert_eq!(FILE.table().unwrap().rows.len(), 75);
         assert!(bare_sizes.iter().all(|size| bare(*size, Units::Si).unwrap().area.is_none()));
     }
 

@@ -1,6 +1,8 @@
 //! Dimensions of insulated conductors and fixture wires: Chapter 9, Table 5.
 
-use super::{Cell, Column, Table, Value, all, loader};
+use super::by_size::BySize;
+use super::loader::File;
+use super::table::{Cell, Column, Row, Table, Value};
 use crate::quantity::{Unit, Units};
 use crate::trade::{ConductorSize, Covering, Insulation};
 use std::sync::LazyLock;
@@ -18,12 +20,8 @@ pub(super) const COLUMNS: &[Column] = &[
     Column::figures("area_mm2", Unit::SquareMillimetre),
 ];
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Chapter 9, Table 5",
-    columns: COLUMNS,
-    text: include_str!("data/conductor-dimensions.csv"),
-};
+pub(super) static FILE: File =
+    File::new(TABLE, "Chapter 9, Table 5", COLUMNS, include_str!("data/conductor-dimensions.csv"));
 
 /// The dimensions of one conductor. Either may be absent where the code prints none or no figure was available.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,34 +44,24 @@ impl Dimensions {
     }
 }
 
-/// Each type without outer covering, and each with: two lines of sizes for every type.
-pub(super) type BySize = [Option<[Dimensions; 2]>; ConductorSize::COUNT];
-
 /// Reads a table of the columns above into one line for each type: those that the letters name, then those with a star.
-pub(super) fn by_type(id: &str) -> Vec<BySize> {
-    let mut lines = vec![[None; ConductorSize::COUNT]; 2 * Insulation::COUNT];
-    let Some(table) = all().find(id) else { return lines };
-    for row in &table.rows {
-        let Some(Value::Text(types)) = row.values.first() else { continue };
-        let size = row.key.split_once(' ').and_then(|(_, size)| ConductorSize::read(size));
-        let us = Dimensions::of_row(table, row.key, Units::Us);
-        let si = Dimensions::of_row(table, row.key, Units::Si);
-        let (Some(size), Some(us), Some(si)) = (size, us, si) else { continue };
-        for letters in types.split(' ') {
-            let (letters, starred) = match letters.strip_suffix('*') {
-                Some(bare) => (bare, Insulation::COUNT),
-                None => (letters, 0),
-            };
-            let known = Insulation::ALL.iter().find(|known| known.letters() == letters);
-            if let Some(line) = known.and_then(|known| lines.get_mut(known.index() + starred)) {
-                line[size.index()] = Some([us, si]);
-            }
-        }
-    }
-    lines
+pub(super) fn by_type(file: &'static File) -> Vec<BySize<Dimensions>> {
+    let line = |letters: String| {
+        let names = |row: &&Row| {
+            let types = row.values.first();
+            matches!(types, Some(Value::Text(types)) if types.split(' ').any(|one| one == letters))
+        };
+        let rows: Vec<&Row> = file.table().into_iter().flat_map(|table| &table.rows).filter(names).collect();
+        BySize::new(|size, units| {
+            let of_size = |row: &&&Row| row.key.split_once(' ').is_some_and(|(_, read)| read == size.name());
+            Dimensions::of_row(file.table()?, rows.iter().find(of_size)?.key, units)
+        })
+    };
+    let letters = || Insulation::ALL.iter().map(|insulation| insulation.letters());
+    letters().map(str::to_owned).chain(letters().map(|bare| format!("{bare}*"))).map(line).collect()
 }
 
-static BY_TYPE: LazyLock<Vec<BySize>> = LazyLock::new(|| by_type(TABLE));
+static BY_TYPE: LazyLock<Vec<BySize<Dimensions>>> = LazyLock::new(|| by_type(&FILE));
 
 /// The dimensions of an insulated conductor or fixture wire; `None` for a size that the table does not have.
 ///
@@ -101,7 +89,7 @@ pub fn of(
         (true, Some(Covering::Without)) => Insulation::COUNT,
         (true, None) => return None,
     };
-    BY_TYPE.get(insulation.index() + starred)?[size.index()].map(|both| both[units as usize])
+    BY_TYPE.get(insulation.index() + starred)?.of(size, units)
 }
 
 /// The sizes that the table has for a type, smallest first, with and without outer covering alike.
@@ -122,8 +110,8 @@ mod tests {
     /// Every type letter of the file is a known type, and no type has two rows of one size.
     #[test]
     fn every_type_of_every_row_is_known_and_unambiguous() {
-        for id in [TABLE, super::super::compact_conductor_dimensions::TABLE] {
-            let table = all().find(id).unwrap();
+        for file in [&FILE, &super::super::compact_conductor_dimensions::FILE] {
+            let table = file.table().unwrap();
             let mut seen = std::collections::HashSet::new();
             for row in &table.rows {
                 let Value::Text(types) = row.values[0] else { panic!("{}", row.key) };
@@ -139,7 +127,7 @@ mod tests {
                 }
             }
         }
-        assert_eq!(all().find(TABLE).unwrap().rows.len(), 161);
+        assert_eq!(FILE.table().unwrap().rows.len(), 161);
     }
 
     #[test]
@@ -158,7 +146,7 @@ mod tests {
     /// The printed area is that of the printed diameter, to the last digit that is printed.
     #[test]
     fn areas_are_those_of_the_diameters() {
-        let table = all().find(TABLE).unwrap();
+        let table = FILE.table().unwrap();
         let quarter_pi: Decimal = "0.785398163".parse().unwrap();
         for row in &table.rows {
             let figure = |column| table.number(row.key, column);
@@ -172,8 +160,8 @@ mod tests {
     /// The one area that is not available in square millimetres is left out, and its row is marked.
     #[test]
     fn what_is_missing_is_absent() {
-        let missing: Vec<&str> = all()
-            .find(TABLE)
+        let missing: Vec<&str> = FILE
+            .table()
             .unwrap()
             .rows
             .iter()

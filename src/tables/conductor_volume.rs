@@ -1,6 +1,8 @@
 //! The room that one conductor takes: Table 314.16(B).
 
-use super::{Cell, Column, all, loader};
+use super::by_size::BySize;
+use super::loader::File;
+use super::table::{Cell, Column};
 use crate::quantity::{Unit, Units};
 use crate::trade::{ConductorSize, SizeSet};
 use std::sync::LazyLock;
@@ -8,24 +10,15 @@ use std::sync::LazyLock;
 /// The id of the table.
 pub const TABLE: &str = "conductor-volume";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Table 314.16(B); Table 314.16(B)(1) in 2023",
-    columns: &[
-        Column::figures("volume_in3", Unit::CubicInch),
-        Column::figures("volume_cm3", Unit::CubicCentimetre),
-    ],
-    text: include_str!("data/conductor-volume.csv"),
-};
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Table 314.16(B); Table 314.16(B)(1) in 2023",
+    &[Column::figures("volume_in3", Unit::CubicInch), Column::figures("volume_cm3", Unit::CubicCentimetre)],
+    include_str!("data/conductor-volume.csv"),
+);
 
-static BY_SIZE: LazyLock<[[Option<Cell>; ConductorSize::COUNT]; 2]> = LazyLock::new(|| {
-    [Units::Us, Units::Si].map(|units| {
-        let mut cells = [None; ConductorSize::COUNT];
-        for size in ConductorSize::all() {
-            cells[size.index()] = find(size, units);
-        }
-        cells
-    })
+static BY_SIZE: LazyLock<BySize<Cell>> = LazyLock::new(|| {
+    BySize::new(|size, units| FILE.cell(size.name(), ["volume_in3", "volume_cm3"][units as usize]))
 });
 
 /// The room that one conductor of a size takes; `None` for a size that the table does not have.
@@ -37,7 +30,7 @@ static BY_SIZE: LazyLock<[[Option<Cell>; ConductorSize::COUNT]; 2]> = LazyLock::
 /// assert_eq!(conductor_volume::of(ConductorSize::AWG_4, Units::Us), None);
 /// ```
 pub fn of(size: ConductorSize, units: Units) -> Option<Cell> {
-    BY_SIZE[units as usize][size.index()]
+    BY_SIZE.of(size, units)
 }
 
 /// The sizes that the table has.
@@ -45,12 +38,4 @@ pub fn sizes() -> SizeSet {
     static ALL: LazyLock<SizeSet> =
         LazyLock::new(|| ConductorSize::all().filter(|size| of(*size, Units::Us).is_some()).collect());
     *ALL
-}
-
-fn find(size: ConductorSize, units: Units) -> Option<Cell> {
-    let column = match units {
-        Units::Us => "volume_in3",
-        Units::Si => "volume_cm3",
-    };
-    all().find(TABLE)?.cell(size.name(), column)
 }

@@ -1,6 +1,7 @@
 //! Which enclosure types are rated for which conditions, and the words for them: Table 110.28 and its note.
 
-use super::{Affirmation, Column, all, loader};
+use super::loader::File;
+use super::table::{Affirmation, Column};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -11,10 +12,10 @@ pub const TABLE: &str = "enclosure-types";
 pub const WORDS_TABLE: &str = "enclosure-words";
 
 /// A type that the table does not have for a location has no yes or no there.
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Table 110.28",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Table 110.28",
+    &[
         Column::text("1"),
         Column::text("2"),
         Column::text("3"),
@@ -32,21 +33,21 @@ pub(super) const FILE: loader::File = loader::File {
         Column::text("12K"),
         Column::text("13"),
     ],
-    text: include_str!("data/enclosure-types.csv"),
-};
+    include_str!("data/enclosure-types.csv"),
+);
 
-pub(super) const WORDS_FILE: loader::File = loader::File {
-    id: WORDS_TABLE,
-    section: "note to Table 110.28",
-    columns: &[
+pub(super) static WORDS_FILE: File = File::new(
+    WORDS_TABLE,
+    "note to Table 110.28",
+    &[
         Column::text("raintight"),
         Column::text("rainproof"),
         Column::text("watertight"),
         Column::text("driptight"),
         Column::text("dusttight"),
     ],
-    text: include_str!("data/enclosure-words.csv"),
-};
+    include_str!("data/enclosure-words.csv"),
+);
 
 /// Declares a closed set of names, each written in one way. Names are taken as `tt`: behind `literal` the schema derive
 /// does not see what serde renames to.
@@ -173,7 +174,7 @@ pub fn row(location: EnclosureLocation, condition: EnclosureCondition) -> Option
             .and_then(|rest| rest.strip_prefix('_'))
             .is_some_and(|rest| rest == condition.name())
     };
-    all().find(TABLE)?.rows.iter().map(|row| row.key).find(|key| in_row(key))
+    FILE.table()?.rows.iter().map(|row| row.key).find(|key| in_row(key))
 }
 
 /// Whether a type is rated for a condition, by the key of its row; `None` where the table does not have the type.
@@ -185,13 +186,13 @@ pub fn row(location: EnclosureLocation, condition: EnclosureCondition) -> Option
 /// assert!(rated("outdoor_windblown_dust", EnclosureType::Type12).is_none());
 /// ```
 pub fn rated(row: &str, enclosure: EnclosureType) -> Option<Affirmation> {
-    all().find(TABLE)?.affirmation(row, enclosure.name())
+    FILE.affirmation(row, enclosure.name())
 }
 
 /// The words that go with a type.
 pub fn words(enclosure: EnclosureType) -> impl Iterator<Item = EnclosureWord> {
     let goes_with = move |word: &EnclosureWord| {
-        let table = all().find(WORDS_TABLE);
+        let table = WORDS_FILE.table();
         table.and_then(|table| table.affirmed(enclosure.name(), word.name())) == Some(true)
     };
     EnclosureWord::ALL.iter().copied().filter(goes_with)
@@ -204,7 +205,7 @@ mod tests {
 
     #[test]
     fn every_type_has_a_column_and_a_row_of_words() {
-        let (types, words) = (all().find(TABLE).unwrap(), all().find(WORDS_TABLE).unwrap());
+        let (types, words) = (FILE.table().unwrap(), WORDS_FILE.table().unwrap());
         let names: Vec<&str> = EnclosureType::ALL.iter().map(|one| one.name()).collect();
         assert_eq!(types.columns.iter().map(|column| column.name).collect::<Vec<_>>(), names);
         assert_eq!(words.rows.iter().map(|row| row.key).collect::<Vec<_>>(), names);
@@ -215,8 +216,8 @@ mod tests {
 
     #[test]
     fn every_cell_is_yes_or_no_and_a_type_is_in_all_rows_of_a_location_or_in_none() {
-        for table in [TABLE, WORDS_TABLE] {
-            let table = all().find(table).unwrap();
+        for file in [&FILE, &WORDS_FILE] {
+            let table = file.table().unwrap();
             for row in &table.rows {
                 for (value, column) in row.values.iter().zip(&table.columns) {
                     assert!(matches!(value, Value::Text("yes" | "no") | Value::Absent), "{}", row.key);
@@ -259,7 +260,7 @@ mod tests {
         for location in EnclosureLocation::ALL {
             found.extend(EnclosureCondition::ALL.iter().filter_map(|condition| row(*location, *condition)));
         }
-        let mut rows: Vec<&str> = all().find(TABLE).unwrap().rows.iter().map(|row| row.key).collect();
+        let mut rows: Vec<&str> = FILE.table().unwrap().rows.iter().map(|row| row.key).collect();
         found.sort_unstable();
         rows.sort_unstable();
         assert_eq!(found, rows);

@@ -1,126 +1,69 @@
-//! The strict reader of table files.
+//! Table files, and their strict reader.
 
-use super::{Affirmation, Basis, Cell};
-use crate::quantity::{Decimal, Unit};
-use std::fmt;
+use super::Basis;
+use super::table::{Affirmation, Cell, Column, Row, Table, Value};
+use std::sync::OnceLock;
 
-/// One column of a table: its name, and the unit of its figures if it holds any.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Column {
-    /// The name in the header of the file.
-    pub name: &'static str,
-    /// The unit of the figures; `None` for words.
-    pub unit: Option<Unit>,
-}
-
-impl Column {
-    /// A column of words.
-    pub const fn text(name: &'static str) -> Self {
-        Self { name, unit: None }
-    }
-
-    /// A column of figures.
-    pub const fn figures(name: &'static str, unit: Unit) -> Self {
-        Self { name, unit: Some(unit) }
-    }
-}
-
-/// What stands in one field of a row.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Value {
-    /// Words.
-    Text(&'static str),
-    /// A figure.
-    Number(Decimal),
-    /// Nothing: the table has no figure there.
-    Absent,
-}
-
-/// One row: its key, its fields, and where they come from.
-#[derive(Clone, Debug)]
-pub struct Row {
-    /// The key, unique in its table.
-    pub key: &'static str,
-    /// One field for each column.
-    pub values: Vec<Value>,
-    /// How far the row can be trusted.
-    pub basis: Basis,
-    /// Keys of the table `sources`.
-    pub sources: Vec<&'static str>,
-    /// What an auditor should know of the row; often empty.
-    pub note: &'static str,
-}
-
-/// A table that was read.
-#[derive(Clone, Debug)]
-pub struct Table {
-    /// The name under which it is served.
-    pub id: &'static str,
-    /// Where the code has it; empty for a table of our own.
-    pub section: &'static str,
-    /// Its columns, after the key.
-    pub columns: Vec<Column>,
-    /// Its rows, in the order of the file.
-    pub rows: Vec<Row>,
-}
-
-impl Table {
-    /// The row with a key.
-    pub fn row(&self, key: &str) -> Option<&Row> {
-        self.rows.iter().find(|row| row.key == key)
-    }
-
-    /// The place of a column.
-    pub fn column(&self, name: &str) -> Option<usize> {
-        self.columns.iter().position(|column| column.name == name)
-    }
-
-    /// The yes or no in a row and column; `None` where there is neither.
-    pub fn affirmed(&self, row: &str, column: &str) -> Option<bool> {
-        match self.row(row)?.values.get(self.column(column)?)? {
-            Value::Text("yes") => Some(true),
-            Value::Text("no") => Some(false),
-            _ => None,
-        }
-    }
-
-    /// The figure in a row and column, with everything that a proof says of it; `None` where there is none.
-    pub fn cell(&'static self, row: &str, column: &str) -> Option<Cell> {
-        let row = self.row(row)?;
-        let place = self.column(column)?;
-        let column = self.columns.get(place)?;
-        let Value::Number(value) = row.values.get(place)? else { return None };
-        let (table, unit, basis) = (&self.id, column.unit?, row.basis);
-        Some(Cell { table, row: &row.key, column: &column.name, value: *value, unit, basis })
-    }
-
-    /// The yes or no in a row and column, with everything that a proof says of it; `None` where there is neither.
-    pub fn affirmation(&'static self, row: &str, column: &str) -> Option<Affirmation> {
-        let holds = self.affirmed(row, column)?;
-        let row = self.row(row)?;
-        let column = self.columns.get(self.column(column)?)?;
-        Some(Affirmation { table: &self.id, row: &row.key, column: &column.name, holds, basis: row.basis })
-    }
-
-    /// The figure in a row and column; `None` where there is none.
-    pub fn number(&self, row: &str, column: &str) -> Option<Decimal> {
-        match self.row(row)?.values.get(self.column(column)?)? {
-            Value::Number(number) => Some(*number),
-            _ => None,
-        }
-    }
-}
-
-/// A file before it is read.
+/// A file of a table, part of the program, and the table once it is read.
 pub(super) struct File {
-    pub id: &'static str,
-    pub section: &'static str,
-    pub columns: &'static [Column],
-    pub text: &'static str,
+    id: &'static str,
+    section: &'static str,
+    columns: &'static [Column],
+    text: &'static str,
+    read: OnceLock<Result<Table, LoadFault>>,
+}
+
+/// The published sources, which rows of the other tables name.
+pub(super) static SOURCES: File = File::new(
+    "sources",
+    "",
+    &[Column::text("title"), Column::text("publisher"), Column::text("date"), Column::text("address")],
+    include_str!("data/sources.csv"),
+);
+
+impl File {
+    pub(super) const fn new(
+        id: &'static str,
+        section: &'static str,
+        columns: &'static [Column],
+        text: &'static str,
+    ) -> Self {
+        Self { id, section, columns, text, read: OnceLock::new() }
+    }
+
+    /// The table without provenance of its rows, read when it is first asked for.
+    pub(super) fn without_provenance(&'static self) -> Result<&'static Table, LoadFault> {
+        self.read.get_or_init(|| read(self, None)).as_ref().map_err(Clone::clone)
+    }
+
+    /// The table, read when it is first asked for.
+    pub(super) fn load(&'static self) -> Result<&'static Table, LoadFault> {
+        let load = || {
+            let sources: Vec<&str> = SOURCES.without_provenance()?.rows.iter().map(|row| row.key).collect();
+            read(self, Some(&sources))
+        };
+        self.read.get_or_init(load).as_ref().map_err(Clone::clone)
+    }
+
+    /// The table; `None` if it does not read, which a test rules out.
+    pub(super) fn table(&'static self) -> Option<&'static Table> {
+        self.load().ok()
+    }
+
+    /// The figure in a row and column, with everything that a proof says of it.
+    pub(super) fn cell(&'static self, row: &str, column: &str) -> Option<Cell> {
+        self.table()?.cell(row, column)
+    }
+
+    /// The yes or no in a row and column, with everything that a proof says of it.
+    pub(super) fn affirmation(&'static self, row: &str, column: &str) -> Option<Affirmation> {
+        self.table()?.affirmation(row, column)
+    }
 }
 
 /// What is wrong with a table file.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("table {table}, line {line}: {what}")]
 pub struct LoadFault {
     /// The table.
     pub table: &'static str,
@@ -130,16 +73,8 @@ pub struct LoadFault {
     pub what: String,
 }
 
-impl fmt::Display for LoadFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "table {}, line {}: {}", self.table, self.line, self.what)
-    }
-}
-
-impl std::error::Error for LoadFault {}
-
 /// Reads a file whose first column is the key and, when sources are given, whose last three are basis, source and note.
-pub(super) fn read(file: &File, sources: Option<&[&str]>) -> Result<Table, LoadFault> {
+fn read(file: &File, sources: Option<&[&str]>) -> Result<Table, LoadFault> {
     let fault = |line: usize, what: String| LoadFault { table: file.id, line, what };
     let mut reader = csv::ReaderBuilder::new().from_reader(file.text.as_bytes());
     let header = reader.headers().map_err(|error| fault(1, error.to_string()))?.clone();
@@ -202,10 +137,11 @@ fn keep(text: &str) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::Unit;
 
     fn load(text: &'static str) -> Result<Table, LoadFault> {
         let columns = const { &[Column::figures("volume_in3", Unit::CubicInch)] };
-        read(&File { id: "test", section: "", columns, text }, Some(&["book"]))
+        read(&File::new("test", "", columns, text), Some(&["book"]))
     }
 
     #[test]

@@ -5,6 +5,7 @@
 
 pub mod bare_conductor_dimensions;
 mod basis;
+mod by_size;
 pub mod compact_conductor_dimensions;
 pub mod conductor_dimensions;
 pub mod conductor_volume;
@@ -14,55 +15,38 @@ pub mod raceway_dimensions;
 pub mod raceway_fill_limits;
 pub mod standard_boxes;
 pub mod supporting_raceways;
+mod table;
 pub mod trade_sizes;
 pub mod wire_bending_space;
 
 pub use basis::Basis;
-pub use loader::{Column, LoadFault, Row, Table, Value};
+pub use loader::LoadFault;
+pub use table::{Affirmation, Cell, Column, Key, Row, Table, Value};
 
-use crate::quantity::{Decimal, Unit};
+use loader::{File, SOURCES};
 use std::sync::LazyLock;
 
-/// A name that stands in a table, kept by one thin reference, as proofs hold a great many.
-pub type Key = &'static &'static str;
-
-/// One figure of a table: where it stands, and how far it can be trusted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Cell {
-    /// The table, as `/v1/tables/{id}` serves it.
-    pub table: Key,
-    /// The key of the row.
-    pub row: Key,
-    /// The column.
-    pub column: Key,
-    /// The figure.
-    pub value: Decimal,
-    /// Its unit.
-    pub unit: Unit,
-    /// How far the row can be trusted.
-    pub basis: Basis,
-}
-
-/// One yes or no of a table: where it stands, and how far it can be trusted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Affirmation {
-    /// The table, as `/v1/tables/{id}` serves it.
-    pub table: Key,
-    /// The key of the row.
-    pub row: Key,
-    /// The column.
-    pub column: Key,
-    /// Whether it is a yes.
-    pub holds: bool,
-    /// How far the row can be trusted.
-    pub basis: Basis,
-}
-
-/// Every table.
+/// Every table, in the order in which they are listed.
 #[derive(Debug)]
 pub struct Tables {
-    tables: Vec<Table>,
+    tables: Vec<&'static Table>,
 }
+
+static FILES: [&File; 13] = [
+    &conductor_volume::FILE,
+    &standard_boxes::FILE,
+    &trade_sizes::FILE,
+    &wire_bending_space::FILE,
+    &wire_bending_space::COMPACT_FILE,
+    &raceway_fill_limits::FILE,
+    &raceway_dimensions::FILE,
+    &conductor_dimensions::FILE,
+    &compact_conductor_dimensions::FILE,
+    &bare_conductor_dimensions::FILE,
+    &supporting_raceways::FILE,
+    &enclosure_types::FILE,
+    &enclosure_types::WORDS_FILE,
+];
 
 impl Tables {
     /// Reads every table, or says what is wrong with the first bad one.
@@ -71,49 +55,21 @@ impl Tables {
     /// assert!(elbowroom::tables::Tables::load().is_ok());
     /// ```
     pub fn load() -> Result<Self, LoadFault> {
-        let sources = loader::read(&SOURCES, None)?;
-        let keys: Vec<&str> = sources.rows.iter().map(|row| row.key).collect();
-        let mut tables = vec![
-            loader::read(&conductor_volume::FILE, Some(&keys))?,
-            loader::read(&standard_boxes::FILE, Some(&keys))?,
-            loader::read(&trade_sizes::FILE, Some(&keys))?,
-            loader::read(&wire_bending_space::FILE, Some(&keys))?,
-            loader::read(&wire_bending_space::COMPACT_FILE, Some(&keys))?,
-            loader::read(&raceway_fill_limits::FILE, Some(&keys))?,
-            loader::read(&raceway_dimensions::FILE, Some(&keys))?,
-            loader::read(&conductor_dimensions::FILE, Some(&keys))?,
-            loader::read(&compact_conductor_dimensions::FILE, Some(&keys))?,
-            loader::read(&bare_conductor_dimensions::FILE, Some(&keys))?,
-            loader::read(&supporting_raceways::FILE, Some(&keys))?,
-            loader::read(&enclosure_types::FILE, Some(&keys))?,
-            loader::read(&enclosure_types::WORDS_FILE, Some(&keys))?,
-        ];
-        tables.push(sources);
-        Ok(Self { tables })
+        let sources = SOURCES.without_provenance()?;
+        let published = FILES.iter().map(|file| file.load());
+        Ok(Self { tables: published.chain([Ok(sources)]).collect::<Result<_, _>>()? })
     }
 
     /// The table with an id.
-    pub fn find(&self, id: &str) -> Option<&Table> {
-        self.tables.iter().find(|table| table.id == id)
+    pub fn find(&self, id: &str) -> Option<&'static Table> {
+        self.tables.iter().copied().find(|table| table.id == id)
     }
 
     /// The tables, in the order in which they are listed.
-    pub fn iter(&self) -> impl Iterator<Item = &Table> {
-        self.tables.iter()
+    pub fn iter(&self) -> impl Iterator<Item = &'static Table> {
+        self.tables.iter().copied()
     }
 }
-
-const SOURCES: loader::File = loader::File {
-    id: "sources",
-    section: "",
-    columns: &[
-        Column::text("title"),
-        Column::text("publisher"),
-        Column::text("date"),
-        Column::text("address"),
-    ],
-    text: include_str!("data/sources.csv"),
-};
 
 static ALL: LazyLock<Tables> =
     LazyLock::new(|| Tables::load().unwrap_or_else(|_| Tables { tables: Vec::new() }));

@@ -1,6 +1,7 @@
 //! Inside dimensions of raceways: Chapter 9, Table 4.
 
-use super::{Cell, Column, all, loader};
+use super::loader::File;
+use super::table::{Cell, Column};
 use crate::quantity::{Unit, Units};
 use crate::trade::{RacewayKind, TradeSize};
 use std::sync::LazyLock;
@@ -8,10 +9,10 @@ use std::sync::LazyLock;
 /// The id of the table.
 pub const TABLE: &str = "raceway-dimensions";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Chapter 9, Table 4",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Chapter 9, Table 4",
+    &[
         Column::text("kind"),
         Column::text("trade_size"),
         Column::figures("metric_designator", Unit::One),
@@ -28,8 +29,8 @@ pub(super) const FILE: loader::File = loader::File {
         Column::figures("area_40_mm2", Unit::SquareMillimetre),
         Column::figures("area_60_mm2", Unit::SquareMillimetre),
     ],
-    text: include_str!("data/raceway-dimensions.csv"),
-};
+    include_str!("data/raceway-dimensions.csv"),
+);
 
 /// Which inside dimension of a raceway.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -87,7 +88,7 @@ static ROWS: LazyLock<Vec<Option<Figures>>> = LazyLock::new(|| {
 });
 
 fn find(kind: RacewayKind, size: TradeSize) -> Option<Figures> {
-    let table = all().find(TABLE)?;
+    let table = FILE.table()?;
     let row = table.row(&format!("{} {}", kind.table_name(), size.name()))?;
     Some(
         [Units::Us, Units::Si]
@@ -141,7 +142,7 @@ mod tests {
     /// Every row of the file is some kind in some trade size, and is written so.
     #[test]
     fn every_row_of_the_file_is_reached() {
-        let table = all().find(TABLE).unwrap();
+        let table = FILE.table().unwrap();
         let reached = RacewayKind::ALL
             .iter()
             .filter(|kind| **kind != RacewayKind::Hdpe)

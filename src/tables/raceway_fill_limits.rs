@@ -3,35 +3,35 @@
 //! The rules state these figures per edition (the table `rule-figures`); this table is where an auditor finds which
 //! note each comes from. A test holds the two together.
 
-use super::{Column, loader};
+use super::loader::File;
+use super::table::Column;
 use crate::quantity::Unit;
 
 /// The id of the table.
 pub const TABLE: &str = "raceway-fill-limits";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Chapter 9, Table 1 and notes",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Chapter 9, Table 1 and notes",
+    &[
         Column::figures("value_us", Unit::One),
         Column::text("unit_us"),
         Column::figures("value_si", Unit::One),
         Column::text("unit_si"),
         Column::text("place"),
     ],
-    text: include_str!("data/raceway-fill-limits.csv"),
-};
+    include_str!("data/raceway-fill-limits.csv"),
+);
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::quantity::Units;
     use crate::rulebook::{Edition, Rulebook};
-    use crate::tables::all;
 
     #[test]
     fn every_row_is_what_the_rules_state() {
-        let table = all().find(TABLE).unwrap();
+        let table = FILE.table().unwrap();
         for edition in Edition::ALL {
             for row in &table.rows {
                 let name = format!("raceway-fill.{}", row.key);

@@ -1,6 +1,7 @@
 //! Standard metal boxes and their volumes: Table 314.16(A).
 
-use super::{Cell, Column, Value, all, loader};
+use super::loader::File;
+use super::table::{Cell, Column, Value};
 use crate::quantity::{Decimal, Unit, Units};
 use crate::trade::text_schema;
 use serde::de::{self, Deserializer, Visitor};
@@ -15,10 +16,10 @@ use utoipa::{PartialSchema, ToSchema};
 /// The id of the table.
 pub const TABLE: &str = "standard-boxes";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Table 314.16(A)",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Table 314.16(A)",
+    &[
         Column::text("shape"),
         Column::figures("length_in", Unit::Inch),
         Column::figures("width_in", Unit::Inch),
@@ -34,8 +35,8 @@ pub(super) const FILE: loader::File = loader::File {
         Column::figures("printed_8_awg", Unit::One),
         Column::figures("printed_6_awg", Unit::One),
     ],
-    text: include_str!("data/standard-boxes.csv"),
-};
+    include_str!("data/standard-boxes.csv"),
+);
 
 /// What kind of box a row of the table is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -100,7 +101,7 @@ struct Known {
 }
 
 static KNOWN: LazyLock<Vec<Known>> = LazyLock::new(|| {
-    let Some(table) = all().find(TABLE) else { return Vec::new() };
+    let Some(table) = FILE.table() else { return Vec::new() };
     table
         .rows
         .iter()
@@ -269,7 +270,7 @@ mod tests {
 
     #[test]
     fn every_row_of_the_file_is_a_known_box() {
-        assert_eq!(StandardBox::all().count(), all().find(TABLE).unwrap().rows.len());
+        assert_eq!(StandardBox::all().count(), FILE.table().unwrap().rows.len());
         assert_eq!(StandardBox::all().count(), 24);
     }
 }

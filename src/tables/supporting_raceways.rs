@@ -1,23 +1,24 @@
 //! Which raceways may carry a box, a conduit body or a luminaire: the kinds that 314.23 names.
 
-use super::{Affirmation, Column, all, loader};
+use super::loader::File;
+use super::table::{Affirmation, Column};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// The id of the table.
 pub const TABLE: &str = "supporting-raceways";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "314.23(E), (F) and (H)(2)",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "314.23(E), (F) and (H)(2)",
+    &[
         Column::text("boxes"),
         Column::text("conduit_bodies"),
         Column::text("loaded_conduit_bodies"),
         Column::text("luminaires"),
     ],
-    text: include_str!("data/supporting-raceways.csv"),
-};
+    include_str!("data/supporting-raceways.csv"),
+);
 
 /// A kind of raceway, as far as it matters to what it carries.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -82,7 +83,7 @@ impl SupportingRaceway {
             Carried::LoadedConduitBody => "loaded_conduit_bodies",
             Carried::Luminaire => "luminaires",
         };
-        all().find(TABLE)?.affirmation(self.name(), column)
+        FILE.affirmation(self.name(), column)
     }
 }
 
@@ -99,6 +100,6 @@ mod tests {
                 assert!(kind.may_carry(carried).is_some(), "{} {carried:?}", kind.name());
             }
         }
-        assert_eq!(all().find(TABLE).unwrap().rows.len(), 6);
+        assert_eq!(FILE.table().unwrap().rows.len(), 6);
     }
 }

@@ -1,6 +1,7 @@
 //! What a trade size stands for in a sum of lengths: inches, or its metric designator in millimetres.
 
-use super::{Cell, Column, all, loader};
+use super::loader::File;
+use super::table::{Cell, Column};
 use crate::quantity::{Unit, Units};
 use crate::trade::TradeSize;
 use std::sync::LazyLock;
@@ -8,16 +9,16 @@ use std::sync::LazyLock;
 /// The id of the table.
 pub const TABLE: &str = "trade-sizes";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Table 300.1(C)",
-    columns: &[Column::figures("size_in", Unit::Inch), Column::figures("designator_mm", Unit::Millimetre)],
-    text: include_str!("data/trade-sizes.csv"),
-};
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Table 300.1(C)",
+    &[Column::figures("size_in", Unit::Inch), Column::figures("designator_mm", Unit::Millimetre)],
+    include_str!("data/trade-sizes.csv"),
+);
 
 static BY_SIZE: LazyLock<[Vec<Option<Cell>>; 2]> = LazyLock::new(|| {
     ["size_in", "designator_mm"].map(|column| {
-        let table = all().find(TABLE);
+        let table = FILE.table();
         TradeSize::all().map(|size| table?.cell(size.name(), column)).collect()
     })
 });
@@ -44,6 +45,6 @@ mod tests {
                 assert_eq!(of(size, units).unwrap().value, size.figure(units), "{size}");
             }
         }
-        assert_eq!(all().find(TABLE).unwrap().rows.len(), TradeSize::all().count());
+        assert_eq!(FILE.table().unwrap().rows.len(), TradeSize::all().count());
     }
 }

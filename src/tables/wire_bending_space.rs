@@ -4,7 +4,9 @@
 //! table can be compared with print as a whole. Compact conductors of AA-8000 alloy have a table of their own, whose
 //! ranges are recalled only.
 
-use super::{Cell, Column, all, loader};
+use super::by_size::BySize;
+use super::loader::File;
+use super::table::{Cell, Column};
 use crate::quantity::{Unit, Units};
 use crate::trade::ConductorSize;
 use std::sync::LazyLock;
@@ -14,10 +16,10 @@ pub const TABLE: &str = "wire-bending-space";
 /// The id of the table for compact AA-8000 conductors.
 pub const COMPACT_TABLE: &str = "wire-bending-space-compact";
 
-pub(super) const FILE: loader::File = loader::File {
-    id: TABLE,
-    section: "Table 312.6(A)",
-    columns: &[
+pub(super) static FILE: File = File::new(
+    TABLE,
+    "Table 312.6(A)",
+    &[
         Column::figures("one_wire_in", Unit::Inch),
         Column::figures("two_wires_in", Unit::Inch),
         Column::figures("three_wires_in", Unit::Inch),
@@ -29,15 +31,15 @@ pub(super) const FILE: loader::File = loader::File {
         Column::figures("four_wires_mm", Unit::Millimetre),
         Column::figures("five_wires_mm", Unit::Millimetre),
     ],
-    text: include_str!("data/wire-bending-space.csv"),
-};
+    include_str!("data/wire-bending-space.csv"),
+);
 
-pub(super) const COMPACT_FILE: loader::File = loader::File {
-    id: COMPACT_TABLE,
-    section: "Table 312.6(A), column for compact AA-8000 conductors",
-    columns: &[Column::figures("one_wire_in", Unit::Inch), Column::figures("one_wire_mm", Unit::Millimetre)],
-    text: include_str!("data/wire-bending-space-compact.csv"),
-};
+pub(super) static COMPACT_FILE: File = File::new(
+    COMPACT_TABLE,
+    "Table 312.6(A), column for compact AA-8000 conductors",
+    &[Column::figures("one_wire_in", Unit::Inch), Column::figures("one_wire_mm", Unit::Millimetre)],
+    include_str!("data/wire-bending-space-compact.csv"),
+);
 
 /// Whether a conductor is looked up among the plain ones or among the compact AA-8000 ones.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -48,10 +50,12 @@ pub enum Stranding {
     CompactAa8000,
 }
 
-type BySize = [[Option<Cell>; ConductorSize::COUNT]; 2];
+static PLAIN: LazyLock<BySize<Cell>> = LazyLock::new(|| one_wire(&FILE));
+static COMPACT: LazyLock<BySize<Cell>> = LazyLock::new(|| one_wire(&COMPACT_FILE));
 
-static PLAIN: LazyLock<BySize> = LazyLock::new(|| read(TABLE));
-static COMPACT: LazyLock<BySize> = LazyLock::new(|| read(COMPACT_TABLE));
+fn one_wire(file: &'static File) -> BySize<Cell> {
+    BySize::new(|size, units| file.cell(size.name(), ["one_wire_in", "one_wire_mm"][units as usize]))
+}
 
 /// The bending space of one conductor, one wire per terminal; `None` for a size that the table does not have.
 ///
@@ -65,29 +69,10 @@ static COMPACT: LazyLock<BySize> = LazyLock::new(|| read(COMPACT_TABLE));
 /// assert_eq!(space(Stranding::CompactAa8000), "3.5");
 /// ```
 pub fn of(size: ConductorSize, stranding: Stranding, units: Units) -> Option<Cell> {
-    let table = match stranding {
-        Stranding::Plain => &PLAIN,
-        Stranding::CompactAa8000 => &COMPACT,
-    };
-    table[units as usize][size.index()]
-}
-
-fn read(table: &'static str) -> BySize {
-    [Units::Us, Units::Si].map(|units| {
-        let mut cells = [None; ConductorSize::COUNT];
-        for size in ConductorSize::all() {
-            cells[size.index()] = find(table, size, units);
-        }
-        cells
-    })
-}
-
-fn find(id: &'static str, size: ConductorSize, units: Units) -> Option<Cell> {
-    let column = match units {
-        Units::Us => "one_wire_in",
-        Units::Si => "one_wire_mm",
-    };
-    all().find(id)?.cell(size.name(), column)
+    match stranding {
+        Stranding::Plain => PLAIN.of(size, units),
+        Stranding::CompactAa8000 => COMPACT.of(size, units),
+    }
 }
 
 #[cfg(test)]
