@@ -13,7 +13,6 @@ use crate::rulebook::Edition;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
-use std::fmt;
 use std::sync::LazyLock;
 use utoipa::ToSchema;
 
@@ -108,16 +107,9 @@ impl CaseBasis {
 }
 
 /// What is wrong with a file of cases.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{0}")]
 pub struct CaseFault(String);
-
-impl fmt::Display for CaseFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-impl std::error::Error for CaseFault {}
 
 /// Reads the cases of a file, strictly.
 ///

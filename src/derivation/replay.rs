@@ -4,21 +4,15 @@ use super::sums::{percent, round_count};
 use super::{Derivation, Operation, Outcome, Step};
 use crate::quantity::Decimal;
 use crate::tables::{self, standard_boxes::Choice};
-use std::fmt;
 
 /// A step that does not come to what it says.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("step s{}: {what}", step + 1)]
 pub struct ReplayFault {
     /// The place of the step in the proof, from 0.
     pub step: usize,
     /// What is wrong with it.
     pub what: &'static str,
-}
-
-impl fmt::Display for ReplayFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "step s{}: {}", self.step + 1, self.what)
-    }
 }
 
 impl Derivation {

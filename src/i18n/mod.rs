@@ -37,16 +37,9 @@ pub struct Catalogue {
 }
 
 /// Why a catalogue cannot be read.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{0}")]
 pub struct CatalogueFault(pub String);
-
-impl fmt::Display for CatalogueFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-impl std::error::Error for CatalogueFault {}
 
 impl fmt::Debug for Catalogue {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -207,16 +207,9 @@ impl fmt::Debug for Decimal {
 }
 
 /// Why a text is not a decimal.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("not a decimal number with at most nine decimals")]
 pub struct NotADecimal;
-
-impl fmt::Display for NotADecimal {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("not a decimal number with at most nine decimals")
-    }
-}
-
-impl std::error::Error for NotADecimal {}
 
 impl std::str::FromStr for Decimal {
     type Err = NotADecimal;

@@ -17,4 +17,4 @@ pub mod worksheet;
 pub use misconception::{
     Misconception, MisconceptionView, Mutation, RuleCited, evaluate_counterfactual, view_of,
 };
-pub use teachable::{LearnableLine, Quantity, Teachable};
+pub use teachable::{Quantity, Teachable};

@@ -3,29 +3,24 @@
 use super::Misconception;
 use super::situation::Sentence;
 use crate::checks::Check;
-use crate::checks::outlet_fill::{Item, TallyLine};
+use crate::checks::outlet_fill::TallyLine;
 use crate::derivation::Figure;
 use crate::quantity::Units;
-use crate::trade::ConductorSize;
 use serde::Serialize;
 
 /// A check that can be taught.
-pub trait Teachable: Check<Request: Clone + Serialize> + 'static {
+pub trait Teachable: Check<Request: Clone + Serialize> + Sized + 'static {
     /// The figures that a learner may be asked for, the usual one first.
-    fn quantities() -> &'static [Quantity<Self>]
-    where
-        Self: Sized;
+    const QUANTITIES: &'static [Quantity<Self>];
 
     /// What learners get wrong, most common first.
-    fn misconceptions() -> &'static [Misconception<Self>]
-    where
-        Self: Sized;
+    const MISCONCEPTIONS: &'static [Misconception<Self>];
 
     /// Whether its answer has a tally that a learner's own can be held against.
     const HAS_TALLY: bool = false;
 
     /// The lines of that tally.
-    fn tally(_outcome: &Self::Outcome) -> Vec<LearnableLine> {
+    fn tally(_outcome: &Self::Outcome) -> Vec<&TallyLine> {
         Vec::new()
     }
 
@@ -50,21 +45,14 @@ pub struct Quantity<C: Check> {
     pub is_sum: bool,
 }
 
-/// One line of a tally.
-#[derive(Clone, Copy, Debug)]
-pub struct LearnableLine {
-    /// What it is about.
-    pub what: Item,
-    /// The conductor size whose allowance is taken.
-    pub size: ConductorSize,
-    /// How many allowances.
-    pub allowances: Figure,
-    /// What they come to.
-    pub volume: Figure,
-}
+impl<C: Check> Quantity<C> {
+    /// A figure of its own.
+    pub const fn new(name: &'static str, figure: fn(&C::Request, &C::Outcome) -> Option<Figure>) -> Self {
+        Self { name, figure, is_sum: false }
+    }
 
-impl From<&TallyLine> for LearnableLine {
-    fn from(line: &TallyLine) -> Self {
-        Self { what: line.what, size: line.size, allowances: line.allowances, volume: line.volume }
+    /// A sum of parts.
+    pub const fn sum(name: &'static str, figure: fn(&C::Request, &C::Outcome) -> Option<Figure>) -> Self {
+        Self { name, figure, is_sum: true }
     }
 }

@@ -31,8 +31,7 @@ fn faults<C: Teachable>(exercise: &Exercise) -> Vec<String> {
     if let Err(error) = exercise.proof.replay() {
         fault(format!("the key does not replay: {error}"));
     }
-    let quantity =
-        C::quantities().iter().find(|quantity| quantity.name == exercise.asks).expect("a quantity");
+    let quantity = C::QUANTITIES.iter().find(|quantity| quantity.name == exercise.asks).expect("a quantity");
     let evaluation = evaluate::<C>(&request);
     let figure = (quantity.figure)(&request, &evaluation.outcome).expect("the figure that is asked for");
     let values: BTreeSet<Decimal> = exercise.choices.iter().map(|choice| choice.value).collect();

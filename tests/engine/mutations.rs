@@ -61,7 +61,7 @@ fn without_cases<C: Teachable>() -> Vec<String> {
                 .is_some_and(|evaluation| differs::<C>(case, &evaluation))
         })
     };
-    let unnoticed = C::misconceptions().iter().filter(|wrong| !noticed(&wrong.mutation));
+    let unnoticed = C::MISCONCEPTIONS.iter().filter(|wrong| !noticed(&wrong.mutation));
     unnoticed.map(|wrong| format!("{}: {}", C::NAME, wrong.id)).collect()
 }
 
@@ -77,7 +77,7 @@ fn every_misconception_changes_some_case() {
 fn broken_proofs<C: Teachable>() -> Vec<String> {
     let mut broken = Vec::new();
     for case in cases::<C>() {
-        for wrong in C::misconceptions() {
+        for wrong in C::MISCONCEPTIONS {
             if let Some(evaluation) = evaluate_counterfactual::<C>(&case.request, &[wrong.mutation])
                 && let Err(fault) = evaluation.proof.replay()
             {
@@ -104,7 +104,7 @@ where
     for case in cases::<C>() {
         let evaluation = elbowroom::checks::evaluate::<C>(&case.request);
         let right = figures(&evaluation);
-        for untried in C::misconceptions().iter().filter(|wrong| !wrong.can_matter(&evaluation.proof)) {
+        for untried in C::MISCONCEPTIONS.iter().filter(|wrong| !wrong.can_matter(&evaluation.proof)) {
             if evaluate_counterfactual::<C>(&case.request, &[untried.mutation])
                 .is_some_and(|counterfactual| figures(&counterfactual) != right)
             {

@@ -6,7 +6,7 @@ use super::super::media;
 use super::super::problem::Problem;
 use super::super::state::Service;
 use super::Received;
-use super::exercises_request::ExercisesRequest;
+use super::exercises_request::{ExercisesRequest, number_of};
 use crate::training::exercises::{ExerciseSet, exercise_set};
 use axum::extract::{Request, State};
 use axum::response::Response;
@@ -29,7 +29,7 @@ pub async fn exercises(State(service): State<Arc<Service>>, request: Request) ->
     let Received { body: asked, key, .. } = super::read::<ExercisesRequest>(&service, request).await?;
     let (spec, messages) = (asked.spec()?, language::messages());
     let made = tokio::task::spawn_blocking(move || {
-        let set = exercise_set(&spec, asked.count(), key, messages)?;
+        let set = exercise_set(&spec, number_of(asked.count), key, messages)?;
         serde_json::to_vec(&set).ok()
     });
     made.await.ok().flatten().map(answered).ok_or_else(Problem::internal)

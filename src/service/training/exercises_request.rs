@@ -1,8 +1,9 @@
-//! Which exercises are asked for.
+//! Requests that name exercises: a set of them, one of them, a worksheet.
 
-use crate::checks::Faults;
+use crate::checks::{Faults, Reference};
 use crate::quantity::{Count, Units};
 use crate::rulebook::Edition;
+use crate::service::language::ChosenLanguage;
 use crate::service::problem::Problem;
 use crate::training::exercises::{Difficulty, LARGEST_SEED, MOST, Spec, Topic, VERSION};
 use serde::Deserialize;
@@ -58,84 +59,77 @@ impl PartialSchema for Seed {
 
 impl ToSchema for Seed {}
 
-/// Exercises about one topic, from one seed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct ExercisesRequest {
-    /// What they are about.
-    pub topic: Topic,
-    /// How much comes together in each.
-    #[serde(default)]
-    pub difficulty: Difficulty,
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default)]
-    pub accept_unverified_rules: bool,
-    /// The units of every figure.
-    #[serde(default)]
-    pub units: Units,
-    /// Where they begin.
-    pub seed: Seed,
-    /// How many. 1 unless said otherwise.
-    pub count: Option<Many>,
-    /// The version of the generator that makes them; the newest unless said otherwise.
-    pub version: Option<Version>,
+/// Declares a request that names exercises: what they are about and from which seed, and members of its own.
+macro_rules! exercise_request {
+    ($(#[$meta:meta])* $name:ident { $($own:tt)* }) => {
+        $(#[$meta])*
+        #[derive(Clone, Debug, Deserialize, ToSchema)]
+        #[serde(deny_unknown_fields)]
+        pub struct $name {
+            /// What the exercises are about.
+            pub topic: Topic,
+            /// How much comes together in each.
+            #[serde(default)]
+            pub difficulty: Difficulty,
+            /// The edition of NFPA 70.
+            #[serde(default)]
+            pub edition: Edition,
+            /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
+            #[serde(default)]
+            pub accept_unverified_rules: bool,
+            /// The units of every figure.
+            #[serde(default)]
+            pub units: Units,
+            /// Where the exercises begin.
+            pub seed: Seed,
+            $($own)*
+            /// The version of the generator that makes them; the newest unless said otherwise.
+            pub version: Option<Version>,
+        }
+
+        impl $name {
+            /// What is to be made; the problem says what must be accepted first.
+            pub fn spec(&self) -> Result<Spec, Problem> {
+                let Self { topic, difficulty, edition, units, seed, .. } = *self;
+                accepted(edition, self.accept_unverified_rules)?;
+                let version = self.version.map_or(VERSION, Version::get);
+                Ok(Spec { topic, difficulty, edition, units, seed: seed.0, version })
+            }
+        }
+    };
 }
 
-impl ExercisesRequest {
-    /// What is to be made; the problem says what must be accepted first.
-    pub fn spec(&self) -> Result<Spec, Problem> {
-        let Self { topic, difficulty, edition, accept_unverified_rules, units, seed, version, count: _ } =
-            *self;
-        let version = version.map_or(VERSION, Version::get);
-        let spec = Spec { topic, difficulty, edition, units, seed: seed.0, version };
-        accepted(edition, accept_unverified_rules)?;
-        Ok(spec)
-    }
-
-    /// How many.
-    pub fn count(&self) -> u32 {
-        self.count.map_or(1, Many::get)
+exercise_request! {
+    /// Exercises about one topic, from one seed.
+    ExercisesRequest {
+        /// How many exercises. 1 unless said otherwise.
+        pub count: Option<Many>,
     }
 }
 
-/// One exercise among those from a seed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct ExerciseNamed {
-    /// What it is about.
-    pub topic: Topic,
-    /// How much comes together in it.
-    #[serde(default)]
-    pub difficulty: Difficulty,
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default)]
-    pub accept_unverified_rules: bool,
-    /// The units of every figure.
-    #[serde(default)]
-    pub units: Units,
-    /// Where the exercises begin.
-    pub seed: Seed,
-    /// Its number among them, from 1.
-    pub number: Many,
-    /// The version of the generator that made it; the newest unless said otherwise.
-    pub version: Option<Version>,
+exercise_request! {
+    /// One exercise among those from a seed.
+    ExerciseNamed {
+        /// Its number among them, from 1.
+        pub number: Many,
+    }
 }
 
-impl ExerciseNamed {
-    /// What was made.
-    pub fn spec(&self) -> Result<Spec, Problem> {
-        let Self { topic, difficulty, edition, accept_unverified_rules, units, seed, version, number: _ } =
-            *self;
-        accepted(edition, accept_unverified_rules)?;
-        let version = version.map_or(VERSION, Version::get);
-        Ok(Spec { topic, difficulty, edition, units, seed: seed.0, version })
+exercise_request! {
+    /// A sheet of exercises about one topic, from one seed.
+    WorksheetRequest {
+        /// How many exercises. 1 unless said otherwise.
+        pub count: Option<Many>,
+        /// The title of the sheet; that of the topic unless said otherwise.
+        pub title: Option<Reference>,
+        /// The language of the sheet; that of the Accept-Language header unless said otherwise.
+        pub language: Option<ChosenLanguage>,
     }
+}
+
+/// How many exercises a request asks for.
+pub(super) fn number_of(count: Option<Many>) -> u32 {
+    count.map_or(1, Many::get)
 }
 
 fn accepted(edition: Edition, accept_unverified_rules: bool) -> Result<(), Problem> {

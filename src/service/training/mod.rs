@@ -7,9 +7,8 @@ mod register;
 mod scope;
 mod worksheets;
 
-pub use exercises_request::{ExercisesRequest, Seed};
+pub use exercises_request::{ExercisesRequest, Seed, WorksheetRequest};
 pub use grade::GradeRequest;
-pub use worksheets::WorksheetRequest;
 
 use super::access::Authorization;
 use super::body;

@@ -48,14 +48,14 @@ impl TeachableEntry {
 }
 
 fn names<C: Teachable>() -> Vec<&'static str> {
-    C::quantities().iter().map(|quantity| quantity.name).collect()
+    C::QUANTITIES.iter().map(|quantity| quantity.name).collect()
 }
 
 fn graded<C: Teachable>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u8>, Problem> {
     let request = body::read::<C>(request).map_err(|problem| problem.below("/request"))?;
-    let named = |asks: &String| C::quantities().iter().find(|quantity| quantity.name == asks);
+    let named = |asks: &String| C::QUANTITIES.iter().find(|quantity| quantity.name == asks);
     let quantity = match &answer.asks {
-        None => C::quantities().first().ok_or_else(Problem::internal)?,
+        None => C::QUANTITIES.first().ok_or_else(Problem::internal)?,
         Some(asks) => named(asks).ok_or_else(|| {
             let mut faults = Faults::default();
             let fault =

@@ -1,55 +1,21 @@
 //! `POST /v1/worksheets`.
 
-use super::super::language::{self, ChosenLanguage};
+use super::super::language;
 use super::super::media;
 use super::super::problem::{Problem, ProblemKind};
 use super::super::state::Service;
 use super::Received;
-use super::exercises_request::{ExercisesRequest, Many, Seed, Version};
+use super::exercises_request::{WorksheetRequest, number_of};
 use crate::i18n::{Catalogue, Language};
-use crate::quantity::Units;
-use crate::rulebook::Edition;
-use crate::training::exercises::{Difficulty, Topic};
 use crate::training::worksheet::{self, Sheet};
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header};
 use axum::response::{IntoResponse, Response};
-use serde::Deserialize;
 use std::borrow::Cow;
 use std::sync::Arc;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
-
-/// A sheet of exercises about one topic, from one seed.
-#[derive(Clone, Debug, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct WorksheetRequest {
-    /// What the exercises are about.
-    pub topic: Topic,
-    /// How much comes together in each.
-    #[serde(default)]
-    pub difficulty: Difficulty,
-    /// The edition of NFPA 70.
-    #[serde(default)]
-    pub edition: Edition,
-    /// Accept rules that could not be verified. Required to be true for the 2026 edition, whose text was not available.
-    #[serde(default)]
-    pub accept_unverified_rules: bool,
-    /// The units of every figure.
-    #[serde(default)]
-    pub units: Units,
-    /// Where the exercises begin.
-    pub seed: Seed,
-    /// How many exercises. 1 unless said otherwise.
-    pub count: Option<Many>,
-    /// The version of the generator that makes them; the newest unless said otherwise.
-    pub version: Option<Version>,
-    /// The title of the sheet; that of the topic unless said otherwise.
-    pub title: Option<crate::checks::Reference>,
-    /// The language of the sheet; that of the Accept-Language header unless said otherwise.
-    pub language: Option<ChosenLanguage>,
-}
 
 /// A sheet as HTML.
 #[derive(Clone, Copy, Debug)]
@@ -83,24 +49,11 @@ pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) ->
         return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
     }
     let Received { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
-    let WorksheetRequest {
-        topic,
-        difficulty,
-        edition,
-        accept_unverified_rules,
-        units,
-        seed,
-        count,
-        version,
-        ..
-    } = asked;
-    let exercises =
-        ExercisesRequest { topic, difficulty, edition, accept_unverified_rules, units, seed, count, version };
-    let spec = exercises.spec()?;
+    let spec = asked.spec()?;
     let language = asked.language.map_or_else(language::spoken, Language::from);
     let written = tokio::task::spawn_blocking(move || {
         let title = asked.title.as_ref().map(crate::checks::Reference::as_str);
-        let sheet = Sheet { spec, count: exercises.count(), title, key };
+        let sheet = Sheet { spec, count: number_of(asked.count), title, key };
         worksheet::write(&sheet, Catalogue::of(language))
     });
     let html = written.await.ok().flatten().ok_or_else(Problem::internal)?;

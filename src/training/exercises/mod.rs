@@ -150,7 +150,7 @@ pub fn make(spec: &Spec, number: u32) -> Option<Exercise> {
 }
 
 fn build<C: Teachable>(spec: &Spec, number: u32, asks: &'static str, make: Make) -> Option<Exercise> {
-    let quantity = C::quantities().iter().find(|quantity| quantity.name == asks)?;
+    let quantity = C::QUANTITIES.iter().find(|quantity| quantity.name == asks)?;
     let mut rng = Rng::of(&[spec.seed, spec.topic as u64, spec.difficulty as u64, u64::from(number)]);
     (0..MOST_DRAWS).find_map(|_| {
         let drawn = make(&mut rng, spec);
@@ -204,7 +204,7 @@ fn of_request<C: Teachable>(
     let figure = (quantity.figure)(request, &evaluation.outcome)?;
     let right = to_four_decimals(figure.value);
     let mut wrong: Vec<Choice> = Vec::new();
-    let known = C::misconceptions().iter();
+    let known = C::MISCONCEPTIONS.iter();
     let known = known.filter(|known| known.since <= spec.version && known.is_about(quantity.name));
     for known in known {
         if let Some(value) = wrong_value(request, quantity, known, (right, figure.unit))

@@ -115,8 +115,8 @@ pub fn grade<C: Teachable>(
     };
     if !right {
         let singles = singles(request, quantity, &diagnosis.evaluation.proof);
-        diagnosis.tried = C::misconceptions().iter().filter(|wrong| wrong.is_about(quantity.name)).count();
-        tally::explain(&mut lines, &singles, |single| C::tally(&single.evaluation.outcome));
+        diagnosis.tried = C::MISCONCEPTIONS.iter().filter(|wrong| wrong.is_about(quantity.name)).count();
+        tally::explain(&mut lines, &singles);
         if let Some(given) = given.filter(|_| !number_right) {
             diagnosis.reasons =
                 reasons(request, quantity, given, figure, &singles, &mut diagnosis.pairs_tried);
@@ -150,7 +150,7 @@ fn singles<'a, C: Teachable>(
         Some(Single { wrong, value, evaluation })
     };
     let about = |wrong: &&'a Misconception<C>| wrong.is_about(quantity.name) && wrong.can_matter(proof);
-    C::misconceptions().iter().filter(about).filter_map(of).collect()
+    C::MISCONCEPTIONS.iter().filter(about).filter_map(of).collect()
 }
 
 fn reasons<C: Teachable>(

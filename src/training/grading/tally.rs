@@ -1,9 +1,9 @@
 //! A learner's own tally against the right one, line by line.
 
 use super::{Diagnosed, Given, Reason, Single, Slip, to_four_decimals};
-use crate::checks::outlet_fill::Item;
+use crate::checks::outlet_fill::{Item, TallyLine};
 use crate::quantity::Decimal;
-use crate::training::{LearnableLine, Teachable};
+use crate::training::Teachable;
 use serde::Deserialize;
 use utoipa::ToSchema;
 
@@ -46,7 +46,7 @@ impl LineDiagnosis {
 }
 
 /// Holds each kind of thing that either tally has against the other. Nothing, where the learner gives no tally.
-pub(super) fn compare(learner: &[LearnerLine], expected: &[LearnableLine]) -> Vec<LineDiagnosis> {
+pub(super) fn compare(learner: &[LearnerLine], expected: &[&TallyLine]) -> Vec<LineDiagnosis> {
     if learner.is_empty() {
         return Vec::new();
     }
@@ -76,7 +76,7 @@ fn total(parts: impl Iterator<Item = Option<Decimal>>) -> Option<Decimal> {
     parts.sum()
 }
 
-fn sums(tally: &[LearnableLine], what: Item) -> (Decimal, Decimal) {
+fn sums(tally: &[&TallyLine], what: Item) -> (Decimal, Decimal) {
     let own = || tally.iter().filter(move |line| line.what == what);
     (own().map(|line| line.allowances.value).sum(), own().map(|line| line.volume.value).sum())
 }
@@ -89,15 +89,12 @@ fn matches((allowances, volume): (Option<Decimal>, Option<Decimal>), sums: (Deci
 }
 
 /// Looks for misconceptions that give a wrong line.
-pub(super) fn explain<C: Teachable>(
-    lines: &mut [LineDiagnosis],
-    singles: &[Single<'_, C>],
-    tally_of: impl Fn(&Single<'_, C>) -> Vec<LearnableLine>,
-) {
+pub(super) fn explain<C: Teachable>(lines: &mut [LineDiagnosis], singles: &[Single<'_, C>]) {
     if lines.iter().all(|line| line.right) {
         return;
     }
-    let tallies: Vec<Vec<LearnableLine>> = singles.iter().map(tally_of).collect();
+    let tallies: Vec<Vec<&TallyLine>> =
+        singles.iter().map(|single| C::tally(&single.evaluation.outcome)).collect();
     for line in lines.iter_mut().filter(|line| !line.right) {
         for (single, tally) in singles.iter().zip(&tallies) {
             let counterfactual = sums(tally, line.what);

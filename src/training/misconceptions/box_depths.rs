@@ -11,7 +11,7 @@ type Wrong = Misconception<BoxDepths>;
 /// More than any equipment projects, in ten-thousandths of an inch and of a millimetre.
 const NEVER: (i64, i64) = (10_000_000, 250_000_000);
 
-static MISCONCEPTIONS: [Wrong; 7] = [
+static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("depth_without_room_behind", &[&LARGE, &AWG_12_OR_10], |rules| {
         rules.box_depth.behind = rules.box_depth.behind.with_number(0);
         rules.box_depth.behind_large = rules.box_depth.behind_large.with_number(0);
@@ -27,17 +27,12 @@ static MISCONCEPTIONS: [Wrong; 7] = [
     }),
 ];
 
-static QUANTITIES: [Quantity<BoxDepths>; 1] =
-    [Quantity { name: "required_depth", figure: |_, outcome| outcome.required, is_sum: false }];
+static QUANTITIES: &[Quantity<BoxDepths>] =
+    &[Quantity::<BoxDepths>::new("required_depth", |_, outcome| outcome.required)];
 
 impl Teachable for BoxDepths {
-    fn quantities() -> &'static [Quantity<Self>] {
-        &QUANTITIES
-    }
-
-    fn misconceptions() -> &'static [Wrong] {
-        &MISCONCEPTIONS
-    }
+    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &BoxDepthsRequest) -> Vec<Sentence> {
         of_depths(request)

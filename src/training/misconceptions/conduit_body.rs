@@ -1,17 +1,17 @@
 //! What learners get wrong about conduit bodies.
 
 use crate::checks::conduit_body::{ConduitBodyCheck, ConduitBodyOutcome, ConduitBodyRequest, HubFill};
-use crate::checks::outlet_fill::{Conductor, Contents, Many, Role};
+use crate::checks::outlet_fill::{Conductor, Contents, Many, Role, TallyLine};
 use crate::quantity::Units;
 use crate::rulebook::Rules;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SPLICES};
 use crate::trade::ConductorSize;
 use crate::training::situation::{Sentence, of_conduit_body};
-use crate::training::{LearnableLine, Misconception, Quantity, Teachable};
+use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<ConduitBodyCheck>;
 
-static MISCONCEPTIONS: [Wrong; 5] = [
+static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("body_doubles_conductors", &[&CONDUCTORS, &AREA], body_doubles_conductors),
     Wrong::of_rules("body_area_of_raceway", &[&AREA], |rules| {
         rules.conduit_body.area_multiple = rules.conduit_body.area_multiple.with_number(10_000);
@@ -29,29 +29,20 @@ static MISCONCEPTIONS: [Wrong; 5] = [
     }),
 ];
 
-static QUANTITIES: [Quantity<ConduitBodyCheck>; 4] = [
-    Quantity { name: "most_conductors", figure: |_, outcome| first(outcome)?.maximum, is_sum: false },
-    Quantity {
-        name: "required_cross_section",
-        figure: |_, outcome| outcome.small_conductors.as_ref()?.required_cross_section,
-        is_sum: false,
-    },
-    Quantity { name: "allowed_area", figure: |_, outcome| Some(first(outcome)?.allowed_area), is_sum: false },
-    Quantity {
-        name: "required_volume",
-        figure: |_, outcome| outcome.splices.as_ref().map(|splices| splices.required),
-        is_sum: true,
-    },
+static QUANTITIES: &[Quantity<ConduitBodyCheck>] = &[
+    Quantity::<ConduitBodyCheck>::new("most_conductors", |_, outcome| first(outcome)?.maximum),
+    Quantity::<ConduitBodyCheck>::new("required_cross_section", |_, outcome| {
+        outcome.small_conductors.as_ref()?.required_cross_section
+    }),
+    Quantity::<ConduitBodyCheck>::new("allowed_area", |_, outcome| Some(first(outcome)?.allowed_area)),
+    Quantity::<ConduitBodyCheck>::sum("required_volume", |_, outcome| {
+        outcome.splices.as_ref().map(|splices| splices.required)
+    }),
 ];
 
 impl Teachable for ConduitBodyCheck {
-    fn quantities() -> &'static [Quantity<Self>] {
-        &QUANTITIES
-    }
-
-    fn misconceptions() -> &'static [Wrong] {
-        &MISCONCEPTIONS
-    }
+    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &ConduitBodyRequest) -> Vec<Sentence> {
         of_conduit_body(request)
@@ -59,8 +50,8 @@ impl Teachable for ConduitBodyCheck {
 
     const HAS_TALLY: bool = true;
 
-    fn tally(outcome: &ConduitBodyOutcome) -> Vec<LearnableLine> {
-        outcome.splices.iter().flat_map(|splices| &splices.tally).map(LearnableLine::from).collect()
+    fn tally(outcome: &ConduitBodyOutcome) -> Vec<&TallyLine> {
+        outcome.splices.iter().flat_map(|splices| &splices.tally).collect()
     }
 
     fn in_units(request: &mut ConduitBodyRequest, units: Units) -> bool {

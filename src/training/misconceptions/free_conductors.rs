@@ -7,7 +7,7 @@ use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<FreeConductors>;
 
-static MISCONCEPTIONS: [Wrong; 7] = [
+static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("free_length_six_outside", &[&LENGTH, &OUTSIDE], |rules| {
         rules.free_conductor.outside = rules.free_conductor.outside.with(60_000, 1_500_000);
     }),
@@ -32,17 +32,12 @@ static MISCONCEPTIONS: [Wrong; 7] = [
     Wrong::of_request("small_in_every_dimension", &[&OUTSIDE], small_in_every_dimension),
 ];
 
-static QUANTITIES: [Quantity<FreeConductors>; 1] =
-    [Quantity { name: "required_length", figure: |_, outcome| outcome.required, is_sum: false }];
+static QUANTITIES: &[Quantity<FreeConductors>] =
+    &[Quantity::<FreeConductors>::new("required_length", |_, outcome| outcome.required)];
 
 impl Teachable for FreeConductors {
-    fn quantities() -> &'static [Quantity<Self>] {
-        &QUANTITIES
-    }
-
-    fn misconceptions() -> &'static [Wrong] {
-        &MISCONCEPTIONS
-    }
+    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &FreeConductorsRequest) -> Vec<Sentence> {
         of_free_conductors(request)

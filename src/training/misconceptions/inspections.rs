@@ -14,7 +14,7 @@ use crate::rulebook::luminaire_outlet::{FAN, LIGHT_LUMINAIRE};
 use crate::rulebook::{Rule, RuleFigure};
 use crate::training::{Misconception, Quantity, Teachable};
 
-static OF_SUPPORTS: [Misconception<BoxSupports>; 2] = [
+static OF_SUPPORTS: &[Misconception<BoxSupports>] = &[
     Misconception::of_rules("three_feet_on_one_side", &[&RACEWAYS], |rules| {
         let three_feet = rules.box_support.empty.secured;
         let of_one_side = &mut rules.box_support.empty.secured_one_side;
@@ -26,7 +26,7 @@ static OF_SUPPORTS: [Misconception<BoxSupports>; 2] = [
     }),
 ];
 
-static OF_MOUNTING: [Misconception<BoxMounting>; 2] = [
+static OF_MOUNTING: &[Misconception<BoxMounting>] = &[
     Misconception::of_rules("setback_half_inch", &[&SETBACK], |rules| {
         rules.box_surface.setback = rules.box_surface.setback.with(5_000, 130_000);
     }),
@@ -35,15 +35,15 @@ static OF_MOUNTING: [Misconception<BoxMounting>; 2] = [
     }),
 ];
 
-static OF_CONSTRUCTION: [Misconception<BoxConstruction>; 1] =
-    [Misconception::of_rules("thickness_swapped", &[&SHEET_STEEL, &LARGE_SHEET_STEEL], |rules| {
+static OF_CONSTRUCTION: &[Misconception<BoxConstruction>] =
+    &[Misconception::of_rules("thickness_swapped", &[&SHEET_STEEL, &LARGE_SHEET_STEEL], |rules| {
         let book = &mut rules.box_construction;
         let (small, large) = (book.sheet_steel, book.large_sheet_steel);
         (book.sheet_steel, book.large_sheet_steel) =
             (with_value_of(small, large), with_value_of(large, small));
     })];
 
-static OF_OUTLETS: [Misconception<LuminaireAndFanOutlets>; 2] = [
+static OF_OUTLETS: &[Misconception<LuminaireAndFanOutlets>] = &[
     Misconception::of_rules("fan_up_to_35_pounds", &[&FAN], |rules| {
         rules.luminaire_outlet.fan = rules.luminaire_outlet.fan.with(350_000, 160_000);
     }),
@@ -77,8 +77,8 @@ const fn is_weight(unit: Unit) -> bool {
     matches!(unit, Unit::Pound | Unit::Kilogram)
 }
 
-static SUPPORT_QUANTITIES: [Quantity<BoxSupports>; 1] =
-    [Quantity { name: "support_distance", figure: |_, outcome| support_distance(outcome), is_sum: false }];
+static SUPPORT_QUANTITIES: &[Quantity<BoxSupports>] =
+    &[Quantity::<BoxSupports>::new("support_distance", |_, outcome| support_distance(outcome))];
 
 /// How near the enclosure the raceways that hold it are secured.
 fn support_distance(outcome: &BoxSupportsOutcome) -> Option<Figure> {
@@ -86,33 +86,23 @@ fn support_distance(outcome: &BoxSupportsOutcome) -> Option<Figure> {
     limit(requirements(), &LOADED_RACEWAYS, is_length).or(limit(requirements(), &RACEWAYS, is_length))
 }
 
-static MOUNTING_QUANTITIES: [Quantity<BoxMounting>; 2] = [
-    Quantity {
-        name: "most_setback",
-        figure: |_, outcome| limit(&outcome.requirements, &SETBACK, is_length),
-        is_sum: false,
-    },
-    Quantity {
-        name: "most_gap",
-        figure: |_, outcome| limit(&outcome.requirements, &GAP, is_length),
-        is_sum: false,
-    },
+static MOUNTING_QUANTITIES: &[Quantity<BoxMounting>] = &[
+    Quantity::<BoxMounting>::new("most_setback", |_, outcome| {
+        limit(&outcome.requirements, &SETBACK, is_length)
+    }),
+    Quantity::<BoxMounting>::new("most_gap", |_, outcome| limit(&outcome.requirements, &GAP, is_length)),
 ];
 
-static CONSTRUCTION_QUANTITIES: [Quantity<BoxConstruction>; 1] =
-    [Quantity { name: "required_thickness", figure: |_, outcome| outcome.required_thickness, is_sum: false }];
+static CONSTRUCTION_QUANTITIES: &[Quantity<BoxConstruction>] =
+    &[Quantity::<BoxConstruction>::new("required_thickness", |_, outcome| outcome.required_thickness)];
 
-static OUTLET_QUANTITIES: [Quantity<LuminaireAndFanOutlets>; 2] = [
-    Quantity {
-        name: "most_fan_weight",
-        figure: |_, outcome| carried(outcome, &FAN, is_weight),
-        is_sum: false,
-    },
-    Quantity {
-        name: "least_screws",
-        figure: |_, outcome| carried(outcome, &LIGHT_LUMINAIRE, |unit| unit == Unit::One),
-        is_sum: false,
-    },
+static OUTLET_QUANTITIES: &[Quantity<LuminaireAndFanOutlets>] = &[
+    Quantity::<LuminaireAndFanOutlets>::new("most_fan_weight", |_, outcome| {
+        carried(outcome, &FAN, is_weight)
+    }),
+    Quantity::<LuminaireAndFanOutlets>::new("least_screws", |_, outcome| {
+        carried(outcome, &LIGHT_LUMINAIRE, |unit| unit == Unit::One)
+    }),
 ];
 
 fn carried(
@@ -124,21 +114,16 @@ fn carried(
 }
 
 /// Lists of one check, as what that check teaches.
-macro_rules! taught {
+macro_rules! teachable {
     ($($check:ty: $quantities:ident, $misconceptions:ident;)+) => {$(
         impl Teachable for $check {
-            fn quantities() -> &'static [Quantity<Self>] {
-                &$quantities
-            }
-
-            fn misconceptions() -> &'static [Misconception<Self>] {
-                &$misconceptions
-            }
+            const QUANTITIES: &'static [Quantity<Self>] = $quantities;
+            const MISCONCEPTIONS: &'static [Misconception<Self>] = $misconceptions;
         }
     )+};
 }
 
-taught! {
+teachable! {
     BoxSupports: SUPPORT_QUANTITIES, OF_SUPPORTS;
     BoxMounting: MOUNTING_QUANTITIES, OF_MOUNTING;
     BoxConstruction: CONSTRUCTION_QUANTITIES, OF_CONSTRUCTION;

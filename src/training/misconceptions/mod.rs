@@ -32,7 +32,7 @@ pub fn all() -> impl Iterator<Item = Listed> {
     fn of<C: Teachable>() -> Vec<Listed> {
         let listed =
             |known: &super::Misconception<C>| Listed { id: known.id, check: C::NAME, rules: known.rules };
-        C::misconceptions().iter().map(listed).collect()
+        C::MISCONCEPTIONS.iter().map(listed).collect()
     }
     of_each_teachable_check!(C => of::<C>()).into_iter().flatten()
 }

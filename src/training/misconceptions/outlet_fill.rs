@@ -3,7 +3,7 @@
 use super::{outlet_enclosures as boxes, outlet_fill_rules as mutations};
 use crate::checks::outlet_fill::{
     CanopyKind, ClampKind, Conductor, Contents, Device, DeviceKind, Enclosure, Gangs, GroundingKind, Many,
-    OutletFill, OutletFillOutcome, OutletFillRequest, Role,
+    OutletFill, OutletFillOutcome, OutletFillRequest, Role, TallyLine,
 };
 use crate::derivation::Figure;
 use crate::quantity::Units;
@@ -14,11 +14,11 @@ use crate::rulebook::outlet_fill::{
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, SCOPE, STANDARD};
 use crate::trade::ConductorSize;
 use crate::training::situation::{Sentence, of_outlet_box};
-use crate::training::{LearnableLine, Misconception, Quantity, Teachable};
+use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<OutletFill>;
 
-static MISCONCEPTIONS: [Wrong; 48] = [
+static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("grounding_each", &[&GROUNDING], mutations::grounding_each),
     Wrong::of_rules("device_one_allowance", &[&DEVICES], mutations::device_one_allowance),
     Wrong::of_rules("clamps_each", &[&CLAMPS], mutations::clamps_each),
@@ -74,20 +74,15 @@ static MISCONCEPTIONS: [Wrong; 48] = [
     Wrong::edition_before("fill_by_edition_before", &[&GROUNDING, &TERMINAL_BLOCKS]),
 ];
 
-static QUANTITIES: [Quantity<OutletFill>; 3] = [
-    Quantity { name: "required_volume", figure: required_volume, is_sum: true },
-    Quantity { name: "available_volume", figure: available_volume, is_sum: true },
-    Quantity { name: "further_conductors", figure: further_conductors, is_sum: false },
+static QUANTITIES: &[Quantity<OutletFill>] = &[
+    Quantity::<OutletFill>::sum("required_volume", required_volume),
+    Quantity::<OutletFill>::sum("available_volume", available_volume),
+    Quantity::<OutletFill>::new("further_conductors", further_conductors),
 ];
 
 impl Teachable for OutletFill {
-    fn quantities() -> &'static [Quantity<Self>] {
-        &QUANTITIES
-    }
-
-    fn misconceptions() -> &'static [Wrong] {
-        &MISCONCEPTIONS
-    }
+    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &OutletFillRequest) -> Vec<Sentence> {
         of_outlet_box(request)
@@ -95,8 +90,8 @@ impl Teachable for OutletFill {
 
     const HAS_TALLY: bool = true;
 
-    fn tally(outcome: &OutletFillOutcome) -> Vec<LearnableLine> {
-        outcome.spaces.iter().flat_map(|space| &space.tally).map(LearnableLine::from).collect()
+    fn tally(outcome: &OutletFillOutcome) -> Vec<&TallyLine> {
+        outcome.spaces.iter().flat_map(|space| &space.tally).collect()
     }
 
     fn in_units(request: &mut OutletFillRequest, units: Units) -> bool {

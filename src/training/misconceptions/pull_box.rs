@@ -16,7 +16,7 @@ use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<PullBox>;
 
-static MISCONCEPTIONS: [Wrong; 28] = [
+static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("straight_sum", &[&STRAIGHT], straight_sum),
     Wrong::of_rules("angle_without_sum", &[&ANGLE], |rules| rules.pull.angle_adds = AngleAdds::Nothing),
     Wrong::of_rules("straight_by_six", &[&STRAIGHT], straight_by_six),
@@ -98,22 +98,17 @@ static MISCONCEPTIONS: [Wrong; 28] = [
     }),
 ];
 
-static QUANTITIES: [Quantity<PullBox>; 5] = [
-    Quantity { name: "width", figure: |_, outcome| only(outcome)?.width.minimum, is_sum: false },
-    Quantity { name: "height", figure: |_, outcome| only(outcome)?.height.minimum, is_sum: false },
-    Quantity { name: "depth", figure: |_, outcome| only(outcome)?.depth.minimum, is_sum: false },
-    Quantity { name: "entry_distance", figure: |_, outcome| farthest(outcome), is_sum: false },
-    Quantity { name: "measured_distance", figure: |_, outcome| measured(outcome), is_sum: false },
+static QUANTITIES: &[Quantity<PullBox>] = &[
+    Quantity::<PullBox>::new("width", |_, outcome| only(outcome)?.width.minimum),
+    Quantity::<PullBox>::new("height", |_, outcome| only(outcome)?.height.minimum),
+    Quantity::<PullBox>::new("depth", |_, outcome| only(outcome)?.depth.minimum),
+    Quantity::<PullBox>::new("entry_distance", |_, outcome| farthest(outcome)),
+    Quantity::<PullBox>::new("measured_distance", |_, outcome| measured(outcome)),
 ];
 
 impl Teachable for PullBox {
-    fn quantities() -> &'static [Quantity<Self>] {
-        &QUANTITIES
-    }
-
-    fn misconceptions() -> &'static [Wrong] {
-        &MISCONCEPTIONS
-    }
+    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &PullBoxRequest) -> Vec<Sentence> {
         of_pull_box(request)

@@ -11,7 +11,7 @@ type Wrong = Misconception<RacewayFill>;
 
 const PERCENT: i64 = 10_000;
 
-static MISCONCEPTIONS: [Wrong; 10] = [
+static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("two_by_forty_percent", &[&LIMITS], |rules| {
         rules.raceway_fill.two = rules.raceway_fill.two.with_number(40 * PERCENT);
     }),
@@ -54,29 +54,16 @@ static MISCONCEPTIONS: [Wrong; 10] = [
     Wrong::of_request("insulation_as_thhn", &[&CONDUCTORS], insulation_as_thhn),
 ];
 
-static QUANTITIES: [Quantity<RacewayFill>; 4] = [
-    Quantity { name: "most_conductors", figure: |_, outcome| outcome.fill.as_ref()?.maximum, is_sum: false },
-    Quantity { name: "total_area", figure: |_, outcome| Some(outcome.total_area), is_sum: true },
-    Quantity {
-        name: "allowed_area",
-        figure: |_, outcome| Some(outcome.fill.as_ref()?.allowed_area),
-        is_sum: false,
-    },
-    Quantity {
-        name: "fill_percent",
-        figure: |_, outcome| Some(outcome.fill.as_ref()?.fill_percent),
-        is_sum: false,
-    },
+static QUANTITIES: &[Quantity<RacewayFill>] = &[
+    Quantity::<RacewayFill>::new("most_conductors", |_, outcome| outcome.fill.as_ref()?.maximum),
+    Quantity::<RacewayFill>::sum("total_area", |_, outcome| Some(outcome.total_area)),
+    Quantity::<RacewayFill>::new("allowed_area", |_, outcome| Some(outcome.fill.as_ref()?.allowed_area)),
+    Quantity::<RacewayFill>::new("fill_percent", |_, outcome| Some(outcome.fill.as_ref()?.fill_percent)),
 ];
 
 impl Teachable for RacewayFill {
-    fn quantities() -> &'static [Quantity<Self>] {
-        &QUANTITIES
-    }
-
-    fn misconceptions() -> &'static [Wrong] {
-        &MISCONCEPTIONS
-    }
+    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &RacewayFillRequest) -> Vec<Sentence> {
         of_raceway(request)
