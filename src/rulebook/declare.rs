@@ -1,6 +1,5 @@
 //! Macros by which each subject declares its rules and its figures, and the trait that lists the figures.
 
-use super::reading::Readings;
 use super::{Edition, RuleFigure};
 use crate::trade::ConductorSize;
 
@@ -71,4 +70,3 @@ impl<T: Figures> Figures for Option<T> {
 impl Figures for bool {}
 impl Figures for ConductorSize {}
 impl Figures for Edition {}
-impl Figures for Readings {}

@@ -81,6 +81,8 @@ subject! {
     }
 }
 
+impl Figures for Readings {}
+
 /// The one general policy: an edition that nobody here could read is answered with the figures of the one before.
 pub static UNVERIFIED_EDITION: Rule = Rule {
     id: "edition.unverified",
