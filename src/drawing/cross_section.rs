@@ -114,7 +114,7 @@ impl<'b> CrossSection<'b> {
         }
     }
 
-    /// Draws those that found no place in rows from some height on; gives back where the rows end, and how many more
+    /// Draws those that found no place in rows from some height on; returns where the rows end, and how many more
     /// there are.
     pub fn draw_beside(&self, sheet: &mut Sheet<'_>, top: f64, look: impl Fn(usize) -> Look) -> (f64, usize) {
         let lines = self.bundles.iter().zip(&self.places).enumerate();

@@ -82,26 +82,25 @@ impl Gauge {
         (width - 2.0 * MARGIN) / if longest > 0.0 { longest } else { 1.0 }
     }
 
-    /// Draws it from some height on, without its legend; gives back where the next thing may begin.
+    /// Draws it from some height on, without its legend; returns where the next thing may begin.
     pub fn draw(&self, sheet: &mut Sheet<'_>, scale: f64, top: f64) -> f64 {
         let mut y = top + 20.0;
         for span in self.whole.iter().chain(&self.most) {
-            sheet.dimension(at(MARGIN, y), at(MARGIN + span.size * scale, y), Letters::Plain, &span.text);
-            sheet.describe(format!("{}.", span.text));
+            let end = at(MARGIN + span.size * scale, y);
+            sheet.described_dimension(at(MARGIN, y), end, Letters::Plain, &span.text);
             y += 24.0;
         }
         y -= 14.0;
         self.bar(sheet, scale, y);
         y += self.bar + 26.0;
         let taken = MARGIN + self.taken.size * scale;
-        sheet.dimension(at(MARGIN, y), at(taken, y), Letters::Plain, &self.taken.text);
-        sheet.describe(format!("{}.", self.taken.text));
+        sheet.described_dimension(at(MARGIN, y), at(taken, y), Letters::Plain, &self.taken.text);
         if let (Some(balance), Some(most)) = (&self.balance, &self.most) {
             y += 24.0;
             let most = MARGIN + most.size * scale;
             let letters = if balance.short { Letters::Short } else { Letters::Plain };
-            sheet.dimension(at(most.min(taken), y), at(most.max(taken), y), letters, &balance.text);
-            sheet.describe(format!("{}.", balance.text));
+            let (from, to) = (at(most.min(taken), y), at(most.max(taken), y));
+            sheet.described_dimension(from, to, letters, &balance.text);
         }
         y + 18.0
     }
@@ -178,20 +177,17 @@ impl Gauge {
     }
 }
 
-/// One row of a list: what is said, broken where it is long, and the rule at the right edge. Gives back where the next
-/// row begins.
+/// One row of a list: what is said, broken where it is long, and the rule at the right edge. Returns where the next row
+/// begins.
 pub(super) fn row(sheet: &mut Sheet<'_>, top: f64, indent: f64, text: &str, citation: &str) -> f64 {
     let right = sheet.width() - MARGIN;
     let room = right - MARGIN - indent - Letters::Small.width(citation) - 20.0;
     let letters = letters_in(room, Letters::Plain, text);
-    let mut y = top;
-    sheet.text(at(right, y + 12.0), Anchor::End, Letters::Small, citation);
-    for line in wrap(text, letters, 0).lines() {
-        sheet.text(at(MARGIN + indent, y + 12.0), Anchor::Start, Letters::Plain, line);
-        y += 16.0;
-    }
+    sheet.text(at(right, top + 12.0), Anchor::End, Letters::Small, citation);
+    let from = at(MARGIN + indent, top + 12.0);
+    let y = sheet.paragraph(from, Letters::Plain, &wrap(text, letters, 0), 16.0);
     sheet.describe(if citation.is_empty() { format!("{text}.") } else { format!("{text} ({citation}).") });
-    y + ROW - 16.0
+    y - 12.0 + ROW - 16.0
 }
 
 /// Where a rule stands in an edition, in words; nothing where it does not.

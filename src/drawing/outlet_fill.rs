@@ -43,7 +43,7 @@ impl Drawn for OutletFill {
     }
 }
 
-/// Draws one space from some height on; gives back where the next begins.
+/// Draws one space from some height on; returns where the next begins.
 fn draw_space(
     sheet: &mut Sheet<'_>,
     (space, volume): (&SpaceFill, Volume),
@@ -181,10 +181,7 @@ pub(super) fn left_out(sheet: &mut Sheet<'_>, not_counted: &[NotCounted], top: f
     }
     for text in texts {
         let letters = letters_in(WIDTH - 2.0 * MARGIN, Letters::Small, &text);
-        for line in wrap(&text, letters, 0).lines() {
-            y += 16.0;
-            sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, line);
-        }
+        y = sheet.paragraph(at(MARGIN, y + 16.0), Letters::Small, &wrap(&text, letters, 0), 16.0) - 16.0;
         sheet.describe(text);
     }
     y + 10.0

@@ -116,7 +116,7 @@ impl Page<'_> {
         self.evaluation.outcome.tally.iter().map(bundle).collect()
     }
 
-    /// Draws the raceway with the facts beside it, and below it what found no place; gives back where the next begins.
+    /// Draws the raceway with the facts beside it, and below it what found no place; returns where the next begins.
     fn section(&self, sheet: &mut Sheet<'_>) -> f64 {
         let messages = self.messages;
         let bundles = self.bundles();
@@ -132,16 +132,12 @@ impl Page<'_> {
             if let Some(diameter) = raceway.inside.and_then(|inside| diameter_in(self.proof(), inside)) {
                 let [from, to] = [-section.radius(), section.radius()].map(|side| at(centre.x + side, y));
                 let text = figure_sentence("drawing-raceway-diameter", diameter, messages);
-                sheet.dimension(from, to, Letters::Plain, &text);
-                sheet.describe(format!("{text}."));
+                sheet.described_dimension(from, to, Letters::Plain, &text);
                 y += 18.0;
             }
         }
         for remark in self.remarks(&section) {
-            for line in wrap(&remark, 50, 0).lines() {
-                sheet.text(at(MARGIN, y), Anchor::Start, Letters::Small, line);
-                y += 15.0;
-            }
+            y = sheet.paragraph(at(MARGIN, y), Letters::Small, &wrap(&remark, 50, 0), 15.0);
             sheet.describe(remark);
         }
         y = y.max(beside);
@@ -196,7 +192,7 @@ impl Page<'_> {
         y + 12.0
     }
 
-    /// The column of facts; gives back where it ends.
+    /// The column of facts; returns where it ends.
     fn facts(&self, sheet: &mut Sheet<'_>, top: f64) -> f64 {
         let messages = self.messages;
         let outcome = &self.evaluation.outcome;

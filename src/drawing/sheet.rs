@@ -199,6 +199,22 @@ impl<'w> Sheet<'w> {
         self.body.text(text).raw("</text>\n");
     }
 
+    /// Lines of text below one another, from a point on. Returns the height at which the next would stand.
+    pub fn paragraph(&mut self, from: Point, letters: Letters, lines: &str, pitch: f64) -> f64 {
+        let mut y = from.y;
+        for line in lines.lines() {
+            self.text(at(from.x, y), Anchor::Start, letters, line);
+            y += pitch;
+        }
+        y
+    }
+
+    /// A dimension that is told in the description too.
+    pub fn described_dimension(&mut self, from: Point, to: Point, letters: Letters, text: &str) {
+        self.dimension(from, to, letters, text);
+        self.describe(format!("{text}."));
+    }
+
     /// A number that a legend explains, legible on any hatching.
     pub fn number(&mut self, centre: Point, number: usize) {
         self.circle(centre, 9.0, Look::Filling(8));

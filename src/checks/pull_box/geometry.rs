@@ -78,44 +78,32 @@ pub(super) struct End {
     pub radius: Figure,
 }
 
-/// The lengths at right angles that lie between two entries, before edges are taken off.
-enum Between {
-    SameWall([Figure; 2]),
-    Opposite { across: Figure, aside: [Figure; 2] },
-    Corner { from_first: Figure, from_other: Figure, along: Figure },
-}
-
 /// How far apart two entries are in a box; with a centre missing, how far apart they could be.
 pub(super) fn distance(proof: &mut Derivation, sides: &Sides, first: End, other: End) -> Figure {
     let rule = &ENTRY_DISTANCE;
-    let between = between(proof, sides, first, other);
-    let edges = proof.sum(rule, &[first.radius, other.radius]);
-    match proof.reading::<EntryDistance>() {
-        EntryDistance::CentreToCentre => match between {
-            Between::SameWall(legs) => proof.distance(rule, &legs),
-            Between::Opposite { across, aside: [one, two] } => proof.distance(rule, &[across, one, two]),
-            Between::Corner { from_first, from_other, along } => {
-                proof.distance(rule, &[from_first, from_other, along])
-            }
-        },
-        EntryDistance::EdgeToEdge => match between {
-            Between::SameWall(legs) => {
-                let centres = proof.distance(rule, &legs);
-                less(proof, centres, edges)
-            }
-            Between::Opposite { across, aside } => {
-                let centres = proof.distance(rule, &aside);
-                let open = less(proof, centres, edges);
-                proof.distance(rule, &[across, open])
-            }
-            Between::Corner { from_first, from_other, along } => {
-                let one = less(proof, from_first, other.radius);
-                let two = less(proof, from_other, first.radius);
-                let open = less(proof, along, edges);
-                proof.distance(rule, &[one, two, open])
-            }
-        },
+    if first.wall == other.wall || first.wall.opposite() == Some(other.wall) {
+        let aside = first.wall.plane().map(|axis| gap(proof, sides, axis, first, other));
+        let edges = proof.sum(rule, &[first.radius, other.radius]);
+        let across = (first.wall != other.wall).then(|| sides[first.wall.across()]);
+        if proof.reading::<EntryDistance>() == EntryDistance::CentreToCentre {
+            return proof.distance(rule, &across.into_iter().chain(aside).collect::<Vec<_>>());
+        }
+        let centres = proof.distance(rule, &aside);
+        let open = less(proof, centres, edges);
+        return across.map_or(open, |across| proof.distance(rule, &[across, open]));
     }
+    let (across_first, across_other) = (first.wall.across(), other.wall.across());
+    let shared = Axis::ALL.into_iter().find(|axis| *axis != across_first && *axis != across_other);
+    let mut from_first = away(proof, sides, first.wall, other);
+    let mut from_other = away(proof, sides, other.wall, first);
+    let mut along = gap(proof, sides, shared.unwrap_or(Axis::Depth), first, other);
+    let edges = proof.sum(rule, &[first.radius, other.radius]);
+    if proof.reading::<EntryDistance>() == EntryDistance::EdgeToEdge {
+        from_first = less(proof, from_first, other.radius);
+        from_other = less(proof, from_other, first.radius);
+        along = less(proof, along, edges);
+    }
+    proof.distance(rule, &[from_first, from_other, along])
 }
 
 /// A length less another, or nothing.
@@ -127,23 +115,6 @@ fn less(proof: &mut Derivation, from: Figure, take: Figure) -> Figure {
 fn absolute_difference(proof: &mut Derivation, rule: &'static Rule, one: Figure, two: Figure) -> Figure {
     let (more, less) = if one.value >= two.value { (one, two) } else { (two, one) };
     proof.difference(rule, more, less)
-}
-
-fn between(proof: &mut Derivation, sides: &Sides, first: End, other: End) -> Between {
-    if first.wall == other.wall || first.wall.opposite() == Some(other.wall) {
-        let aside = first.wall.plane().map(|axis| gap(proof, sides, axis, first, other));
-        if first.wall == other.wall {
-            return Between::SameWall(aside);
-        }
-        return Between::Opposite { across: sides[first.wall.across()], aside };
-    }
-    let (from_first, from_other) = (first.wall.across(), other.wall.across());
-    let shared = Axis::ALL.into_iter().find(|axis| *axis != from_first && *axis != from_other);
-    Between::Corner {
-        from_first: away(proof, sides, first.wall, other),
-        from_other: away(proof, sides, other.wall, first),
-        along: gap(proof, sides, shared.unwrap_or(Axis::Depth), first, other),
-    }
 }
 
 /// How far the centre of an entry is from a wall that its own wall meets.

@@ -81,7 +81,7 @@ impl Page<'_> {
         names.iter().map(|name| self.opening_named(name)).collect::<Vec<_>>().join(" – ")
     }
 
-    /// The heading of a part; gives back where its first line may stand.
+    /// The heading of a part; returns where its first line may stand.
     fn heading(&self, sheet: &mut Sheet<'_>, top: f64, text: &str) -> f64 {
         sheet.text(at(MARGIN, top + 22.0), Anchor::Start, Letters::Strong, text);
         sheet.describe(format!("{text}:"));

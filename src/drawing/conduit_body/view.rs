@@ -92,7 +92,7 @@ impl View<'_> {
 }
 
 impl Page<'_> {
-    /// Draws both views with their dimensions; gives back where the next part begins.
+    /// Draws both views with their dimensions; returns where the next part begins.
     pub(super) fn views(&self, sheet: &mut Sheet<'_>, measures: &Measures<'_>, top: f64) -> f64 {
         let Measures { length, width, depth, .. } = measures;
         let room = |most: f64, extent: &Extent, places: &[HubPlace]| {
@@ -121,7 +121,7 @@ impl Page<'_> {
         y
     }
 
-    /// Draws a view below its heading; gives back where it ends.
+    /// Draws a view below its heading; returns where it ends.
     fn view(&self, sheet: &mut Sheet<'_>, mut view: View<'_>, title: &str) -> f64 {
         let messages = self.messages;
         let start = view.top;
@@ -208,11 +208,8 @@ impl Page<'_> {
             (Facing::Across, true) => {
                 let x = if place == End { MARGIN } else { centre.x + outward.x + 8.0 };
                 let lines = wrap(&name, 8, 0);
-                let mut y = centre.y - 7.0 * lines.lines().count() as f64 + 4.0;
-                for line in lines.lines() {
-                    sheet.text(at(x, y), Anchor::Start, Letters::Strong, line);
-                    y += 15.0;
-                }
+                let y = centre.y - 7.0 * lines.lines().count() as f64 + 4.0;
+                let y = sheet.paragraph(at(x, y), Letters::Strong, &lines, 15.0);
                 sheet.text(at(x, y), Anchor::Start, Letters::Small, &raceway);
             }
             (Facing::Upright, _) => {
@@ -231,8 +228,7 @@ impl Page<'_> {
         let mut dimension = |from: f64, to: f64, letters: Letters, text: String| {
             y += 24.0;
             let [from, to] = [from, to].map(|length| at(LEFT + length * scale, y));
-            sheet.dimension(from, to, letters, &text);
-            sheet.describe(format!("{text}."));
+            sheet.described_dimension(from, to, letters, &text);
         };
         if let Some(given) = &length.given {
             dimension(0.0, length.size, Letters::Plain, format!("{} {given}", messages.label(length.name)));
