@@ -1,7 +1,7 @@
 //! One audited rules engine for the electrical trade's boxes and enclosures.
 //!
 //! The arrows point one way:
-//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`i18n`] ← [`markup`] ← [`answers`] ←
+//! [`json`] ← [`quantity`] ← [`trade`] ← [`tables`] ← [`rulebook`] ← [`derivation`] ← [`checks`] ← [`i18n`] ← [`answers`] ←
 //! [`takeoff`], [`training`], [`drawing`], [`audit`] ← [`service`] ← [`command`].
 //!
 //! | module | what it is for |
@@ -14,7 +14,7 @@
 //! | [`derivation`] | proofs: built step by step, replayed, written out |
 //! | [`checks`] | one module a check, behind one trait |
 //! | [`i18n`] | every sentence that a person reads, from message catalogues |
-//! | [`markup`] | HTML and SVG text, escaped |
+//! | [`content_policy`] | content security policies (CSP) of pages and drawings |
 //! | [`comparison`] | one request under several editions |
 //! | [`answers`] | the form that every answer has |
 //! | [`takeoff`] | many checks at once: lines, tables in trade words, what they add up to |
@@ -34,11 +34,11 @@ pub mod checks;
 #[cfg(feature = "service")]
 pub mod command;
 pub mod comparison;
+pub mod content_policy;
 pub mod derivation;
 pub mod drawing;
 pub mod i18n;
 pub mod json;
-pub mod markup;
 pub mod quantity;
 pub mod rng;
 pub mod rulebook;

@@ -16,6 +16,7 @@ mod packing;
 mod pull_box;
 mod raceway_fill;
 mod sheet;
+mod svg;
 mod traced;
 
 pub use sheet::style;

@@ -1,8 +1,8 @@
 //! The paper that is drawn on: shapes, words, and dimensions, in a style of its own.
 
 pub(super) use super::geometry::{Curve, Point, at};
+use super::svg::Svg;
 use crate::i18n::Catalogue;
-use crate::markup::Markup;
 use crate::quantity::Decimal;
 use std::fmt::Write as _;
 
@@ -119,7 +119,8 @@ impl Letters {
 
 /// A drawing under construction. Its height is known when it is done.
 pub(super) struct Sheet<'w> {
-    body: Markup<'w>,
+    body: Svg,
+    messages: &'w Catalogue,
     width: f64,
     description: Vec<String>,
 }
@@ -127,11 +128,11 @@ pub(super) struct Sheet<'w> {
 impl<'w> Sheet<'w> {
     /// An empty sheet of some width, in pixels.
     pub fn new(messages: &'w Catalogue, width: f64) -> Self {
-        Self { body: Markup::new(messages), width, description: Vec::new() }
+        Self { body: Svg::default(), messages, width, description: Vec::new() }
     }
 
     pub const fn messages(&self) -> &'w Catalogue {
-        self.body.messages()
+        self.messages
     }
 
     pub const fn width(&self) -> f64 {
@@ -260,9 +261,9 @@ impl<'w> Sheet<'w> {
     /// The whole drawing, of the height that it came to, with its title and its description.
     pub fn done(self, height: f64, title: &str) -> String {
         let (width, height) = (px(self.width), px(height));
-        let mut whole = Markup::new(self.body.messages());
+        let mut whole = Svg::default();
         whole.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" lang=\"");
-        whole.raw(whole.messages().language().tag());
+        whole.raw(self.messages.language().tag());
         whole.raw("\" aria-labelledby=\"drawing-title\" aria-describedby=\"drawing-description\"");
         whole.written(&format!(" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n"));
         whole.raw("<title id=\"drawing-title\">").text(title);

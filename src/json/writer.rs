@@ -6,16 +6,9 @@ use serde::ser::{Error, Serialize, Serializer};
 use std::fmt;
 
 /// Why a value is not written.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{0}")]
 pub struct WriteFault(String);
-
-impl fmt::Display for WriteFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-impl std::error::Error for WriteFault {}
 
 impl Error for WriteFault {
     fn custom<T: fmt::Display>(what: T) -> Self {

@@ -13,8 +13,7 @@ use utoipa_swagger_ui::{Config, serve};
 
 use super::state::Service;
 
-/// Where the pages are.
-pub const PATH: &str = "/docs";
+pub use super::operations::DOCS as PATH;
 
 /// What the pages may load: files of this service only. A browser refuses anything else.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; \

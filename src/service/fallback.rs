@@ -1,9 +1,9 @@
-//! What is said of a path or a method that is not served.
+//! The fallback of the router: what is answered to a path or a method that is not served.
 
-use super::docs;
 use super::fault_list::nearest;
-use super::openapi;
+use super::operations::DOCS;
 use super::problem::{Problem, ProblemKind};
+use super::published;
 use axum::extract::Request;
 
 /// The answer to a path that is not served.
@@ -19,7 +19,7 @@ pub async fn method(request: Request) -> Problem {
 
 /// The problem of a path that is not served, with the known path that is most like it.
 pub fn not_found(path: &str) -> Problem {
-    let known = openapi::paths().iter().map(String::as_str).chain([docs::PATH, "/openapi.json"]);
+    let known = published::paths().keys().map(String::as_str).chain([DOCS, "/openapi.json"]);
     let problem =
         Problem::new(ProblemKind::NotFound, "problem-detail-not-found", [("path", shortened(path))]);
     Problem { nearest: nearest(path, known), ..problem }

@@ -53,8 +53,8 @@ impl FaultView {
         key: &'static str,
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
-        let told = Self::in_body(String::new(), code, key, named);
-        Self { pointer: None, parameter: Some(parameter.to_owned()), ..told }
+        let view = Self::in_body(String::new(), code, key, named);
+        Self { pointer: None, parameter: Some(parameter.to_owned()), ..view }
     }
 
     /// With the closed set of what is accepted, and the nearest of it to what was given.
@@ -69,8 +69,8 @@ impl From<&Fault> for FaultView {
     fn from(fault: &Fault) -> Self {
         let Fault { at, code, message, arguments, accepted } = fault;
         let named = arguments.iter().map(|(name, text)| (*name, text.clone()));
-        let told = Self::in_body(at.to_string(), *code, message, named);
-        Self { accepted: accepted.clone(), ..told }
+        let view = Self::in_body(at.to_string(), *code, message, named);
+        Self { accepted: accepted.clone(), ..view }
     }
 }
 

@@ -4,7 +4,7 @@
 //! request the language is English. Work that is handed to another task or thread is done [`within`] the language, or
 //! [`speaking`] it.
 
-use super::media;
+use super::quality::thousandths;
 use crate::i18n::{Catalogue, Language};
 use axum::http::{HeaderMap, HeaderName, HeaderValue, header};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
@@ -124,10 +124,7 @@ fn best<'a>(ranges: impl Iterator<Item = &'a str>) -> Language {
 fn weighted(text: &str) -> (String, u16) {
     let (range, parameter) = text.split_once(';').unwrap_or((text, ""));
     let quality = parameter.split_once('=').filter(|(name, _)| name.trim().eq_ignore_ascii_case("q"));
-    (
-        range.trim().to_ascii_lowercase(),
-        quality.map_or(1000, |(_, quality)| media::thousandths(quality.trim())),
-    )
+    (range.trim().to_ascii_lowercase(), quality.map_or(1000, |(_, quality)| thousandths(quality.trim())))
 }
 
 fn identifier(language: Language) -> LanguageIdentifier {

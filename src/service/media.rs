@@ -1,6 +1,7 @@
 //! Content negotiation: what a body may be sent as (Content-Type), and what a caller accepts (Accept).
 
 use super::problem::{Problem, ProblemKind};
+use super::quality::thousandths;
 use axum::http::{HeaderMap, HeaderName, header};
 use mediatype::names::CHARSET;
 use mediatype::{MediaType, MediaTypeList, Name, ReadParams};
@@ -104,16 +105,6 @@ pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
         .filter(|(_, weight)| *weight > 0)
         .reduce(|best, next| if next.1 > best.1 { next } else { best })
         .map(|(index, _)| index)
-}
-
-/// A weight in thousandths: `0.5` is 500. One that is none is 1.
-pub(super) fn thousandths(weight: &str) -> u16 {
-    let (whole, fraction) = weight.split_once('.').unwrap_or((weight, ""));
-    let digits = format!("{fraction:0<3}");
-    match (whole, digits.get(..3).and_then(|digits| digits.parse::<u16>().ok())) {
-        ("0", Some(thousandths)) => thousandths,
-        _ => 1000,
-    }
 }
 
 fn text<'a>(headers: &'a HeaderMap, name: &HeaderName) -> Option<&'a str> {

@@ -12,7 +12,7 @@
 //! | [`training`] | exercises, what is wrong with an answer, sheets to print |
 //! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
-//! | [`openapi`] | the document, from the routes themselves |
+//! | [`openapi`], [`published`] | the OpenAPI document: made from the routes themselves; as it is embedded and served |
 //! | [`ui`] | the page at `/` |
 //! | [`docs`] | the reference pages |
 //! | [`language`] | in which language a caller is told |
@@ -50,6 +50,8 @@ pub mod middleware;
 pub mod openapi;
 pub mod operations;
 pub mod problem;
+pub mod published;
+pub mod quality;
 pub mod query;
 pub mod rate_limit;
 pub mod register;

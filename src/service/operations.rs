@@ -1,6 +1,6 @@
 //! The operations that are served, as access control, metrics and log know them.
 
-use super::described_routes;
+use super::published::{self, PublishedPath};
 use axum::extract::{MatchedPath, Request};
 use axum::http::Method;
 use std::collections::HashMap;
@@ -43,6 +43,9 @@ pub struct Operation {
 /// The scope of whoever may see the key of exercises, beside that of the operation which is asked.
 pub const ANSWER_KEY: &str = "answer_key";
 
+/// Where the reference pages are.
+pub const DOCS: &str = "/docs";
+
 /// Where the metrics are served.
 pub const METRICS: &str = "/metrics";
 
@@ -54,7 +57,7 @@ pub struct Operations {
 }
 
 impl Operations {
-    /// The operations of every route, from the document that describes them.
+    /// The operations of every route, from the published document, which a test holds against the routes.
     pub fn of_the_service() -> Self {
         let open = |id: &str| Operation { id: id.to_owned(), need: Need::Nothing, always: false };
         // the first two stand for what the document does not describe
@@ -62,11 +65,11 @@ impl Operations {
             Self { all: vec![open("unknown"), open("documentation")], by_path: HashMap::new() };
         let metrics = Operation { id: "metrics".to_owned(), need: Need::Scope, always: true };
         operations.add(METRICS, 0, metrics);
-        for (path, item) in described_routes().into_openapi().paths.paths {
-            for (slot, operation) in [item.get, item.post].into_iter().enumerate() {
-                let Some(id) = operation.and_then(|operation| operation.operation_id) else { continue };
-                let need = Need::of(&path, slot == 1);
-                operations.add(&path, slot, Operation { id, need, always: path.starts_with("/health/") });
+        for (path, PublishedPath { get, post }) in published::paths() {
+            for (slot, id) in [get, post].into_iter().enumerate() {
+                let Some(id) = id.clone() else { continue };
+                let need = Need::of(path, slot == 1);
+                operations.add(path, slot, Operation { id, need, always: path.starts_with("/health/") });
             }
         }
         operations

@@ -13,39 +13,6 @@ use super::fault_list::{FaultList, FaultView};
 /// The media type of every problem.
 pub const MEDIA_TYPE: &str = "application/problem+json";
 
-/// The kinds of problem. Each has one status and one slug, and the slug is never renamed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum ProblemKind {
-    /// The body is no JSON.
-    MalformedJson,
-    /// There is no key, or none that is known and in force.
-    Unauthorized,
-    /// The key is for something else.
-    Forbidden,
-    /// The path, or what it names, is not served.
-    NotFound,
-    /// The path is served with other methods.
-    MethodNotAllowed,
-    /// The caller takes no JSON.
-    NotAcceptable,
-    /// The body did not arrive in time.
-    RequestTimeout,
-    /// The body is over the limit.
-    BodyTooLarge,
-    /// The body is not said to be JSON.
-    UnsupportedMediaType,
-    /// The request has faults.
-    InvalidRequest,
-    /// A quota is used up.
-    TooManyRequests,
-    /// The service failed.
-    InternalError,
-    /// The service is shutting down.
-    NotReady,
-    /// Too many requests at once.
-    Overloaded,
-}
-
 /// One line of the table of problems.
 struct Line {
     slug: &'static str,
@@ -55,125 +22,67 @@ struct Line {
     codes: &'static [FaultCode],
 }
 
+/// The table of problems: each kind with its slug, its status, the keys of its title and of what it means, and the fault
+/// codes that it lists.
+macro_rules! problem_kinds {
+    ($($(#[$doc:meta])* $kind:ident: $slug:literal, $status:ident, $title:literal, $meaning:literal, $codes:expr;)*) => {
+        /// The kinds of problem. Each has one status and one slug, and the slug is never renamed.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        pub enum ProblemKind {
+            $($(#[$doc])* $kind,)*
+        }
+
+        impl ProblemKind {
+            /// Every kind, by status.
+            pub const ALL: [Self; [$($slug),*].len()] = [$(Self::$kind),*];
+
+            const fn line(self) -> Line {
+                match self {
+                    $(Self::$kind => Line {
+                        slug: $slug,
+                        status: StatusCode::$status,
+                        title: $title,
+                        meaning: $meaning,
+                        codes: $codes,
+                    },)*
+                }
+            }
+        }
+    };
+}
+
+problem_kinds! {
+    /// The body is no JSON.
+    MalformedJson: "malformed-json", BAD_REQUEST, "problem-title-malformed-json", "problem-meaning-malformed-json", FaultCode::ALL.split_at(1).0;
+    /// There is no key, or none that is known and in force.
+    Unauthorized: "unauthorized", UNAUTHORIZED, "problem-title-unauthorized", "problem-meaning-unauthorized", &[];
+    /// The key is for something else.
+    Forbidden: "forbidden", FORBIDDEN, "problem-title-forbidden", "problem-meaning-forbidden", &[];
+    /// The path, or what it names, is not served.
+    NotFound: "not-found", NOT_FOUND, "problem-title-not-found", "problem-meaning-not-found", &[];
+    /// The path is served with other methods.
+    MethodNotAllowed: "method-not-allowed", METHOD_NOT_ALLOWED, "problem-title-method-not-allowed", "problem-meaning-method-not-allowed", &[];
+    /// The caller takes no JSON.
+    NotAcceptable: "not-acceptable", NOT_ACCEPTABLE, "problem-title-not-acceptable", "problem-meaning-not-acceptable", &[];
+    /// The body did not arrive in time.
+    RequestTimeout: "request-timeout", REQUEST_TIMEOUT, "problem-title-request-timeout", "problem-meaning-request-timeout", &[];
+    /// The body is over the limit.
+    BodyTooLarge: "body-too-large", PAYLOAD_TOO_LARGE, "problem-title-body-too-large", "problem-meaning-body-too-large", &[];
+    /// The body is not said to be JSON.
+    UnsupportedMediaType: "unsupported-media-type", UNSUPPORTED_MEDIA_TYPE, "problem-title-unsupported-media-type", "problem-meaning-unsupported-media-type", &[];
+    /// The request has faults.
+    InvalidRequest: "invalid-request", UNPROCESSABLE_ENTITY, "problem-title-invalid-request", "problem-meaning-invalid-request", FaultCode::ALL.split_at(1).1;
+    /// A quota is used up.
+    TooManyRequests: "too-many-requests", TOO_MANY_REQUESTS, "problem-title-too-many-requests", "problem-meaning-too-many-requests", &[];
+    /// The service failed.
+    InternalError: "internal-error", INTERNAL_SERVER_ERROR, "problem-title-internal-error", "problem-meaning-internal-error", &[];
+    /// The service is shutting down.
+    NotReady: "not-ready", SERVICE_UNAVAILABLE, "problem-title-not-ready", "problem-meaning-not-ready", &[];
+    /// Too many requests at once.
+    Overloaded: "overloaded", SERVICE_UNAVAILABLE, "problem-title-overloaded", "problem-meaning-overloaded", &[];
+}
+
 impl ProblemKind {
-    /// Every kind, by status.
-    pub const ALL: [Self; 14] = [
-        Self::MalformedJson,
-        Self::Unauthorized,
-        Self::Forbidden,
-        Self::NotFound,
-        Self::MethodNotAllowed,
-        Self::NotAcceptable,
-        Self::RequestTimeout,
-        Self::BodyTooLarge,
-        Self::UnsupportedMediaType,
-        Self::InvalidRequest,
-        Self::TooManyRequests,
-        Self::InternalError,
-        Self::NotReady,
-        Self::Overloaded,
-    ];
-
-    /// The table.
-    const fn line(self) -> Line {
-        const fn line(
-            slug: &'static str,
-            status: StatusCode,
-            title: &'static str,
-            meaning: &'static str,
-        ) -> Line {
-            Line { slug, status, title, meaning, codes: &[] }
-        }
-        match self {
-            Self::MalformedJson => Line {
-                slug: "malformed-json",
-                status: StatusCode::BAD_REQUEST,
-                title: "problem-title-malformed-json",
-                meaning: "problem-meaning-malformed-json",
-                codes: FaultCode::ALL.split_at(1).0,
-            },
-            Self::Unauthorized => line(
-                "unauthorized",
-                StatusCode::UNAUTHORIZED,
-                "problem-title-unauthorized",
-                "problem-meaning-unauthorized",
-            ),
-            Self::Forbidden => line(
-                "forbidden",
-                StatusCode::FORBIDDEN,
-                "problem-title-forbidden",
-                "problem-meaning-forbidden",
-            ),
-            Self::NotFound => line(
-                "not-found",
-                StatusCode::NOT_FOUND,
-                "problem-title-not-found",
-                "problem-meaning-not-found",
-            ),
-            Self::MethodNotAllowed => line(
-                "method-not-allowed",
-                StatusCode::METHOD_NOT_ALLOWED,
-                "problem-title-method-not-allowed",
-                "problem-meaning-method-not-allowed",
-            ),
-            Self::NotAcceptable => line(
-                "not-acceptable",
-                StatusCode::NOT_ACCEPTABLE,
-                "problem-title-not-acceptable",
-                "problem-meaning-not-acceptable",
-            ),
-            Self::RequestTimeout => line(
-                "request-timeout",
-                StatusCode::REQUEST_TIMEOUT,
-                "problem-title-request-timeout",
-                "problem-meaning-request-timeout",
-            ),
-            Self::BodyTooLarge => line(
-                "body-too-large",
-                StatusCode::PAYLOAD_TOO_LARGE,
-                "problem-title-body-too-large",
-                "problem-meaning-body-too-large",
-            ),
-            Self::UnsupportedMediaType => line(
-                "unsupported-media-type",
-                StatusCode::UNSUPPORTED_MEDIA_TYPE,
-                "problem-title-unsupported-media-type",
-                "problem-meaning-unsupported-media-type",
-            ),
-            Self::InvalidRequest => Line {
-                slug: "invalid-request",
-                status: StatusCode::UNPROCESSABLE_ENTITY,
-                title: "problem-title-invalid-request",
-                meaning: "problem-meaning-invalid-request",
-                codes: FaultCode::ALL.split_at(1).1,
-            },
-            Self::TooManyRequests => line(
-                "too-many-requests",
-                StatusCode::TOO_MANY_REQUESTS,
-                "problem-title-too-many-requests",
-                "problem-meaning-too-many-requests",
-            ),
-            Self::InternalError => line(
-                "internal-error",
-                StatusCode::INTERNAL_SERVER_ERROR,
-                "problem-title-internal-error",
-                "problem-meaning-internal-error",
-            ),
-            Self::NotReady => line(
-                "not-ready",
-                StatusCode::SERVICE_UNAVAILABLE,
-                "problem-title-not-ready",
-                "problem-meaning-not-ready",
-            ),
-            Self::Overloaded => line(
-                "overloaded",
-                StatusCode::SERVICE_UNAVAILABLE,
-                "problem-title-overloaded",
-                "problem-meaning-overloaded",
-            ),
-        }
-    }
-
     /// The last part of the `type` link: `/v1/problems/{slug}`.
     pub const fn slug(self) -> &'static str {
         self.line().slug

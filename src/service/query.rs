@@ -25,8 +25,8 @@ pub fn explain_or(query: Option<&str>, usual: Explain) -> Result<Explain, Proble
 
 /// Whether a query says yes to the only parameter that an operation has; it says no unless it is there.
 pub fn flag(query: Option<&str>, name: &'static str) -> Result<bool, Problem> {
-    let [said] = chosen(query, [(name, YES_OR_NO)])?;
-    Ok(said == Some(0))
+    let [index] = chosen(query, [(name, YES_OR_NO)])?;
+    Ok(index == Some(0))
 }
 
 /// The values of a parameter that is a flag.

@@ -10,7 +10,7 @@ use super::telemetry::otlp::{self, Traces};
 use super::{Ingress, Service, StartFault, app, docs, operations::Operations, operator_app};
 use std::io;
 use std::net::SocketAddr;
-use std::sync::{Arc, Weak};
+use std::sync::Arc;
 use std::time::Duration;
 use tokio::net::TcpListener;
 use tokio::signal::unix::{Signal, SignalKind, signal};
@@ -108,8 +108,7 @@ pub fn serve(settings: &Settings, listening: impl FnOnce(BoundAddresses)) -> Res
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     let ended = runtime.block_on(async {
         if let Some((queue, collector)) = exporter {
-            let service: Weak<Service> = Arc::downgrade(&service);
-            tokio::spawn(otlp::send(collector, queue, move || service.upgrade()));
+            tokio::spawn(otlp::send(collector, queue, service.metrics().lost_spans.clone()));
         }
         serve_until_shutdown(settings, service, tls, listening).await
     });

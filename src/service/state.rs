@@ -1,7 +1,7 @@
 //! What the routes share: limits, the documents that stay the same, whether the service is shutting down.
 
-use super::catalogue::CatalogueDocuments;
-use super::certificate::SigningKeys;
+use super::catalogue::documents::CatalogueDocuments;
+use super::certificate::signing::SigningKeys;
 use super::concurrency_limit::ConcurrencyLimit;
 use super::ingress::Ingress;
 use super::limits::Limits;

@@ -154,11 +154,6 @@ fn keys_in_code() -> BTreeSet<String> {
             }
         }
     }
-    // in the template of the page a key stands in double braces
-    for (_, text) in files("src", &["html"]) {
-        let named = text.split("{{").skip(1).filter_map(|rest| rest.split("}}").next());
-        keys.extend(named.filter(|name| name.starts_with("ui-")).map(str::to_owned));
-    }
     keys
 }
 

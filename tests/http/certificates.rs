@@ -503,7 +503,10 @@ async fn the_page_is_well_formed_loads_nothing_and_holds_the_certificate() {
         let check = CHECKS.iter().find(|check| request["check"] == check.name).unwrap();
         assert_eq!(count("svg"), usize::from(check.draw.is_some()), "{}", check.name);
         for style in page.split("<style>").skip(1).map(|rest| rest.split("</style>").next().unwrap()) {
-            assert!(policy.contains(&elbowroom::markup::digest_of(style)), "a style that a browser refuses");
+            assert!(
+                policy.contains(&elbowroom::content_policy::digest_of(style)),
+                "a style that a browser refuses"
+            );
         }
         let data = page.split("<script type=\"application/json\" id=\"certificate\">").nth(1).unwrap();
         let certificate: Value = serde_json::from_str(data.split("</script>").next().unwrap()).unwrap();

@@ -1,7 +1,7 @@
 //! The published schemas, as the failure path reads them.
 
 use crate::checks::Check;
-use crate::service::openapi;
+use crate::service::published;
 use serde_json::{Map, Value};
 use std::sync::LazyLock;
 use utoipa::ToSchema;
@@ -29,15 +29,6 @@ impl<'a> Schema<'a> {
     }
 }
 
-/// The component schemas of the published document, read when the first faulty body needs them.
-static COMPONENTS: LazyLock<Map<String, Value>> = LazyLock::new(|| {
-    let document: Value = serde_json::from_str(openapi::text()).unwrap_or_default();
-    match document.pointer("/components/schemas") {
-        Some(Value::Object(schemas)) => schemas.clone(),
-        _ => Map::new(),
-    }
-});
-
 /// The schema that the operation of a check publishes for its request.
 pub fn of_request<C: Check>() -> Schema<'static> {
     of::<C::Request>()
@@ -51,5 +42,5 @@ pub fn of<T: ToSchema>() -> Schema<'static> {
 /// A schema that the document publishes under a name.
 pub fn published(name: &str) -> Schema<'static> {
     static ANYTHING: Value = Value::Bool(true);
-    Schema { root: COMPONENTS.get(name).unwrap_or(&ANYTHING), components: &COMPONENTS }
+    Schema { root: published::schemas().get(name).unwrap_or(&ANYTHING), components: published::schemas() }
 }

@@ -1,6 +1,6 @@
 //! The checks: what each is for, what it takes, and requests to begin with.
 
-use super::Collection;
+use super::documents::Collection;
 use crate::i18n::{Catalogue, Language};
 use crate::service::body::schema::{self, Schema};
 use crate::service::document::Document;

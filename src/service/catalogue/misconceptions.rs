@@ -24,7 +24,7 @@ pub struct ListedMisconception {
     check: &'static str,
     /// What is got wrong, why it is wrong, and where the code says so.
     #[serde(flatten)]
-    told: MisconceptionView,
+    view: MisconceptionView,
 }
 
 /// The document.
@@ -32,7 +32,7 @@ pub fn all(messages: &Catalogue) -> Misconceptions {
     let edition = Edition::default();
     let view = |Listed { id, check, rules }| ListedMisconception {
         check,
-        told: view_of(id, rules, edition, messages),
+        view: view_of(id, rules, edition, messages),
     };
     Misconceptions { edition, misconceptions: misconceptions::all().map(view).collect() }
 }

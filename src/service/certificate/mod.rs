@@ -6,7 +6,7 @@ mod canonical;
 mod differences;
 mod form;
 mod page;
-mod signing;
+pub mod signing;
 mod verification;
 
 pub use canonical::{canonical, sha256};

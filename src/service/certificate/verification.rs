@@ -217,24 +217,24 @@ fn again(check: &CheckEntry, certificate: &Certificate) -> Result<Result<Again, 
     }
 }
 
-fn fits(said: &Fingerprint, computed: &Fingerprint) -> FingerprintFits {
+fn fits(stated: &Fingerprint, computed: &Fingerprint) -> FingerprintFits {
     FingerprintFits {
-        request: said.request == computed.request,
-        answer: said.answer == computed.answer,
-        whole: said.whole == computed.whole,
+        request: stated.request == computed.request,
+        answer: stated.answer == computed.answer,
+        whole: stated.whole == computed.whole,
     }
 }
 
 /// How a certificate contradicts itself: the keys of sentences.
-fn contradictions(said: &Fingerprint, computed: &Fingerprint) -> Vec<&'static str> {
-    let FingerprintFits { request, answer, whole } = fits(said, computed);
-    let told = [
+fn contradictions(stated: &Fingerprint, computed: &Fingerprint) -> Vec<&'static str> {
+    let FingerprintFits { request, answer, whole } = fits(stated, computed);
+    let contradictions = [
         (!request, "text-certificate-other-request"),
         (!answer, "text-certificate-other-answer"),
         (!whole && request && answer, "text-certificate-other-check-or-language"),
         (whole && !(request && answer), "text-certificate-other-fingerprints"),
     ];
-    told.into_iter().filter(|(is_so, _)| *is_so).map(|(_, key)| key).collect()
+    contradictions.into_iter().filter(|(is_so, _)| *is_so).map(|(_, key)| key).collect()
 }
 
 /// Where the certificate differs from what is computed here: its answer, its fingerprints, its signature; and its inputs.
@@ -246,8 +246,8 @@ fn compared(
 ) -> (Differences, Differences) {
     let (mut differences, mut inputs) = (Differences::default(), Differences::default());
     let parts = certificate.fingerprint.parts().into_iter().zip(computed.parts());
-    for ((part, said), (_, computed)) in parts.filter(|((_, said), (_, computed))| said != computed) {
-        differences.note(&format!("/fingerprint/{part}"), Some(&said.into()), Some(&computed.into()));
+    for ((part, stated), (_, computed)) in parts.filter(|((_, stated), (_, computed))| stated != computed) {
+        differences.note(&format!("/fingerprint/{part}"), Some(&stated.into()), Some(&computed.into()));
     }
     if judged == Some(&Judged::Invalid) {
         differences.note("/signature", certificate.signature.clone().map(Value::String).as_ref(), None);

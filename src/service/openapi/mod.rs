@@ -7,13 +7,8 @@ mod whole;
 
 use examples::ExampleSet;
 use serde_json::Value;
-use std::sync::LazyLock;
 
-/// The document as it is served and printed: the committed one, which a test holds against the code. Served as it lies in
-/// the binary, it takes no memory of its own.
-pub const fn text() -> &'static str {
-    include_str!("../../../openapi/openapi.json")
-}
+pub use super::published::text;
 
 /// The document as the code describes it, with the examples given.
 pub fn text_with(examples: &ExampleSet) -> String {
@@ -70,13 +65,4 @@ fn without_null(schema: &mut Value) {
             *members = one;
         }
     }
-}
-
-/// The paths that the document describes.
-pub fn paths() -> &'static [String] {
-    static PATHS: LazyLock<Vec<String>> = LazyLock::new(|| {
-        let described = super::described_routes().into_openapi();
-        described.paths.paths.into_keys().collect()
-    });
-    &PATHS
 }

@@ -107,10 +107,10 @@ fn complete(path: &str, operation: &mut Operation, need: Need, examples: &Exampl
     }
     let is_document = path.starts_with("/v1/") && operation.request_body.is_none();
     if is_document && path != audit::PATH {
-        say_cacheable(operation);
+        describe_caching(operation);
     }
     let id = operation.operation_id.clone().unwrap_or_default();
-    say_language(operation, &id);
+    describe_language(operation, &id);
     for example in examples.of(&id) {
         add_example(operation, example);
     }
@@ -146,7 +146,7 @@ fn problem_response(kind: ProblemKind) -> Response {
 }
 
 /// Documents that stay the same carry an entity tag and are answered with 304 to a caller who has them.
-fn say_cacheable(operation: &mut Operation) {
+fn describe_caching(operation: &mut Operation) {
     let text =
         ObjectBuilder::new().schema_type(Type::String).description(Some("A strong entity tag.")).build();
     let tag = HeaderBuilder::new().schema(Some(text)).description(Some("The tag of the content.")).build();
@@ -175,14 +175,14 @@ fn declare_language(components: &mut Components) {
         ))
         .schema(Some(text().examples(["es-MX, es;q=0.9"])));
     let tags = text().enum_values(Some(Language::ALL.map(Language::tag)));
-    let told =
+    let header =
         HeaderBuilder::new().schema(Some(tags.build())).description(Some("The language of the sentences."));
     components.parameters.insert("AcceptLanguage".to_owned(), RefOr::T(asked.build()));
-    components.headers.insert("ContentLanguage".to_owned(), RefOr::T(told.build()));
+    components.headers.insert("ContentLanguage".to_owned(), RefOr::T(header.build()));
 }
 
 /// Every operation tells its problems in the language that is asked for, and all but these its answer too.
-fn say_language(operation: &mut Operation, id: &str) {
+fn describe_language(operation: &mut Operation, id: &str) {
     const WITHOUT_WORDS: [&str; 7] =
         ["tables", "table", "amendments", "self_audit", "signing_keys", "live", "ready"];
     let asked = Ref::new("#/components/parameters/AcceptLanguage");
@@ -190,8 +190,8 @@ fn say_language(operation: &mut Operation, id: &str) {
     if let Some(RefOr::T(answered)) = operation.responses.responses.get_mut("200")
         && !WITHOUT_WORDS.contains(&id)
     {
-        let told = Ref::new("#/components/headers/ContentLanguage");
-        answered.headers.insert("Content-Language".to_owned(), RefOr::Ref(told));
+        let reference = Ref::new("#/components/headers/ContentLanguage");
+        answered.headers.insert("Content-Language".to_owned(), RefOr::Ref(reference));
     }
 }
 
@@ -202,7 +202,7 @@ fn add_example(operation: &mut Operation, example: &Example) {
     };
     let name = || example.name.clone();
     let is_answered = matches!(example.outcome, Some(Outcome::Answer(_)));
-    let mut told = String::new();
+    let mut fenced = String::new();
     if let (Some(request), Some(RefOr::T(body))) = (&example.request, &mut operation.request_body)
         && let Some(RefOr::T(content)) = body.content.get_mut(example.sends.as_deref().unwrap_or(JSON))
     {
@@ -212,7 +212,7 @@ fn add_example(operation: &mut Operation, example: &Example) {
             // a body that is refused may not stand among the valid ones: it is told beside its problem
             let text = request.as_str().map(str::to_owned);
             let text = text.unwrap_or_else(|| serde_json::to_string_pretty(request).unwrap_or_default());
-            told = format!("```{}\n{text}\n```", if request.is_string() { "" } else { "json" });
+            fenced = format!("```{}\n{text}\n```", if request.is_string() { "" } else { "json" });
         }
     }
     let (status, media_type, value) = match &example.outcome {
@@ -228,7 +228,7 @@ fn add_example(operation: &mut Operation, example: &Example) {
     if let Some(RefOr::T(response)) = operation.responses.responses.get_mut(&status)
         && let Some(content) = content_of(response, media_type)
     {
-        content.examples.insert(name(), shown(value, told));
+        content.examples.insert(name(), shown(value, fenced));
     }
 }
 

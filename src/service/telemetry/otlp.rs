@@ -11,6 +11,8 @@ use super::metrics::Metrics;
 use super::trace_context::TraceContext;
 use axum::http::{HeaderName, HeaderValue};
 #[cfg(feature = "client")]
+use prometheus_client::metrics::counter::Counter;
+#[cfg(feature = "client")]
 use reqwest::{Client, Url, header, redirect};
 use serde_json::{Value, json};
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -151,11 +153,7 @@ pub fn random() -> u64 {
 
 /// Sends spans until none can come any more.
 #[cfg(feature = "client")]
-pub async fn send(
-    collector: Collector,
-    mut queue: Receiver<Span>,
-    metrics: impl Fn() -> Option<std::sync::Arc<crate::service::Service>>,
-) {
+pub async fn send(collector: Collector, mut queue: Receiver<Span>, lost_spans: Counter) {
     let client = client(&collector);
     let mut batch = Vec::with_capacity(BATCH);
     while queue.recv_many(&mut batch, BATCH).await > 0 {
@@ -168,9 +166,7 @@ pub async fn send(
         }
         let count = batch.len() as u64;
         if post(client.as_ref(), &collector.endpoint, &document(&batch)).await.is_none() {
-            if let Some(service) = metrics() {
-                service.metrics().lost_spans.inc_by(count);
-            }
+            lost_spans.inc_by(count);
             tracing::warn!(count, "spans could not be sent to the collector");
         }
         batch.clear();

@@ -1,16 +1,16 @@
-//! The page at `/`: choose a check, say what is in the box, look at what comes back. It is part of the binary, loads nothing
+//! The web UI, the page at `/`: choose a check, say what is in the box, look at what comes back. It is part of the binary, loads nothing
 //! from elsewhere, and does nothing that another caller could not do.
 
-mod template;
+mod html;
 
 use super::certificate;
 use super::fallback;
 use super::language;
 use super::problem::Problem;
 use super::state::Service;
+use crate::content_policy::digest_of;
 use crate::drawing;
 use crate::i18n::{Catalogue, Language};
-use crate::markup::digest_of;
 use axum::Router;
 use axum::extract::Request;
 use axum::http::{HeaderValue, header};
@@ -44,7 +44,7 @@ static VERSION: LazyLock<String> = LazyLock::new(|| {
     format!("{:.12x}", hash.finalize())
 });
 
-/// What the page may load: files of this service, and the styles that drawings and certificates carry, which it opens. A
+/// The content security policy (CSP) of the page: files of this service, and the styles that drawings and certificates carry, which it opens. A
 /// browser refuses anything else.
 static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
     let policy = format!(
@@ -63,7 +63,7 @@ pub fn routes() -> Router<Arc<Service>> {
 
 async fn page(request: Request) -> Response {
     let language = asked(request.uri().query()).unwrap_or_else(language::spoken);
-    let html = template::filled(Catalogue::of(language), &VERSION);
+    let html = html::page(Catalogue::of(language), &VERSION);
     let headers = [
         (header::CONTENT_TYPE, HeaderValue::from_static("text/html; charset=utf-8")),
         (header::CONTENT_SECURITY_POLICY, POLICY.clone()),

@@ -3,9 +3,10 @@
 
 use super::exercises::{Exercise, ExerciseView, Spec, make};
 use crate::checks::Caution;
+use crate::content_policy::policy_of;
 use crate::i18n::{Catalogue, FigureText, MessageArg};
-use crate::markup::{Markup, policy_of};
-use crate::quantity::{Unit, Units};
+use crate::quantity::Units;
+use maud::{DOCTYPE, Markup, PreEscaped, html};
 use std::sync::LazyLock;
 
 /// How a sheet looks, on letter and A4 paper alike.
@@ -37,46 +38,52 @@ pub fn write(sheet: &Sheet<'_>, messages: &Catalogue) -> Option<String> {
     let views = exercises.iter().map(|exercise| exercise.view(sheet.spec.edition, sheet.key, messages));
     let views: Vec<ExerciseView> = views.collect();
     let title = sheet.title.unwrap_or_else(|| messages.fixed(sheet.spec.topic.title()));
-    let mut page = Markup::new(messages);
-    page.raw("<!DOCTYPE html>\n<html lang=\"")
-        .text(messages.language().tag())
-        .raw("\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
-    page.text(title).raw("</title>\n");
-    page.raw("<meta name=\"viewport\" content=\"width=device-width\">\n<style>")
-        .raw(STYLE)
-        .raw("</style>\n</head>\n<body>\n");
-    page.raw("<main>\n");
-    head(&mut page, sheet, title);
-    page.raw("<ol class=\"exercises\">\n");
-    views.iter().for_each(|view| exercise(&mut page, view));
-    page.raw("</ol>\n");
-    foot(&mut page, sheet);
-    page.raw("</main>\n");
-    if sheet.key {
-        page.raw("<section class=\"key\">\n<h1>")
-            .word("text-sheet-key")
-            .raw("</h1>\n<p class=\"terms\">")
-            .text(title)
-            .raw("</p>\n<ol>\n");
-        views.iter().for_each(|view| key(&mut page, view));
-        page.raw("</ol>\n");
-        foot(&mut page, sheet);
-        page.raw("</section>\n");
-    }
-    page.raw("</body>\n</html>\n");
-    Some(page.done())
+    let foot = foot(sheet, messages);
+    let page = html! {
+        (DOCTYPE)
+        html lang=(messages.language().tag()) {
+            head {
+                meta charset="utf-8";
+                title { (title) }
+                meta name="viewport" content="width=device-width";
+                style { (PreEscaped(STYLE)) }
+            }
+            body {
+                main {
+                    (head(sheet, title, messages))
+                    ol class="exercises" { @for view in &views { (exercise(view, messages)) } }
+                    (foot)
+                }
+                @if sheet.key {
+                    section class="key" {
+                        h1 { (messages.fixed("text-sheet-key")) }
+                        p class="terms" { (title) }
+                        ol { @for view in &views { (key(view, messages)) } }
+                        (foot)
+                    }
+                }
+            }
+        }
+    };
+    Some(page.into_string())
 }
 
-fn head(page: &mut Markup<'_>, sheet: &Sheet<'_>, title: &str) {
+fn head(sheet: &Sheet<'_>, title: &str, messages: &Catalogue) -> Markup {
     let Spec { topic, difficulty, .. } = sheet.spec;
-    let terms = edition(sheet, page.messages());
-    page.raw("<header>\n<h1>").text(title).raw("</h1>\n<p class=\"terms\">");
-    page.word(topic.title()).raw(" · ").word(difficulty.title()).raw(" · ").text(&terms).raw("</p>\n");
-    page.raw("<p class=\"fields\">");
-    for field in ["text-sheet-name", "text-sheet-date", "text-sheet-score"] {
-        page.raw("<span>").word(field).raw("</span>");
+    html! {
+        header {
+            h1 { (title) }
+            p class="terms" {
+                (messages.fixed(topic.title())) " · " (messages.fixed(difficulty.title())) " · " (edition(sheet, messages))
+            }
+            p class="fields" {
+                @for field in ["text-sheet-name", "text-sheet-date", "text-sheet-score"] {
+                    span { (messages.fixed(field)) }
+                }
+            }
+            p class="task" { (messages.fixed("text-sheet-task")) }
+        }
     }
-    page.raw("</p>\n<p class=\"task\">").word("text-sheet-task").raw("</p>\n</header>\n");
 }
 
 /// The edition, and whether its text was at hand.
@@ -90,77 +97,67 @@ fn edition(sheet: &Sheet<'_>, messages: &Catalogue) -> String {
         .message("text-sheet-edition", &[("edition", edition), ("units", MessageArg::Word(units.to_owned()))])
 }
 
-fn exercise(page: &mut Markup<'_>, view: &ExerciseView) {
-    page.raw("<li>\n<ul class=\"situation\">\n");
-    view.situation.iter().for_each(|sentence| {
-        page.raw("<li>").text(sentence).raw("</li>\n");
-    });
-    page.raw("</ul>\n<p class=\"question\">").text(&view.question);
-    page.raw("</p>\n<ul class=\"choices\">\n");
-    for choice in &view.choices {
-        page.raw("<li><b>")
-            .text(choice.letter)
-            .raw("</b> ")
-            .text(&shown(choice.value, choice.unit))
-            .raw("</li>\n");
+fn exercise(view: &ExerciseView, messages: &Catalogue) -> Markup {
+    html! {
+        li {
+            ul class="situation" { @for sentence in &view.situation { li { (sentence) } } }
+            p class="question" { (view.question) }
+            ul class="choices" {
+                @for choice in &view.choices {
+                    li { b { (choice.letter) } " " (FigureText(choice.value, choice.unit).to_string()) }
+                }
+            }
+            div class="working" { (messages.fixed("text-sheet-working")) }
+        }
     }
-    page.raw("</ul>\n<div class=\"working\">").word("text-sheet-working").raw("</div>\n</li>\n");
 }
 
-fn shown(value: crate::quantity::Decimal, unit: Unit) -> String {
-    FigureText(value, unit).to_string()
-}
-
-fn key(page: &mut Markup<'_>, view: &ExerciseView) {
-    let Some(key) = &view.key else { return };
-    page.raw("<li>\n<p class=\"right\"><b>")
-        .text(key.letter)
-        .raw("</b> ")
-        .text(&shown(key.value, key.unit))
-        .raw("</p>\n");
-    page.raw("<ul class=\"steps\">\n");
-    key.solution.iter().for_each(|step| {
-        page.raw("<li>").text(step).raw("</li>\n");
-    });
-    page.raw("</ul>\n<table>\n");
-    for wrong in &key.wrong {
-        let cited: Vec<&str> =
-            wrong.misconception.rules.iter().filter_map(|rule| rule.citation.as_deref()).collect();
-        let value = view.choices.iter().find(|choice| choice.letter == wrong.letter);
-        page.raw("<tr><th>").text(wrong.letter).raw("</th><td>");
-        page.text(&value.map(|choice| shown(choice.value, choice.unit)).unwrap_or_default());
-        page.raw("</td><td><b>")
-            .text(&wrong.misconception.title)
-            .raw(".</b> ")
-            .text(&wrong.misconception.why);
-        page.raw(" <i>").text(&cited.join(", ")).raw("</i></td></tr>\n");
-    }
-    page.raw("</table>\n");
+/// The right choice with its solution, and why each wrong one is wrong.
+fn key(view: &ExerciseView, messages: &Catalogue) -> Markup {
+    let Some(key) = &view.key else { return Markup::default() };
+    let value_of = |letter: &str| {
+        let choice = view.choices.iter().find(|choice| choice.letter == letter);
+        choice.map(|choice| FigureText(choice.value, choice.unit).to_string()).unwrap_or_default()
+    };
     let others: Vec<String> = key
         .editions
         .iter()
-        .filter(|other| other.value.is_some_and(|value| value != key.value))
-        .filter_map(|other| Some(format!("{}: {}", other.edition.year(), shown(other.value?, key.unit))))
+        .filter_map(|other| Some((other.edition.year(), other.value.filter(|value| *value != key.value)?)))
+        .map(|(year, value)| format!("{year}: {}", FigureText(value, key.unit)))
         .collect();
-    if !others.is_empty() {
-        page.raw("<p class=\"editions\">")
-            .word("text-sheet-other-editions")
-            .raw(" ")
-            .text(&others.join(" · "))
-            .raw("</p>\n");
+    html! {
+        li {
+            p class="right" { b { (key.letter) } " " (FigureText(key.value, key.unit).to_string()) }
+            ul class="steps" { @for step in &key.solution { li { (step) } } }
+            table {
+                @for wrong in &key.wrong {
+                    @let rules = wrong.misconception.rules.iter();
+                    @let cited: Vec<&str> = rules.filter_map(|rule| rule.citation.as_deref()).collect();
+                    tr {
+                        th { (wrong.letter) }
+                        td { (value_of(wrong.letter)) }
+                        td {
+                            b { (wrong.misconception.title) "." } " " (wrong.misconception.why)
+                            " " i { (cited.join(", ")) }
+                        }
+                    }
+                }
+            }
+            @if !others.is_empty() {
+                p class="editions" { (messages.fixed("text-sheet-other-editions")) " " (others.join(" · ")) }
+            }
+        }
     }
-    page.raw("</li>\n");
 }
 
 /// The edition and the cautions.
-fn foot(page: &mut Markup<'_>, sheet: &Sheet<'_>) {
+fn foot(sheet: &Sheet<'_>, messages: &Catalogue) -> Markup {
     let Spec { seed, version, .. } = sheet.spec;
-    let terms = edition(sheet, page.messages());
-    page.raw("<footer>\n<p>").text(&terms).raw(" · ");
-    page.text(&format!("{seed}/{version}")).raw("</p>\n");
     let unverified = (!sheet.spec.edition.is_verified()).then_some(Caution::UnverifiedEdition);
-    for caution in unverified.into_iter().chain(Caution::USUAL) {
-        page.raw("<p>").word(caution.key()).raw("</p>\n");
+    html! {
+        footer {
+            p { (edition(sheet, messages)) " · " (seed) "/" (version) }
+            @for caution in unverified.into_iter().chain(Caution::USUAL) { p { (messages.fixed(caution.key())) } }
+        }
     }
-    page.raw("</footer>\n");
 }

@@ -7,16 +7,16 @@ mod request;
 use super::form::Certificate;
 use super::verification::cautions;
 use crate::answers::Shown;
+use crate::content_policy::policy_of;
 use crate::drawing;
-use crate::markup::{Markup, policy_of};
 use crate::service::language;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
 use axum::http::{HeaderValue, header};
 use axum::response::{IntoResponse, Response};
 use figures::Citations;
+use maud::{DOCTYPE, Markup, PreEscaped, html};
 use serde_json::Value;
-use std::borrow::Cow;
 use std::sync::LazyLock;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
@@ -66,38 +66,45 @@ pub fn write(check: &CheckEntry, certificate: &Certificate) -> Result<String, Pr
     let request = serde_json::to_vec(&certificate.request).map_err(|_| Problem::internal())?;
     let drawing = check.draw.map(|draw| draw(&request)).transpose()?;
     let reasoning = (check.reasoning)(&request)?;
+    let data = embedded(certificate)?;
     let answer = Value::Object(certificate.answer.clone());
     let shown = Shown { answer: &answer, messages };
 
-    let mut page = Markup::new(messages);
-    page.raw("<!DOCTYPE html>\n<html lang=\"").text(messages.language().tag());
-    page.raw("\">\n<head>\n<meta charset=\"utf-8\">\n<title>").word(check.title);
-    if let Some(reference) = text(&answer, "/reference") {
-        page.raw(" · ").text(reference);
-    }
-    page.raw("</title>\n<meta name=\"viewport\" content=\"width=device-width\">\n<style>");
-    page.raw(STYLE).raw("</style>\n</head>\n<body>\n<main>\n");
-    head(&mut page, check, shown);
-    page.raw("<div class=\"found\">\n");
-    if let Some(drawing) = &drawing {
-        page.raw("<figure>\n").written(drawing).raw("</figure>\n");
-    }
-    findings(&mut page, shown);
-    page.raw("</div>\n");
-    section(&mut page, &shown.label("outcome"), "figures", |page| {
-        figures::write(page, shown, &Citations::of(&answer));
-    });
-    interpretations(&mut page, shown);
-    section(&mut page, messages.fixed("text-certificate-request"), "request", |page| {
-        request::write(page, &certificate.request);
-    });
-    proof(&mut page, shown, &reasoning);
-    known_by(&mut page, shown, certificate);
-    notes(&mut page, shown);
-    page.raw("</main>\n");
-    embed(&mut page, certificate)?;
-    page.raw("</body>\n</html>\n");
-    Ok(page.done())
+    let page = html! {
+        (DOCTYPE)
+        html lang=(messages.language().tag()) {
+            head {
+                meta charset="utf-8";
+                title {
+                    (messages.fixed(check.title))
+                    @if let Some(reference) = text(&answer, "/reference") { " · " (reference) }
+                }
+                meta name="viewport" content="width=device-width";
+                style { (PreEscaped(STYLE)) }
+            }
+            body {
+                main {
+                    (head(check, shown))
+                    div class="found" {
+                        @if let Some(drawing) = &drawing { figure { (PreEscaped(drawing)) } }
+                        (findings(shown))
+                    }
+                    (section(&shown.label("outcome"), "figures", figures::blocks(shown, &Citations::of(&answer))))
+                    (interpretations(shown))
+                    (section(
+                        messages.fixed("text-certificate-request"),
+                        "request",
+                        request::lines(&certificate.request),
+                    ))
+                    (proof(shown, &reasoning))
+                    (known_by(shown, certificate))
+                    (notes(shown))
+                }
+                script type="application/json" id="certificate" { (PreEscaped(data)) }
+            }
+        }
+    };
+    Ok(page.into_string())
 }
 
 fn text<'a>(answer: &'a Value, pointer: &str) -> Option<&'a str> {
@@ -108,127 +115,116 @@ fn list<'a>(answer: &'a Value, pointer: &str) -> &'a [Value] {
     answer.pointer(pointer).and_then(Value::as_array).map_or(&[], Vec::as_slice)
 }
 
-fn section(page: &mut Markup<'_>, title: &str, class: &'static str, write: impl FnOnce(&mut Markup<'_>)) {
-    page.raw("<section class=\"").raw(class).raw("\">\n<h2>").text(title).raw("</h2>\n");
-    write(page);
-    page.raw("</section>\n");
+fn section(title: &str, class: &str, content: Markup) -> Markup {
+    html! { section class=(class) { h2 { (title) } (content) } }
 }
 
 /// The check, the edition, the caller's mark, and the verdict.
-fn head(page: &mut Markup<'_>, check: &CheckEntry, shown: Shown<'_>) {
-    let verdict = text(shown.answer, "/verdict");
-    page.raw("<header>\n<div>\n<p class=\"kind\">").word("text-certificate-kind");
-    page.raw("</p>\n<h1>").word(check.title).raw("</h1>\n<p class=\"terms\">NFPA 70, ");
-    page.text(text(shown.answer, "/ruleset/edition").unwrap_or_default());
-    if let Some(reference) = text(shown.answer, "/reference") {
-        page.raw(" · ").text(&shown.label("reference")).raw(": <b>").text(reference).raw("</b>");
+fn head(check: &CheckEntry, shown: Shown<'_>) -> Markup {
+    let messages = shown.messages;
+    let verdict = text(shown.answer, "/verdict").map(|verdict| shown.label(verdict));
+    html! {
+        header {
+            div {
+                p class="kind" { (messages.fixed("text-certificate-kind")) }
+                h1 { (messages.fixed(check.title)) }
+                p class="terms" {
+                    "NFPA 70, " (text(shown.answer, "/ruleset/edition").unwrap_or_default())
+                    @if let Some(reference) = text(shown.answer, "/reference") {
+                        " · " (shown.label("reference")) ": " b { (reference) }
+                    }
+                }
+            }
+            p class="verdict" {
+                (shown.label("verdict"))
+                b { (verdict.as_deref().unwrap_or_else(|| messages.fixed("text-report-no-verdict"))) }
+            }
+        }
     }
-    page.raw("</p>\n</div>\n<p class=\"verdict\">").text(&shown.label("verdict")).raw("<b>");
-    match verdict {
-        Some(verdict) => page.text(&shown.label(verdict)),
-        None => page.word("text-report-no-verdict"),
-    };
-    page.raw("</b></p>\n</header>\n");
 }
 
-fn findings(page: &mut Markup<'_>, shown: Shown<'_>) {
-    section(page, &shown.label("findings"), "findings", |page| {
-        page.raw("<ul>\n");
-        for finding in list(shown.answer, "/findings") {
-            let [status, message] = ["status", "message"]
-                .map(|member| finding.get(member).and_then(Value::as_str).unwrap_or_default());
-            page.raw("<li><b>").text(&shown.label(status)).raw(".</b> ").text(message);
-            if let Some(citation) = finding.get("citation").and_then(Value::as_str) {
-                page.raw(" <i>").text(&shown.messages.citation(citation)).raw("</i>");
+fn findings(shown: Shown<'_>) -> Markup {
+    let content = html! {
+        ul {
+            @for finding in list(shown.answer, "/findings") {
+                li {
+                    b { (shown.label(text(finding, "/status").unwrap_or_default())) "." }
+                    " " (text(finding, "/message").unwrap_or_default())
+                    @if let Some(citation) = text(finding, "/citation") {
+                        " " i { (shown.messages.citation(citation)) }
+                    }
+                }
             }
-            page.raw("</li>\n");
         }
-        page.raw("</ul>\n");
-    });
+    };
+    section(&shown.label("findings"), "findings", content)
 }
 
 /// Disputed points that mattered, the reading that was followed, and the verdict under the others.
-fn interpretations(page: &mut Markup<'_>, shown: Shown<'_>) {
+fn interpretations(shown: Shown<'_>) -> Markup {
     let points = list(shown.answer, "/interpretations");
     if points.is_empty() {
-        return;
+        return Markup::default();
     }
-    section(page, &shown.label("interpretations"), "readings", |page| {
-        page.raw("<ul>\n");
-        for point in points {
-            let text = |member: &str| point.get(member).and_then(Value::as_str).unwrap_or_default();
-            page.raw("<li>").text(text("question"));
-            page.raw(" <b>").text(&shown.label(text("reading"))).raw(".</b>");
-            for other in list(point, "/alternatives") {
-                let told =
-                    |member: &str| other.get(member).and_then(Value::as_str).map(|name| shown.label(name));
-                page.raw(" ").text(&told("reading").unwrap_or_default()).raw(": ");
-                page.text(&told("verdict").unwrap_or_else(|| "–".to_owned())).raw(".");
+    let label = |value: &Value, pointer: &str| text(value, pointer).map(|name| shown.label(name));
+    let content = html! {
+        ul {
+            @for point in points {
+                li {
+                    (text(point, "/question").unwrap_or_default())
+                    " " b { (label(point, "/reading").unwrap_or_default()) "." }
+                    @for other in list(point, "/alternatives") {
+                        " " (label(other, "/reading").unwrap_or_default())
+                        ": " (label(other, "/verdict").unwrap_or_else(|| "–".to_owned())) "."
+                    }
+                }
             }
-            page.raw("</li>\n");
         }
-        page.raw("</ul>\n");
-    });
+    };
+    section(&shown.label("interpretations"), "readings", content)
 }
 
 /// The steps that the findings rest on, as sentences.
-fn proof(page: &mut Markup<'_>, shown: Shown<'_>, sentences: &[String]) {
+fn proof(shown: Shown<'_>, sentences: &[String]) -> Markup {
     if sentences.is_empty() {
-        return;
+        return Markup::default();
     }
-    section(page, &shown.label("derivation"), "proof", |page| {
-        page.raw("<ol>\n");
-        for sentence in sentences.iter().take(MOST_SENTENCES) {
-            page.raw("<li>").text(sentence).raw("</li>\n");
-        }
-        page.raw("</ol>\n");
-        let more = sentences.len().saturating_sub(MOST_SENTENCES);
-        if more > 0 {
-            let told = shown.messages.counted("text-certificate-more-steps", "count", more);
-            page.raw("<p>").text(&told).raw("</p>\n");
-        }
-    });
+    let more = sentences.len().saturating_sub(MOST_SENTENCES);
+    let content = html! {
+        ol { @for sentence in sentences.iter().take(MOST_SENTENCES) { li { (sentence) } } }
+        @if more > 0 { p { (shown.messages.counted("text-certificate-more-steps", "count", more)) } }
+    };
+    section(&shown.label("derivation"), "proof", content)
 }
 
 /// The ruleset, the fingerprints and the signature.
-fn known_by(page: &mut Markup<'_>, shown: Shown<'_>, certificate: &Certificate) {
+fn known_by(shown: Shown<'_>, certificate: &Certificate) -> Markup {
     let messages = shown.messages;
     let rules = certificate.rules();
-    let version = format!("{} · {}", rules.version, rules.digest);
-    let row = |page: &mut Markup<'_>, label: &str, text: &str| {
-        page.raw("<tr><th>").text(label).raw("</th><td>").text(text).raw("</td></tr>\n");
-    };
-    section(page, messages.fixed("text-certificate-known-by"), "known", |page| {
-        page.raw("<table>\n");
-        row(page, &shown.label("ruleset"), &version);
-        let parts = ["text-certificate-request", "text-certificate-answer", "text-certificate-whole"];
-        for (key, (_, fingerprint)) in parts.into_iter().zip(certificate.fingerprint.parts()) {
-            row(page, messages.fixed(key), fingerprint);
+    let parts = ["text-certificate-request", "text-certificate-answer", "text-certificate-whole"];
+    let signature = certificate.signature.as_deref().unwrap_or(messages.fixed("text-certificate-unsigned"));
+    let content = html! {
+        table {
+            tr { th { (shown.label("ruleset")) } td { (rules.version) " · " (rules.digest) } }
+            @for (key, (_, fingerprint)) in parts.into_iter().zip(certificate.fingerprint.parts()) {
+                tr { th { (messages.fixed(key)) } td { (fingerprint) } }
+            }
+            tr { th { (messages.fixed("text-certificate-signature")) } td { (signature) } }
         }
-        let signature =
-            certificate.signature.as_deref().unwrap_or(messages.fixed("text-certificate-unsigned"));
-        row(page, messages.fixed("text-certificate-signature"), signature);
-        page.raw("</table>\n<p>").word("text-certificate-how-to-verify").raw("</p>\n");
-    });
+        p { (messages.fixed("text-certificate-how-to-verify")) }
+    };
+    section(messages.fixed("text-certificate-known-by"), "known", content)
 }
 
 /// The cautions of the answer, after what is to be known of a certificate.
-fn notes(page: &mut Markup<'_>, shown: Shown<'_>) {
-    page.raw("<footer>\n");
+fn notes(shown: Shown<'_>) -> Markup {
     let of_a_certificate = cautions().take(1).map(|key| shown.messages.fixed(key));
     let of_the_answer = list(shown.answer, "/cautions").iter().filter_map(Value::as_str);
-    for caution in of_a_certificate.chain(of_the_answer) {
-        page.raw("<p>").text(caution).raw("</p>\n");
-    }
-    page.raw("</footer>\n");
+    html! { footer { @for caution in of_a_certificate.chain(of_the_answer) { p { (caution) } } } }
 }
 
-/// The certificate as data: nothing in it ends the element or begins a comment.
-fn embed(page: &mut Markup<'_>, certificate: &Certificate) -> Result<(), Problem> {
+/// The certificate as data: nothing in it ends the element or begins a comment. Outside of texts JSON has no angle brackets.
+fn embedded(certificate: &Certificate) -> Result<String, Problem> {
     let json = serde_json::to_string(certificate).map_err(|_| Problem::internal())?;
-    // outside of texts JSON has no angle brackets
-    let json: Cow<'_, str> =
-        if json.contains('<') { json.replace('<', "\\u003c").into() } else { json.into() };
-    page.raw("<script type=\"application/json\" id=\"certificate\">").written(&json).raw("</script>\n");
-    Ok(())
+    Ok(json.replace('<', "\\u003c"))
 }

@@ -1,50 +1,42 @@
 //! A request on paper: one line for each thing in it, with the place that steps of the proof name.
 
-use crate::markup::Markup;
 use crate::service::body::lenient::append;
+use maud::{Markup, html};
 use serde_json::{Map, Value};
 
-/// Writes a request. Members are called as the request calls them, in every language.
-pub(super) fn write(page: &mut Markup<'_>, request: &Map<String, Value>) {
-    page.raw("<ul>\n");
-    thing(page, &mut String::new(), request);
-    page.raw("</ul>\n");
+/// A request. Members are called as the request calls them, in every language.
+pub(super) fn lines(request: &Map<String, Value>) -> Markup {
+    html! { ul { (thing(&mut String::new(), request)) } }
 }
 
-fn thing(page: &mut Markup<'_>, at: &mut String, members: &Map<String, Value>) {
+fn thing(at: &mut String, members: &Map<String, Value>) -> Markup {
     let (plain, groups): (Vec<_>, Vec<_>) = members.iter().partition(|(_, value)| is_plain(value));
-    if !plain.is_empty() {
-        page.raw("<li><code>").text(if at.is_empty() { "/" } else { at }).raw("</code> ");
-        for (index, (name, value)) in plain.into_iter().enumerate() {
-            page.raw(if index == 0 { "" } else { " · " })
-                .text(name)
-                .raw(" <b>")
-                .text(&told(value))
-                .raw("</b>");
-        }
-        page.raw("</li>\n");
-    }
-    for (name, value) in groups {
-        let before = append(at, name);
-        group(page, at, value);
-        at.truncate(before);
-    }
-}
-
-fn group(page: &mut Markup<'_>, at: &mut String, value: &Value) {
-    match value {
-        Value::Object(members) => thing(page, at, members),
-        Value::Array(items) => {
-            for (index, item) in items.iter().enumerate() {
-                let before = append(at, &index.to_string());
-                group(page, at, item);
-                at.truncate(before);
+    html! {
+        @if !plain.is_empty() {
+            li {
+                code { (if at.is_empty() { "/" } else { at.as_str() }) } " "
+                @for (index, (name, value)) in plain.into_iter().enumerate() {
+                    @if index > 0 { " · " }
+                    (name) " " b { (shown(value)) }
+                }
             }
         }
-        plain => {
-            page.raw("<li><code>").text(at).raw("</code> <b>").text(&told(plain)).raw("</b></li>\n");
-        }
+        @for (name, value) in groups { (below(at, name, value)) }
     }
+}
+
+/// What stands at a member or an index of the place.
+fn below(at: &mut String, name: &str, value: &Value) -> Markup {
+    let before = append(at, name);
+    let markup = match value {
+        Value::Object(members) => thing(at, members),
+        Value::Array(items) => html! {
+            @for (index, item) in items.iter().enumerate() { (below(at, &index.to_string(), item)) }
+        },
+        plain => html! { li { code { (at) } " " b { (shown(plain)) } } },
+    };
+    at.truncate(before);
+    markup
 }
 
 /// Whether a value stands on the line of the thing that has it.
@@ -56,10 +48,10 @@ fn is_plain(value: &Value) -> bool {
     }
 }
 
-fn told(value: &Value) -> String {
+fn shown(value: &Value) -> String {
     match value {
         Value::String(text) => text.clone(),
-        Value::Array(items) => items.iter().map(told).collect::<Vec<_>>().join(", "),
+        Value::Array(items) => items.iter().map(shown).collect::<Vec<_>>().join(", "),
         other => other.to_string(),
     }
 }

@@ -1,4 +1,4 @@
-//! The policy that lets a page look as it does and load nothing.
+//! Content security policies (CSP) that let a page look as it does and load nothing.
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -7,7 +7,7 @@ use sha2::{Digest, Sha256};
 /// The content security policy of a page that has these styles of its own and nothing else.
 ///
 /// ```
-/// let policy = elbowroom::markup::policy_of(&["p { color: black }"]);
+/// let policy = elbowroom::content_policy::policy_of(&["p { color: black }"]);
 /// assert!(policy.starts_with("default-src 'none'; style-src 'sha256-"));
 /// ```
 pub fn policy_of(styles: &[&str]) -> String {
@@ -22,7 +22,7 @@ pub fn policy_of(styles: &[&str]) -> String {
 ///
 /// ```
 /// // of nothing, as FIPS 180-4 has it
-/// assert_eq!(elbowroom::markup::digest_of(""), "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='");
+/// assert_eq!(elbowroom::content_policy::digest_of(""), "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='");
 /// ```
 pub fn digest_of(text: &str) -> String {
     format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text)))
