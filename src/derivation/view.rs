@@ -9,6 +9,50 @@ use serde::ser::{SerializeSeq, Serializer};
 use utoipa::ToSchema;
 
 /// The proof: every step, in order. It can be recomputed from the steps, the request and the published tables alone.
+///
+/// Every number is an exact decimal of at most nine places: read it from its digits, not as binary floating point. A step
+/// computes with the values (`equals`) or the truths (`holds`) of the steps in `of`, in that order, and all of them stand
+/// before it. Figures are in the units of the system that the request asks for (`in`, `in2`, `in3`, `lb`, or `mm`, `mm2`, `cm3`,
+/// `kg`), or are plain numbers (`1`) or percentages (`%`).
+///
+/// What a step takes from the request, at the place that `at` names:
+///
+/// - `given`: the number that stands there. Where there is none, because `at` is an item of a list without a `count`, or a word
+///   that brings in one thing, as the size of the one grounding conductor of a cable does, it is that one thing: 1, in unit `1`.
+///   Sizes that are names, of conductors, raceways and standard boxes, are never numbers of a step: they lead to the row of a
+///   table.
+/// - `fact`: the yes or no that stands there.
+/// - `read`: how the disputed point `point` is read: as `interpretations` of the request chooses, otherwise the reading that
+///   `interpretations` of the answer calls the default.
+///
+/// What it takes from tables, which `/v1/tables/{table}` serves:
+///
+/// - `lookup`: the figure in `row` and `column`, in the unit of the column.
+/// - `affirm`: the word in `row` and `column`: `yes` holds, `no` does not.
+/// - `stated`: a figure that a rule states. The table is `rule-figures`, the row the name of the figure, the column the edition and
+///   the system of units, as in `2023_us`; the unit stands in the columns `unit_us` and `unit_si` of the row. A figure that
+///   `amendments` of the request names has the value that is given there.
+///
+/// What it computes:
+///
+/// - `nothing`: 0. `chosen`: a number that a search chose; it is believed, and later steps compare it with what is asked of it.
+/// - `sum`: all together. `difference`: the first less the second. `largest`, `smallest`: of all.
+/// - `product`: the first times the second, rounded to the nearest at the ninth decimal, a half away from zero.
+/// - `quotient`: the first by the second, rounded down (towards minus infinity) at the ninth decimal.
+/// - `whole_quotient`: how many whole times the second goes into the first; 0 where it does not, or the first is below 0.
+/// - `round_count`: the whole quotient of the first by the second; one more where something is left and what is left, divided by
+///   the second as a `quotient`, is at least the third.
+/// - `percent`: a hundred times the first, by the second, rounded up at the second decimal.
+/// - `distance`: the root of the sum of the squares of two or three lengths at right angles, rounded down at the ninth decimal.
+/// - `compare`: whether `relation` holds between the first and the second.
+/// - `every`, `any`: whether all, or at least one, of the steps hold.
+/// - `select_boxes`: the keys of the rows of `standard-boxes` that serve, smallest volume first, and in the order of the table where
+///   volumes are equal. Its five operands are the volume needed, the volume that sections add, the gangs, and the most gangs for
+///   which a square and an octagonal box are offered. The volume of a row is `volume_in3` or `volume_cm3`, whichever is the unit of
+///   the first operand, times the gangs where `per_gang` says `yes`. A row serves where its volume and the volume added are
+///   together at least the volume needed and its `shape` takes the gangs: `square` up to the fourth operand, `octagonal` up to the
+///   fifth, a shape that ends in `-single-cover` one, one that ends in `-multiple-cover` more than one, any other whatever they are.
+/// - `does_not_apply`: nothing; it names a rule that was considered and left out, and why (`because`).
 #[derive(Clone, Copy, Debug, Serialize, ToSchema)]
 pub struct DerivationView<'a> {
     /// The steps; each computes with earlier ones only.
@@ -43,16 +87,7 @@ fn write_steps<S: Serializer>(proof: &&Derivation, serializer: S) -> Result<S::O
 pub struct StepView<'a> {
     /// The name of the step.
     id: StepId,
-    /// What is done: `fact` takes a yes or no from the request, `given` a number (1 when `at` is an item without a
-    /// count), `chosen` a number that a search chose and later steps check, `nothing` takes 0, `lookup` a figure from a
-    /// table, `affirm` a yes or no from a table, `stated` a figure of a rule (table `rule-figures`, column by edition).
-    /// `sum`, `product`, `difference`, `quotient` (rounded down at the ninth decimal), `whole_quotient` (rounded down, 0 at
-    /// the least), `round_count` (as `whole_quotient` of the first by the second, and one more where the fraction, rounded
-    /// down at the ninth decimal, is at least the third), `percent` (rounded up at the second decimal), `largest`,
-    /// `smallest` and `distance` (the root of the sum of squares, rounded down at the ninth decimal) compute; `compare`
-    /// says whether a relation holds; `every` and `any` say whether all or at least one of several steps hold;
-    /// `select_boxes` picks standard boxes; `read` says how a disputed point is read; `does_not_apply` names a rule
-    /// that was considered and left out.
+    /// What is done; the description of `DerivationView` says how each is recomputed.
     #[schema(value_type = String, example = "product")]
     op: &'static str,
     /// The rule that the step serves; its words are at `/v1/rules/{rule}`.
@@ -72,7 +107,18 @@ pub struct StepView<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "conductor-volume")]
     table: Option<&'static str>,
-    /// The row of the table.
+    /// The row of the table. Where `at` is given, what stands there chose it:
+    ///
+    /// - A key or a kind is the row. A conductor size is it, written in full (`12 AWG` for `12`, `#12` and `No. 12`; `250 kcmil`), where
+    ///   it stands alone, or ends it after the insulation (`XHHW 2/0 AWG`). A trade size is that which it is read as, or the row
+    ///   whose `designator_mm` is its metric designator.
+    /// - Of an item of conductors it is the insulation and the size (`THHN 8 AWG`): the insulation is one for which the row is, as its column
+    ///   `types` lists them; where none is given the rule says which is taken. Of a bare conductor it is the size and the
+    ///   construction, `stranded` where none is given (`4 AWG stranded`). Of a pull it is its largest conductor. Of a cable that
+    ///   counts as a raceway it is the smallest trade size that the steps before allow.
+    /// - In `enclosure-types` it is the location and one of its conditions (`outdoor_rain_snow_sleet`); `location` brings in those that are
+    ///   always asked there; `moisture` brings in `rain_snow_sleet` outdoors where it is damp or wet, and indoors `falling_liquids`
+    ///   where it is damp and `hosedown` where it is wet.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "12 AWG")]
     row: Option<&'static str>,
@@ -102,17 +148,17 @@ pub struct StepView<'a> {
     /// The unit of the value; `1` for a plain number.
     #[serde(skip_serializing_if = "Option::is_none")]
     unit: Option<Unit>,
-    /// Whether the relation holds.
+    /// Whether what the step says holds.
     #[serde(skip_serializing_if = "Option::is_none")]
     holds: Option<bool>,
-    /// The rows that were picked, in order.
+    /// The rows that `select_boxes` picked, in order.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<Vec<String>>)]
     selects: Option<&'a [StandardBox]>,
-    /// Whether a local amendment of the request changed this step, or one that it computes with.
+    /// Whether a local amendment of the request changed this step, or one that it computes with; absent where none did.
     #[serde(skip_serializing_if = "Option::is_none")]
     amended: Option<bool>,
-    /// The place in the request that the step takes its number from, or is about.
+    /// The place in the request that the step takes its value from, that led to its row, or that it is about.
     #[serde(skip_serializing_if = "Option::is_none")]
     at: Option<Pointer>,
 }

@@ -49,7 +49,7 @@ fn build() -> Table {
 }
 
 fn row(figure: RuleFigure) -> Row {
-    let unit = |units: Units| Value::Text(units.of(figure.measure).symbol());
+    let unit = |units: Units| Value::Text(units.of(figure.measure).name());
     let mut values = vec![Value::Text(figure.rule.id), unit(Units::Us), unit(Units::Si)];
     for edition in Edition::ALL {
         let stated = Rulebook::of(edition).figures().find(|stated| stated.name == figure.name);
