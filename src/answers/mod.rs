@@ -13,10 +13,8 @@ use crate::checks::{
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
 use crate::i18n::{Catalogue, FigureText, summary};
 use crate::rulebook::reading::Point;
-use crate::rulebook::{Citation, Edition, figures_table, rules};
-use crate::tables::{self, Table, Value};
+use crate::rulebook::{Citation, Edition, digest};
 use serde::{Deserialize, Serialize};
-use sha2::{Digest, Sha256};
 use std::fmt;
 use std::sync::LazyLock;
 use utoipa::ToSchema;
@@ -114,9 +112,14 @@ pub struct Ruleset<'a> {
     /// The version of this service, which its rules carry.
     #[schema(value_type = String, example = "0.1.0")]
     pub version: &'static str,
-    /// SHA-256 over every table and every rule with its figures: two equal digests mean the same rules.
+    /// SHA-256 over every table and the whole of every edition's rules: two equal digests mean the same rules.
     #[schema(value_type = String, example = "sha256:0f…")]
     pub digest: &'static str,
+    /// SHA-256 over the tables and the parts of this edition's rules that the check can read: while it is the same, nothing that the
+    /// answer rests on has changed, whatever `digest` says. Absent where more than one check is spoken of.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<String>, nullable = false, example = "sha256:0f…")]
+    pub check_digest: Option<&'static str>,
     /// The figures that the request amended, on the caller's word.
     #[serde(skip_serializing_if = "<[Amendment]>::is_empty")]
     #[schema(value_type = Vec<Amendment>)]
@@ -124,10 +127,15 @@ pub struct Ruleset<'a> {
 }
 
 impl<'a> Ruleset<'a> {
-    /// The ruleset of an edition, under some amendments.
-    pub fn of(edition: Edition, amendments: &'a [Amendment]) -> Self {
+    /// The ruleset of an edition, whatever is checked.
+    pub fn of_edition(edition: Edition) -> Self {
         let (verified, version) = (edition.is_verified(), env!("CARGO_PKG_VERSION"));
-        Self { edition, verified, version, digest: ruleset_digest(), amendments }
+        Self { edition, verified, version, digest: digest::whole(), check_digest: None, amendments: &[] }
+    }
+
+    /// The ruleset of a check under an edition and some amendments.
+    pub fn of<C: Check>(edition: Edition, amendments: &'a [Amendment]) -> Self {
+        Self { check_digest: Some(C::reads().digest(edition)), amendments, ..Self::of_edition(edition) }
     }
 }
 
@@ -216,7 +224,7 @@ pub fn answer<'a, C: Check>(
             .chain(cautions.iter().copied())
             .map(|caution| messages.fixed(caution.key()))
             .collect(),
-        ruleset: Ruleset::of(terms.edition, terms.amendments),
+        ruleset: Ruleset::of::<C>(terms.edition, terms.amendments),
     }
 }
 
@@ -328,53 +336,4 @@ fn interpretations<'a, C: Check>(
         }
     };
     proof.consulted().iter().map(view).collect()
-}
-
-static DIGEST: LazyLock<String> = LazyLock::new(|| {
-    let mut hash = Sha256::new();
-    let mut feed = |text: &str| {
-        hash.update((text.len() as u64).to_le_bytes());
-        hash.update(text.as_bytes());
-    };
-    for table in tables::all().iter().chain([figures_table::table()]) {
-        feed_table(table, &mut feed);
-    }
-    for rule in rules() {
-        feed(rule.id);
-        for edition in Edition::ALL {
-            feed(&rule.citation(edition).map(|citation| citation.to_string()).unwrap_or_default());
-            feed(rule.basis_in(edition).name());
-        }
-        feed(rule.source);
-    }
-    for point in Point::ALL {
-        feed(point.name());
-        for reading in point.readings() {
-            feed(reading);
-        }
-    }
-    format!("sha256:{:x}", hash.finalize())
-});
-
-fn feed_table(table: &Table, feed: &mut impl FnMut(&str)) {
-    feed(table.id);
-    for column in &table.columns {
-        feed(column.name);
-    }
-    for row in &table.rows {
-        feed(row.key);
-        for value in &row.values {
-            match value {
-                Value::Text(text) => feed(text),
-                Value::Number(number) => feed(&number.to_string()),
-                Value::Absent => feed(""),
-            }
-        }
-        feed(row.basis.name());
-    }
-}
-
-/// SHA-256 over every table, rule, figure and reading, as `sha256:` and hexadecimal digits.
-pub fn ruleset_digest() -> &'static str {
-    &DIGEST
 }

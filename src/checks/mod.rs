@@ -36,6 +36,7 @@ pub use terms::{Amendment, FigureName, Name, Reference, Terms};
 
 use crate::derivation::Derivation;
 use crate::rulebook::amendment::Amended;
+use crate::rulebook::digest::Reads;
 use crate::rulebook::{Edition, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
@@ -50,6 +51,9 @@ pub trait Check {
     type Request: Request;
     /// What is answered, apart from what every answer carries.
     type Outcome: Serialize + ToSchema + 'static;
+
+    /// The parts of the rulebook and the tables that it can read.
+    fn reads() -> &'static Reads;
 
     /// Everything that is wrong with a request that decoded: bounds, conflicts, references.
     fn faults(request: &Self::Request, faults: &mut Faults);

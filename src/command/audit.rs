@@ -2,8 +2,8 @@
 
 use super::language::LanguageArguments;
 use super::{complain, print, report, status};
-use crate::answers::ruleset_digest;
 use crate::audit::{AuditSummary, AuditedCase, Case, cases};
+use crate::rulebook::digest;
 use crate::service::register::CHECKS;
 use clap::Args;
 use serde_json::{Map, Value, json};
@@ -48,7 +48,7 @@ fn report(cases: &[Case]) -> (Map<String, Value>, bool) {
     let agrees = differences.is_empty();
     let mut report = Map::new();
     report.insert("version".to_owned(), env!("CARGO_PKG_VERSION").into());
-    report.insert("digest".to_owned(), ruleset_digest().into());
+    report.insert("digest".to_owned(), digest::whole().into());
     report.insert("checks".to_owned(), checks.into());
     report.insert("differences".to_owned(), differences.into());
     (report, agrees)

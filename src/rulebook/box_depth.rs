@@ -2,6 +2,7 @@
 
 use super::declare::RECALLED;
 use super::{Edition, RuleFigure};
+use crate::trade::ConductorSize;
 
 const THREAD: &str = "A trade-forum thread that quotes the section as of 2023";
 
@@ -43,6 +44,12 @@ subject! {
         pub large_projection: RuleFigure,
         /// What a box is deeper than large equipment.
         pub behind_large: RuleFigure,
+        /// Equipment on conductors larger than this is asked for what pull boxes are.
+        pub pull_box_beyond: ConductorSize,
+        /// Conductors from this size to that one need the greatest of the depths.
+        pub deepest_from: ConductorSize,
+        /// Conductors up to this size need the least.
+        pub shallowest_up_to: ConductorSize,
         /// A pull box over this volume may hold equipment on conductors larger than 4 AWG.
         pub pull_box_over: RuleFigure,
         /// The least depth with 8, 6 or 4 AWG.
@@ -69,6 +76,9 @@ impl BoxDepth {
         plain: RuleFigure::length("box-depth.plain", &PLAIN, 5_000, 127_000),
         large_projection: RuleFigure::length("box-depth.large-equipment.over", &LARGE, 18_750, 480_000),
         behind_large: RuleFigure::length("box-depth.large-equipment.behind", &LARGE, 2_500, 60_000),
+        pull_box_beyond: ConductorSize::AWG_4,
+        deepest_from: ConductorSize::AWG_8,
+        shallowest_up_to: ConductorSize::AWG_14,
         pull_box_over: RuleFigure::volume(
             "box-depth.over-4-awg-in-pull-box.over",
             &PULL_BOX,

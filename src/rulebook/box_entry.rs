@@ -2,6 +2,7 @@
 
 use super::declare::RECALLED;
 use super::{Edition, RuleFigure};
+use crate::trade::ConductorSize;
 
 const THREADS: &str = "Two trade-forum threads; UpCodes, 2018 International Residential Code E3906; the merger of 2020 is recalled";
 
@@ -36,6 +37,8 @@ subject! {
         pub sheath: RuleFigure,
         /// Within what distance a cable is fastened that is not secured to a single-gang box.
         pub fastened_within: RuleFigure,
+        /// Insulated conductors from this size on need an insulating fitting.
+        pub fitting_from: ConductorSize,
         /// Whether sheath and single-gang box are spoken of for metal boxes too, and not for nonmetallic ones only.
         pub covers_metal_boxes: bool,
         /// Whether a cable in a complete raceway is relieved of both.
@@ -52,6 +55,7 @@ impl BoxEntry {
             80_000,
             2_000_000,
         ),
+        fitting_from: ConductorSize::AWG_4,
         covers_metal_boxes: false,
         relieves_in_raceway: false,
     };

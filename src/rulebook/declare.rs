@@ -38,7 +38,7 @@ macro_rules! subject {
         pub struct $name:ident { $($(#[$doc:meta])* pub $field:ident: $kind:ty,)+ }
     )+) => {$(
         $(#[$meta])*
-        #[derive(Clone, Debug, PartialEq, Eq)]
+        #[derive(Clone, Debug, PartialEq, Eq, serde::Serialize)]
         pub struct $name { $($(#[$doc])* pub $field: $kind),+ }
 
         impl $crate::rulebook::declare::Figures for $name {

@@ -2,6 +2,7 @@
 
 use super::declare::Figures;
 use super::{Edition, RuleFigure};
+use serde::Serialize;
 
 const SOURCE: &str = "EC&M, Code Q&A: Free Conductor Length Requirements (2020 edition); a trade-forum thread that quotes 2023";
 
@@ -21,7 +22,7 @@ rules! {
 }
 
 /// Where the base length is measured from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum MeasuredFrom {
     /// Where the conductor leaves its raceway or sheath.
     Emergence,
@@ -32,7 +33,7 @@ pub enum MeasuredFrom {
 impl Figures for MeasuredFrom {}
 
 /// What an edition says of a free length that is made up by a splice.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum SplicedLength {
     /// Nothing: whether it counts is a matter of reading.
     Silent,

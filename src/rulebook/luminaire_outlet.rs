@@ -2,6 +2,7 @@
 
 use super::RuleFigure;
 use super::declare::{Figures, RECALLED};
+use serde::Serialize;
 
 const WEIGHTY: &str = "EC&M, Weighty Issue, 16 Oct 2017";
 const FANS: &str = "Three trade-forum threads on ceiling fans (2569630, 2581560, 2582558)";
@@ -53,7 +54,7 @@ subject! {
 }
 
 /// Where a ceiling box must be ready for a fan, and what makes it ready.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum FanReadiness {
     /// Where spare switched conductors are run to it: a box listed for a fan.
     SpareConductors,

@@ -17,6 +17,7 @@ pub mod box_protection;
 pub mod box_support;
 pub mod box_surface;
 pub mod conduit_body;
+pub mod digest;
 mod edition;
 pub mod enclosure_type;
 pub mod figures_table;
@@ -25,6 +26,7 @@ pub mod luminaire_outlet;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod over_1000_volts;
+mod part;
 pub mod pull;
 pub mod raceway_fill;
 pub mod reading;
@@ -32,6 +34,7 @@ mod rule;
 
 pub use crate::tables::Basis;
 pub use edition::Edition;
+pub use part::Part;
 pub use rule::{Citation, Rule, RuleFigure};
 
 use crate::quantity::{Decimal, Units};
@@ -233,28 +236,10 @@ impl Rules {
     }
 }
 
+/// The rules that belong to no subject.
+pub static GENERAL: &[&Rule] = &[&UNVERIFIED_EDITION];
+
 /// Every rule of every edition.
 pub fn rules() -> impl Iterator<Item = &'static Rule> {
-    [
-        outlet_volume::RULES,
-        outlet_fill::RULES,
-        free_conductor::RULES,
-        conduit_body::RULES,
-        box_depth::RULES,
-        box_construction::RULES,
-        box_surface::RULES,
-        box_entry::RULES,
-        box_access::RULES,
-        box_protection::RULES,
-        pull::RULES,
-        over_1000_volts::RULES,
-        raceway_fill::RULES,
-        box_support::RULES,
-        luminaire_outlet::RULES,
-        enclosure_type::RULES,
-    ]
-    .into_iter()
-    .flatten()
-    .copied()
-    .chain([&UNVERIFIED_EDITION])
+    Part::ALL.iter().flat_map(|part| part.rules()).copied()
 }

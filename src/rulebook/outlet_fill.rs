@@ -3,6 +3,7 @@
 use super::RuleFigure;
 use super::declare::{Figures, RECALLED};
 use crate::trade::ConductorSize;
+use serde::Serialize;
 
 rules! {
     /// The fill is the sum of what conductors, clamps, fittings, devices, grounding conductors and terminal blocks take.
@@ -52,6 +53,8 @@ subject! {
         pub long_loop: RuleFigure,
         /// How many times the least free length makes a loop long.
         pub loop_multiple: RuleFigure,
+        /// The smallest size for which an allowance is published.
+        pub smallest: ConductorSize,
         /// Fixture wires from a canopy are small below this size.
         pub canopy_below: ConductorSize,
         /// Fixture wires from a canopy that may be left out.
@@ -86,7 +89,7 @@ subject! {
 }
 
 /// The conductor whose allowance is taken, by where it is looked for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum CountedBy {
     /// The largest of the conductors that belong to what is counted.
     OwnLargest,
@@ -97,7 +100,7 @@ pub enum CountedBy {
 impl Figures for CountedBy {}
 
 /// Which conductor of the box gives the allowance of what belongs to no conductor.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum InBox {
     /// The largest.
     Largest,
@@ -108,7 +111,7 @@ pub enum InBox {
 impl Figures for InBox {}
 
 /// How often an allowance is taken for several things alike.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum Repeated {
     /// Once for all.
     ForAll,
@@ -121,7 +124,7 @@ pub enum Repeated {
 impl Figures for Repeated {}
 
 /// What the parts of an allowance for grounding conductors past the first few add up to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum Parts {
     /// What they are, by the largest grounding conductor.
     AsTheyAre,
@@ -160,6 +163,7 @@ impl OutletFill {
         passing: RuleFigure::number("outlet-fill.conductors.passing", &CONDUCTORS, 10_000),
         long_loop: RuleFigure::number("outlet-fill.conductors.long-loop", &CONDUCTORS, 20_000),
         loop_multiple: RuleFigure::number("outlet-fill.conductors.loop-multiple", &CONDUCTORS, 20_000),
+        smallest: ConductorSize::AWG_18,
         canopy_below: ConductorSize::AWG_14,
         canopy_wires: RuleFigure::number("outlet-fill.canopy.wires", &CANOPY, 40_000),
         clamps: RuleFigure::number("outlet-fill.clamps.allowances", &CLAMPS, 10_000),

@@ -3,6 +3,7 @@
 use super::RuleFigure;
 use super::declare::Figures;
 use crate::quantity::{Decimal, Measure};
+use serde::Serialize;
 
 const IRC: &str = "2018 International Residential Code p. 770, which mirrors the 2017 edition";
 
@@ -46,7 +47,7 @@ subject! {
 }
 
 /// What a space of a divided box has.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum Sharing {
     /// Its share of what barriers leave.
     Apportioned,

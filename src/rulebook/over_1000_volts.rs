@@ -2,6 +2,7 @@
 
 use super::RuleFigure;
 use super::declare::{Figures, RECALLED};
+use serde::Serialize;
 
 rules! {
     /// Over 1000 V nominal (from 2023 also over 1500 V direct current) the lengths follow the cables, not the raceways.
@@ -52,7 +53,7 @@ subject! {
 }
 
 /// Which other cables the angle rule adds to so many diameters of the largest.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum CablesAdded {
     /// All of the wall.
     OfWall,

@@ -2,7 +2,9 @@
 
 use super::RuleFigure;
 use super::declare::Figures;
+use crate::quantity::Decimal;
 use crate::trade::ConductorSize;
+use serde::Serialize;
 
 rules! {
     /// Conductors of 4 AWG and larger are answered by the pull-box rules, not by volume.
@@ -57,6 +59,8 @@ subject! {
     pub struct Pull {
         /// Conductors from this size on make a pull box of a box.
         pub applies_from: ConductorSize,
+        /// How a layout is searched for.
+        pub search: Search,
         /// What stands for a raceway in the sums.
         pub raceway_counts_as: CountsAs,
         /// What stands for a cable in the sums.
@@ -91,7 +95,7 @@ subject! {
 }
 
 /// What stands for an entry in the sums.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum CountsAs {
     /// A trade size: its own, or for a cable that of the raceway its conductors would need.
     TradeSize,
@@ -102,7 +106,7 @@ pub enum CountsAs {
 impl Figures for CountsAs {}
 
 /// What a straight pull asks so many times.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum StraightOf {
     /// The largest raceway of the straight pulls.
     LargestPulled,
@@ -115,7 +119,7 @@ pub enum StraightOf {
 impl Figures for StraightOf {}
 
 /// The directions in which a straight pull asks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum StraightAlong {
     /// That of the pull.
     ThePull,
@@ -126,7 +130,7 @@ pub enum StraightAlong {
 impl Figures for StraightAlong {}
 
 /// What the angle rule adds to so many times the largest raceway of a row.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum AngleAdds {
     /// The others of the row.
     Others,
@@ -143,7 +147,7 @@ pub enum AngleAdds {
 impl Figures for AngleAdds {}
 
 /// What the angle rule makes of several rows on one wall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum AngleRows {
     /// Each by itself; the largest governs.
     EachAlone,
@@ -156,7 +160,7 @@ pub enum AngleRows {
 impl Figures for AngleRows {}
 
 /// Which of two raceways gives the distance between them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum DistanceBy {
     /// The larger.
     Larger,
@@ -167,7 +171,7 @@ pub enum DistanceBy {
 impl Figures for DistanceBy {}
 
 /// What several requirements along one direction come to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum Together {
     /// The largest of them.
     Largest,
@@ -177,10 +181,22 @@ pub enum Together {
 
 impl Figures for Together {}
 
+/// How far a search for the smallest box with a place for every entry goes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Search {
+    /// How many conditions one layout may look at. So many take some hundredths of a second.
+    pub conditions: u64,
+    /// The step from one size and place to the next where the request names none, in inches and in millimetres.
+    pub step: [Decimal; 2],
+}
+
+impl Figures for Search {}
+
 impl Pull {
     /// The figures that 2017, 2020 and 2023 share.
     pub(super) const ALL_EDITIONS: Self = Self {
         applies_from: ConductorSize::AWG_4,
+        search: Search { conditions: 1_500_000, step: [Decimal::ten_thousandths(625), Decimal::ONE] },
         raceway_counts_as: CountsAs::TradeSize,
         cable_counts_as: CountsAs::TradeSize,
         straight_of: StraightOf::LargestPulled,

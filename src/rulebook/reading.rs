@@ -233,7 +233,7 @@ points! {
 }
 
 /// The reading in force at every point.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Readings([u8; Point::ALL.len()]);
 
 impl Readings {

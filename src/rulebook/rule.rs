@@ -2,6 +2,7 @@
 
 use super::{Basis, Edition};
 use crate::quantity::{Decimal, Measure, Units};
+use serde::{Serialize, Serializer};
 use std::fmt;
 
 /// A rule of the code, or a policy where the code is silent. Its words are in the message catalogues, under its id.
@@ -61,11 +62,12 @@ impl fmt::Display for Citation {
 }
 
 /// A figure that a rule states: a count, a factor, a distance or a volume, in both columns of the code.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct RuleFigure {
     /// The name, never changed once published: `outlet-fill.devices.allowances-per-yoke`.
     pub name: &'static str,
     /// The rule that states it.
+    #[serde(serialize_with = "by_id")]
     pub rule: &'static Rule,
     /// What kind of size it is.
     pub measure: Measure,
@@ -73,6 +75,10 @@ pub struct RuleFigure {
     pub us: Decimal,
     /// The figure in millimetres and their powers, as the code prints it.
     pub si: Decimal,
+}
+
+fn by_id<S: Serializer>(rule: &&Rule, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(rule.id)
 }
 
 impl RuleFigure {

@@ -7,9 +7,9 @@ use super::problem::Problem;
 use super::query::{self, YES_OR_NO};
 use super::register::{CHECKS, CheckEntry};
 use super::state::Service;
-use crate::answers::ruleset_digest;
 use crate::audit::{AuditSummary, AuditedCase, Case, CaseBasis, Filter, cases};
 use crate::rulebook::Edition;
+use crate::rulebook::digest;
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header};
@@ -133,7 +133,7 @@ impl Part {
     ) -> io::Result<Option<(Bytes, Self)>> {
         match self {
             Self::Opening => {
-                let ruleset = AuditedRuleset { version: env!("CARGO_PKG_VERSION"), digest: ruleset_digest() };
+                let ruleset = AuditedRuleset { version: env!("CARGO_PKG_VERSION"), digest: digest::whole() };
                 let mut text = br#"{"ruleset":"#.to_vec();
                 serde_json::to_writer(&mut text, &ruleset)?;
                 text.extend_from_slice(br#","cases":["#);

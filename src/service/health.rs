@@ -4,7 +4,7 @@ use super::media;
 use super::problem::{Problem, ProblemKind};
 use super::query;
 use super::state::Service;
-use crate::answers::ruleset_digest;
+use crate::rulebook::digest;
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header};
 use axum::response::{IntoResponse, Response};
@@ -37,7 +37,7 @@ pub struct Health {
     /// The version of the service.
     #[schema(value_type = String, example = "0.1.0")]
     version: &'static str,
-    /// SHA-256 over every table and every rule with its figures: two equal digests mean the same rules.
+    /// SHA-256 over every table and the whole of every edition's rules: two equal digests mean the same rules.
     #[schema(value_type = String, example = "sha256:0f…")]
     ruleset: &'static str,
 }
@@ -71,7 +71,7 @@ async fn ready(State(service): State<Arc<Service>>, request: Request) -> Result<
 fn answer(request: &Request, status: Condition) -> Result<Response, Problem> {
     query::none(request.uri().query())?;
     media::takes_json(request.headers())?;
-    let health = Health { status, version: env!("CARGO_PKG_VERSION"), ruleset: ruleset_digest() };
+    let health = Health { status, version: env!("CARGO_PKG_VERSION"), ruleset: digest::whole() };
     let body = serde_json::to_vec(&health).map_err(|_| Problem::internal())?;
     let headers = [
         (header::CONTENT_TYPE, HeaderValue::from_static("application/json")),

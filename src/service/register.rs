@@ -12,6 +12,7 @@ use crate::drawing::{self, Drawn};
 use crate::for_each_check;
 use crate::i18n::summary;
 use crate::rulebook::Edition;
+use crate::rulebook::digest::Reads;
 use serde_json::{Map, Value};
 use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, OneOfBuilder, Type};
 use utoipa::openapi::{Ref, RefOr, Schema};
@@ -50,6 +51,8 @@ pub struct CheckEntry {
     pub title: &'static str,
     /// The key of what it is for, in trade words.
     pub purpose: &'static str,
+    /// The parts of the rulebook and the tables that it can read.
+    pub reads: fn() -> &'static Reads,
     /// Reads a body and answers it.
     pub evaluate: fn(&[u8], Explain) -> Result<Answered, Problem>,
     /// Answers a body under several editions, and says what changes.
@@ -95,6 +98,7 @@ impl CheckEntry {
         Self {
             name: C::NAME,
             path: C::PATH,
+            reads: C::reads,
             title,
             purpose,
             evaluate: evaluate::<C>,

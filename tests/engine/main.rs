@@ -2,6 +2,7 @@
 
 mod annex_c_counts;
 mod conformance;
+mod digests;
 mod drawings;
 mod exercises;
 mod inspections;

@@ -272,7 +272,7 @@ async fn fingerprints_made_anew_do_not_help_a_forger() {
 #[tokio::test]
 async fn under_other_rules_todays_answer_and_the_differences_are_told() {
     let other = |mut certificate: Value| {
-        certificate["answer"]["ruleset"]["digest"] = json!(format!("sha256:{}", "0".repeat(64)));
+        certificate["answer"]["ruleset"]["check_digest"] = json!(format!("sha256:{}", "0".repeat(64)));
         certificate["answer"]["verdict"] = json!("complies");
         fingerprinted(certificate)
     };
@@ -283,12 +283,20 @@ async fn under_other_rules_todays_answer_and_the_differences_are_told() {
     assert_eq!(found["today"]["answer"], certificate["answer"]);
     let places: Vec<&Value> =
         found["differences"].as_array().unwrap().iter().map(|found| &found["at"]).collect();
-    assert_eq!(places, ["/answer/verdict", "/answer/ruleset/digest"]);
+    assert_eq!(places, ["/answer/verdict", "/answer/ruleset/check_digest"]);
     assert!(found["signature"]["message"].as_str().unwrap().contains("cannot be told"));
     // the same rules in the words of another version
     let mut version = certificate.clone();
     version["answer"]["ruleset"]["version"] = json!("9.9.9");
     assert_eq!(verified(&fingerprinted(version)).await["finding"], "other_ruleset");
+    // rules that this check cannot read have changed, and nothing that the answer rests on
+    let mut elsewhere = certificate.clone();
+    elsewhere["answer"]["ruleset"]["digest"] = json!(format!("sha256:{}", "0".repeat(64)));
+    let found = verified(&fingerprinted(elsewhere.clone())).await;
+    assert_eq!((&found["finding"], &found["differences"]), (&json!("reproduced"), &json!([])));
+    assert_ne!(found["ruleset"]["certificate"]["digest"], found["ruleset"]["here"]["digest"]);
+    elsewhere["answer"]["verdict"] = json!("complies");
+    assert_eq!(verified(&fingerprinted(elsewhere)).await["finding"], "altered");
     // a request that is refused by now
     let mut refused = other(certificate);
     refused["request"]["equipment"][0]["projection"] = json!("deep");

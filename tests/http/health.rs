@@ -3,7 +3,7 @@
 use crate::support::{get, send};
 use axum::body::Body;
 use axum::http::Request;
-use elbowroom::answers::ruleset_digest;
+use elbowroom::rulebook::digest;
 use elbowroom::service::{Limits, Service, app};
 use std::sync::Arc;
 
@@ -15,7 +15,7 @@ async fn a_service_that_started_is_live_and_ready_and_says_under_which_rules() {
         assert_eq!(reply.header("cache-control"), "no-store");
         let health = reply.json();
         assert_eq!(health["status"], status);
-        assert_eq!(health["ruleset"], ruleset_digest());
+        assert_eq!(health["ruleset"], digest::whole());
     }
 }
 

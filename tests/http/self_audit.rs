@@ -4,8 +4,8 @@ use super::process;
 use super::support::{ask, faults, get, the_app};
 use axum::body::Body;
 use axum::http::{Method, Request};
-use elbowroom::answers::ruleset_digest;
 use elbowroom::audit::cases;
+use elbowroom::rulebook::digest;
 use elbowroom::service::register::CHECKS;
 use http_body_util::BodyExt;
 use serde_json::{Value, json};
@@ -22,7 +22,7 @@ async fn audited(query: &str) -> Value {
 #[tokio::test]
 async fn every_case_is_run_and_shown_with_source_values_and_proof() {
     let audit = audited("").await;
-    assert_eq!(audit["ruleset"], json!({"version": env!("CARGO_PKG_VERSION"), "digest": ruleset_digest()}));
+    assert_eq!(audit["ruleset"], json!({"version": env!("CARGO_PKG_VERSION"), "digest": digest::whole()}));
     let known = cases().unwrap();
     let shown = audit["cases"].as_array().unwrap();
     assert_eq!(shown.len(), known.len());
@@ -116,5 +116,5 @@ fn the_command_prints_what_each_check_comes_to() {
     for check in CHECKS {
         assert!(text.contains(check.name), "{}: {text}", check.name);
     }
-    assert!(text.contains(ruleset_digest()) && text.contains("Evaluaciones"), "{text}");
+    assert!(text.contains(digest::whole()) && text.contains("Evaluaciones"), "{text}");
 }

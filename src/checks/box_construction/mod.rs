@@ -25,7 +25,8 @@ use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_construction::{
     BoxConstruction as Figures, CAST, GROUNDING, LARGE_SHEET_STEEL, LISTED, SHEET_STEEL,
 };
-use crate::rulebook::{Rule, Rulebook};
+use crate::rulebook::digest::Reads;
+use crate::rulebook::{Part, Rule, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -48,6 +49,11 @@ impl Check for BoxConstruction {
     const PATH: &'static str = "/v1/box-construction/check";
     type Request = BoxConstructionRequest;
     type Outcome = BoxConstructionOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(&[Part::BoxConstruction], &[]);
+        &READS
+    }
 
     fn faults(_: &BoxConstructionRequest, _: &mut Faults) {}
 

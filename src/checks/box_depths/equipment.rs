@@ -10,7 +10,6 @@ use crate::rulebook::box_depth::{
     REAR_CENTER_SHALLOW, UP_TO_14_AWG, WALL_CLEARANCE,
 };
 use crate::rulebook::{Rule, RuleFigure};
-use crate::trade::ConductorSize;
 
 const IDENTIFIED: Sentences = Sentences {
     met: "finding-box-identified",
@@ -99,11 +98,11 @@ impl Depths {
             depths_required.determined = false;
             return;
         };
-        if size > ConductorSize::AWG_4 {
+        if size > self.book.pull_box_beyond {
             self.over_4_awg();
-        } else if size >= ConductorSize::AWG_8 {
+        } else if size >= self.book.deepest_from {
             self.least(depths_required, &AWG_8_TO_4, self.book.awg_8_to_4);
-        } else if size > ConductorSize::AWG_14 {
+        } else if size > self.book.shallowest_up_to {
             self.least(depths_required, &AWG_12_OR_10, self.book.awg_12_or_10);
             if let Some(projection) = projection {
                 let (over, behind) = (self.book.projection, self.book.behind);

@@ -27,7 +27,8 @@ use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_depth::{BoxDepth, EQUIPMENT, PLAIN};
-use crate::rulebook::{Rule, Rulebook};
+use crate::rulebook::digest::Reads;
+use crate::rulebook::{Part, Rule, Rulebook};
 
 /// The check of the depth of one box.
 #[derive(Clone, Copy, Debug)]
@@ -38,6 +39,11 @@ impl Check for BoxDepths {
     const PATH: &'static str = "/v1/box-depths/check";
     type Request = BoxDepthsRequest;
     type Outcome = BoxDepthsOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(&[Part::BoxDepth], &[]);
+        &READS
+    }
 
     fn faults(request: &BoxDepthsRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/equipment"), request.equipment.len(), MOST_ITEMS);

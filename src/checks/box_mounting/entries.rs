@@ -7,7 +7,6 @@ use crate::derivation::{Pointer, Relation};
 use crate::rulebook::box_entry::{
     IN_RACEWAY, INSULATING_FITTING, METAL_IN_NONMETALLIC, ROUND, SECURED, SHEATH, SINGLE_GANG,
 };
-use crate::trade::ConductorSize;
 
 const ON_SIDE: Sentences = Sentences {
     met: "finding-round-box-side-free",
@@ -148,7 +147,7 @@ impl Mounting {
     fn insulating_fitting(&mut self, entry: &WiringEntry, item: Pointer) {
         let Some(size) = entry.largest_insulated_conductor else { return };
         let at = item.member(&"/insulating_fitting");
-        if size >= ConductorSize::AWG_4 {
+        if size >= self.book.box_entry.fitting_from {
             self.inspection.fact(&INSULATING_FITTING, entry.insulating_fitting, at, FITTING);
         } else {
             let at = item.member(&"/largest_insulated_conductor");

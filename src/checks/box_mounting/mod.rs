@@ -27,7 +27,8 @@ use super::inspection::{Given, Inspection, Requirement};
 use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::{RuleFigure, Rulebook};
+use crate::rulebook::digest::Reads;
+use crate::rulebook::{Part, RuleFigure, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -47,6 +48,12 @@ impl Check for BoxMounting {
     const PATH: &'static str = "/v1/box-mountings/check";
     type Request = BoxMountingRequest;
     type Outcome = BoxMountingOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads =
+            Reads::new(&[Part::BoxSurface, Part::BoxEntry, Part::BoxAccess, Part::BoxProtection], &[]);
+        &READS
+    }
 
     fn faults(request: &BoxMountingRequest, faults: &mut Faults) {
         faults::find(request, faults);

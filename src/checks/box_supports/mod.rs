@@ -42,7 +42,9 @@ use crate::rulebook::box_support::{
     BoxSupport, CEILING_FRAMING, CEILING_WIRES, CORD, EMBEDDED, FINISHED_SURFACE, LUMINAIRE_ON_CONDUIT,
     MEANS, STEM, STRUCTURE, SURFACE, THREADS,
 };
-use crate::rulebook::{Rule, Rulebook};
+use crate::rulebook::digest::Reads;
+use crate::rulebook::{Part, Rule, Rulebook};
+use crate::tables;
 
 /// The check of what holds one enclosure.
 #[derive(Clone, Copy, Debug)]
@@ -53,6 +55,14 @@ impl Check for BoxSupports {
     const PATH: &'static str = "/v1/box-supports/check";
     type Request = BoxSupportsRequest;
     type Outcome = BoxSupportsOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(
+            &[Part::BoxSupport],
+            &[tables::supporting_raceways::TABLE, tables::trade_sizes::TABLE],
+        );
+        &READS
+    }
 
     fn faults(request: &BoxSupportsRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -4,7 +4,7 @@ use super::request::{ConduitBodyRequest, HubPlace};
 use crate::checks::outlet_fill::{Contents, faults_of_contents};
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
-use crate::trade::ConductorSize;
+use crate::rulebook::Rulebook;
 use FaultCode::{Conflict, DuplicateId, MissingMember, OutOfBounds, UnknownReference};
 
 /// The most items of a list.
@@ -27,6 +27,7 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
             faults.add(Pointer::of(&"/hubs/#", index).member(&"/place"), DuplicateId, "fault-opening-twice");
         }
     }
+    let large_from = Rulebook::of(request.edition).pull.applies_from;
     for (index, pull) in pulls.iter().enumerate() {
         let at = Pointer::of(&"/pulls/#", index);
         let between = at.member(&"/between");
@@ -42,14 +43,14 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         }
         for (number, group) in pull.conductors.iter().enumerate() {
             let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
-            if group.insulation.is_none() && !group.bare && group.size < ConductorSize::AWG_4 {
+            if group.insulation.is_none() && !group.bare && group.size < large_from {
                 faults.add(at.member(&"/insulation"), MissingMember, "fault-conductor-without-insulation");
             }
             if group.bare && (group.insulation.is_some() || group.compact) {
                 faults.add(at.member(&"/bare"), Conflict, "fault-bare-and-insulated");
             }
         }
-        if pull.spliced && contents.is_none() && !pull.is_large() {
+        if pull.spliced && contents.is_none() && !pull.is_large(large_from) {
             faults.add(Pointer::to(&"/contents"), MissingMember, "fault-splice-without-contents");
         }
     }

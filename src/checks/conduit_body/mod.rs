@@ -33,7 +33,9 @@ pub use request::*;
 use crate::checks::raceway_fill::sizing::Sizer;
 use crate::checks::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::Derivation;
-use crate::rulebook::Rulebook;
+use crate::rulebook::digest::Reads;
+use crate::rulebook::{Part, Rulebook};
+use crate::tables;
 
 /// The check of one conduit body.
 #[derive(Clone, Copy, Debug)]
@@ -45,6 +47,30 @@ impl Check for ConduitBodyCheck {
     type Request = ConduitBodyRequest;
     type Outcome = ConduitBodyOutcome;
 
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(
+            &[
+                Part::ConduitBody,
+                Part::Pull,
+                Part::RacewayFill,
+                Part::OutletFill,
+                Part::OutletVolume,
+                Part::FreeConductor,
+            ],
+            &[
+                tables::conductor_volume::TABLE,
+                tables::bare_conductor_dimensions::TABLE,
+                tables::compact_conductor_dimensions::TABLE,
+                tables::conductor_dimensions::TABLE,
+                tables::raceway_dimensions::TABLE,
+                tables::trade_sizes::TABLE,
+                tables::wire_bending_space::TABLE,
+                tables::wire_bending_space::COMPACT_TABLE,
+            ],
+        );
+        &READS
+    }
+
     fn faults(request: &ConduitBodyRequest, faults: &mut Faults) {
         faults::find(request, faults);
     }
@@ -52,8 +78,9 @@ impl Check for ConduitBodyCheck {
     fn evaluate(rulebook: &Rulebook, request: &ConduitBodyRequest) -> Evaluation<ConduitBodyOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let (mut sizer, mut findings) = (Sizer::default(), Vec::new());
-        let (any_large, any_small) =
-            (request.pulls.iter().any(BodyPull::is_large), request.pulls.iter().any(|pull| !pull.is_large()));
+        let from = rulebook.pull.applies_from;
+        let any_large = request.pulls.iter().any(|pull| pull.is_large(from));
+        let any_small = request.pulls.iter().any(|pull| !pull.is_large(from));
         let small_conductors =
             any_small.then(|| small::check(&mut proof, &mut sizer, request, &mut findings));
         let large_conductors =

@@ -138,8 +138,8 @@ impl BodyPull {
         self.conductors.iter().filter(|group| !group.bare).map(|group| group.size).max()
     }
 
-    /// Whether it makes a pull box of the body.
-    pub fn is_large(&self) -> bool {
-        self.largest() >= Some(ConductorSize::AWG_4)
+    /// Whether it makes a pull box of the body, as conductors from some size on do.
+    pub fn is_large(&self, from: ConductorSize) -> bool {
+        self.largest() >= Some(from)
     }
 }

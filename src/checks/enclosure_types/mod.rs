@@ -23,8 +23,10 @@ pub use request::*;
 use super::inspection::Inspection;
 use super::{Caution, Check, Evaluation, FaultCode, Faults, Finding, Status, Verdict};
 use crate::derivation::{Derivation, Pointer, StepId};
-use crate::rulebook::Rulebook;
+use crate::rulebook::digest::Reads;
 use crate::rulebook::enclosure_type::{HAZARDOUS, MOISTURE, SCOPE, SELECTION};
+use crate::rulebook::{Part, Rulebook};
+use crate::tables;
 use crate::tables::enclosure_types::{
     EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, rated, row, words,
 };
@@ -41,6 +43,14 @@ impl Check for EnclosureTypes {
     const PATH: &'static str = "/v1/enclosure-types/select";
     type Request = EnclosureTypesRequest;
     type Outcome = EnclosureTypesOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(
+            &[Part::EnclosureType],
+            &[tables::enclosure_types::TABLE, tables::enclosure_types::WORDS_TABLE],
+        );
+        &READS
+    }
 
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);

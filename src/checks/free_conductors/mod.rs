@@ -28,8 +28,9 @@ use super::inspection::Inspection;
 use super::{Check, Evaluation, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
-use crate::rulebook::Rulebook;
+use crate::rulebook::digest::Reads;
 use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
+use crate::rulebook::{Part, Rulebook};
 
 /// The check of the free conductors of one box.
 #[derive(Clone, Copy, Debug)]
@@ -40,6 +41,11 @@ impl Check for FreeConductors {
     const PATH: &'static str = "/v1/free-conductors/check";
     type Request = FreeConductorsRequest;
     type Outcome = FreeConductorsOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(&[Part::FreeConductor], &[]);
+        &READS
+    }
 
     fn faults(request: &FreeConductorsRequest, faults: &mut Faults) {
         faults::find(request, faults);

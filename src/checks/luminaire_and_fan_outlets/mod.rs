@@ -29,8 +29,9 @@ use super::ways::Way;
 use super::{Check, Evaluation, FaultCode, Faults, Verdict};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
+use crate::rulebook::digest::Reads;
 use crate::rulebook::luminaire_outlet::LuminaireOutlet;
-use crate::rulebook::{Rule, Rulebook};
+use crate::rulebook::{Part, Rule, Rulebook};
 
 /// The check of a box that carries a luminaire, a fan or other equipment.
 #[derive(Clone, Copy, Debug)]
@@ -41,6 +42,11 @@ impl Check for LuminaireAndFanOutlets {
     const PATH: &'static str = "/v1/luminaire-and-fan-outlets/check";
     type Request = LuminaireAndFanOutletsRequest;
     type Outcome = LuminaireAndFanOutletsOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(&[Part::LuminaireOutlet], &[]);
+        &READS
+    }
 
     fn faults(request: &LuminaireAndFanOutletsRequest, faults: &mut Faults) {
         if request.fan_location.is_some() && !is_on_ceiling(&request.load) {

@@ -33,7 +33,9 @@ pub use request::*;
 use super::{Check, Evaluation, Faults, Finding, Status, TakeoffFigures, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::{Rulebook, outlet_volume};
+use crate::rulebook::digest::Reads;
+use crate::rulebook::{Part, Rulebook, outlet_volume};
+use crate::tables;
 use capacity::Capacity;
 use contents::Figures;
 pub(in crate::checks) use contents::Fill;
@@ -48,6 +50,14 @@ impl Check for OutletFill {
     const PATH: &'static str = "/v1/outlet-boxes/fill";
     type Request = OutletFillRequest;
     type Outcome = OutletFillOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(
+            &[Part::OutletVolume, Part::OutletFill, Part::FreeConductor, Part::Pull],
+            &[tables::conductor_volume::TABLE, tables::standard_boxes::TABLE],
+        );
+        &READS
+    }
 
     fn faults(request: &OutletFillRequest, faults: &mut Faults) {
         faults::find(request, faults);

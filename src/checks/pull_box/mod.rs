@@ -49,8 +49,10 @@ use super::pulls::{Resolved, distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
 use super::{Check, Evaluation, Faults, Finding, Status, Verdict};
 use crate::derivation::Derivation;
-use crate::rulebook::Rulebook;
+use crate::rulebook::digest::Reads;
 use crate::rulebook::pull::APPLIES;
+use crate::rulebook::{Part, Rulebook};
+use crate::tables;
 use given_box::GivenBox;
 use section::Section;
 
@@ -63,6 +65,22 @@ impl Check for PullBox {
     const PATH: &'static str = "/v1/pull-boxes/size";
     type Request = PullBoxRequest;
     type Outcome = PullBoxOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(
+            &[Part::Pull, Part::Over1000Volts, Part::RacewayFill, Part::OutletVolume],
+            &[
+                tables::bare_conductor_dimensions::TABLE,
+                tables::compact_conductor_dimensions::TABLE,
+                tables::conductor_dimensions::TABLE,
+                tables::raceway_dimensions::TABLE,
+                tables::trade_sizes::TABLE,
+                tables::wire_bending_space::TABLE,
+                tables::wire_bending_space::COMPACT_TABLE,
+            ],
+        );
+        &READS
+    }
 
     fn faults(request: &PullBoxRequest, faults: &mut Faults) {
         faults::find(request, faults);

@@ -97,8 +97,7 @@ pub fn resolve(
         let insulated = pull.insulated && pull.largest_conductor >= least;
         let large = over_1000_volts || insulated || in_cable >= least;
         if !large {
-            let reason =
-                if largest >= Some(ConductorSize::AWG_4) { "not-insulated" } else { "smaller-than-4-awg" };
+            let reason = if largest >= least { "not-insulated" } else { "smaller-than-4-awg" };
             proof.does_not_apply(&APPLIES, reason, Some(Pointer::of(&"/pulls/#", pull.index)));
         }
         let spliced = pull.spliced && !over_1000_volts;

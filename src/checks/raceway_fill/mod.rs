@@ -32,9 +32,10 @@ pub use request::*;
 use super::{Check, Evaluation, Faults, Finding, Status, TakeoffFigures, Verdict};
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
-use crate::rulebook::Rulebook;
+use crate::rulebook::digest::Reads;
 use crate::rulebook::raceway_fill::{AREA, COUNTED, NIPPLE, SAME_SIZE, SMALLEST};
 use crate::rulebook::reading::{RacewayArea, Reading};
+use crate::rulebook::{Part, Rulebook};
 use crate::tables::{self, Basis, raceway_dimensions};
 use crate::trade::RacewayKind;
 use contents::Contents;
@@ -49,6 +50,19 @@ impl Check for RacewayFill {
     const PATH: &'static str = "/v1/raceways/fill";
     type Request = RacewayFillRequest;
     type Outcome = RacewayFillOutcome;
+
+    fn reads() -> &'static Reads {
+        static READS: Reads = Reads::new(
+            &[Part::RacewayFill],
+            &[
+                tables::bare_conductor_dimensions::TABLE,
+                tables::compact_conductor_dimensions::TABLE,
+                tables::conductor_dimensions::TABLE,
+                tables::raceway_dimensions::TABLE,
+            ],
+        );
+        &READS
+    }
 
     fn faults(request: &RacewayFillRequest, faults: &mut Faults) {
         faults::find(request, faults);

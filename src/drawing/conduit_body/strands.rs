@@ -5,6 +5,7 @@ use super::super::sheet::{Look, Point, Sheet, at};
 use super::Page;
 use super::measures::Opening;
 use super::view::{Facing, View};
+use crate::rulebook::Rulebook;
 
 /// How far apart numbers of pulls stand at the least.
 const APART: f64 = 21.0;
@@ -61,10 +62,11 @@ impl Page<'_> {
     /// From the first opening of each pull to every other.
     fn all_strands<'v>(&self, view: &View<'v>) -> Vec<Strand<'v>> {
         let mut strands = Vec::new();
+        let large_from = Rulebook::of(self.request.edition).pull.applies_from;
         for (index, pull) in self.request.pulls.iter().enumerate() {
             let mut openings = pull.between.iter().filter_map(|place| view.measures.opening(*place));
             let Some(from) = openings.next() else { continue };
-            let (number, large) = (index + 1, pull.is_large());
+            let (number, large) = (index + 1, pull.is_large(large_from));
             strands.extend(openings.map(|to| Strand { number, large, from, to }));
         }
         strands

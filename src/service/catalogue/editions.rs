@@ -39,7 +39,7 @@ pub fn all(messages: &Catalogue) -> Editions {
         is_default: edition == Edition::default(),
         figures_of: edition.figures_of(),
         must_accept_unverified_rules: !edition.is_verified(),
-        ruleset: Ruleset::of(edition, &[]),
+        ruleset: Ruleset::of_edition(edition),
     };
     Editions { editions: Edition::ALL.into_iter().map(view).collect() }
 }

@@ -2,7 +2,8 @@
 
 use super::canonical::{canonical, sha256};
 use super::signing::SigningKeys;
-use crate::answers::{Explain, ruleset_digest};
+use crate::answers::Explain;
+use crate::rulebook::{Edition, digest};
 use crate::service::language::{self, ChosenLanguage};
 use crate::service::problem::Problem;
 use crate::service::register::{Answered, CHECKS, CheckEntry, form_per_check};
@@ -108,7 +109,11 @@ impl PartialSchema for CertifiedAnswer {
         let ruleset = ObjectBuilder::new()
             .description(Some("The rules that it was made under."))
             .property("version", text("The version of the service that wrote it."))
-            .property("digest", text("SHA-256 over every table and every rule with its figures."))
+            .property("digest", text("SHA-256 over every table and the whole of every edition's rules."))
+            .property(
+                "check_digest",
+                text("SHA-256 over what the check can read of the edition's rules and of the tables."),
+            )
             .required("version")
             .required("digest")
             .additional_properties(Some(AdditionalProperties::FreeForm(true)));
@@ -132,15 +137,29 @@ pub struct CertifiedRules {
     /// The version of the service.
     #[schema(example = "0.1.0")]
     pub version: String,
-    /// SHA-256 over every table and every rule with its figures.
+    /// SHA-256 over every table and the whole of every edition's rules.
     #[schema(example = "sha256:0f…")]
     pub digest: String,
+    /// SHA-256 over what the check can read of the edition's rules and of the tables; empty where a certificate names none.
+    #[schema(example = "sha256:0f…")]
+    pub check_digest: String,
 }
 
 impl CertifiedRules {
-    /// Those of this service.
-    pub fn of_this_service() -> Self {
-        Self { version: env!("CARGO_PKG_VERSION").to_owned(), digest: ruleset_digest().to_owned() }
+    /// Those of this service for a check, under the edition that a request names.
+    pub fn of_this_service(check: &CheckEntry, request: &Map<String, Value>) -> Self {
+        let edition = request.get("edition").map(Edition::deserialize);
+        let edition = edition.and_then(Result::ok).unwrap_or_default();
+        Self {
+            version: env!("CARGO_PKG_VERSION").to_owned(),
+            digest: digest::whole().to_owned(),
+            check_digest: (check.reads)().digest(edition).to_owned(),
+        }
+    }
+
+    /// Whether an answer under these rules is the same under others: by the same version, from the same tables and parts of the rules.
+    pub fn answer_alike(&self, others: &Self) -> bool {
+        self.version == others.version && self.check_digest == others.check_digest
     }
 }
 
@@ -187,7 +206,11 @@ impl Certificate {
             let text = ruleset.and_then(|ruleset| ruleset.get(member)).and_then(Value::as_str);
             text.unwrap_or_default().to_owned()
         };
-        CertifiedRules { version: text("version"), digest: text("digest") }
+        CertifiedRules {
+            version: text("version"),
+            digest: text("digest"),
+            check_digest: text("check_digest"),
+        }
     }
 }
 

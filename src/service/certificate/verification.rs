@@ -17,11 +17,12 @@ use utoipa::ToSchema;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum CertificateFinding {
-    /// The same request gives the same answer here, to the byte of the canonical form.
+    /// The same request gives the same answer here, to the byte of the canonical form. Only `ruleset.digest` may be another: it covers
+    /// rules that the check does not read, too.
     Reproduced,
     /// The certificate contradicts itself, or is not what is computed here under the very rules that it names.
     Altered,
-    /// It was made under other rules or by another version; whether it was altered can only its signature tell.
+    /// It was made by another version, or what the check reads of rules and tables has changed; whether it was altered can only its signature tell.
     OtherRuleset,
 }
 
@@ -143,15 +144,17 @@ impl Verification {
     pub fn of(check: &CheckEntry, certificate: &Certificate, keys: &SigningKeys) -> Result<Self, Problem> {
         let whole = certificate.whole()?;
         let computed = certificate.fingerprint_over(&whole)?;
-        let (rules, here) = (certificate.rules(), CertifiedRules::of_this_service());
-        let again = again(check, certificate)?;
+        let (rules, here) =
+            (certificate.rules(), CertifiedRules::of_this_service(check, &certificate.request));
+        let is_same_ruleset = rules.answer_alike(&here);
         let judged = certificate.signature.as_deref().map(|signature| keys.judge(signature, &whole));
-        let is_same_ruleset = rules == here;
 
         let mut reasons = contradictions(&certificate.fingerprint, &computed);
         if judged == Some(Judged::Invalid) {
             reasons.push("text-certificate-wrong-signature");
         }
+        // what holds together and rests on the same rules may name another digest of all the others
+        let again = again(check, certificate, is_same_ruleset && reasons.is_empty())?;
         if is_same_ruleset {
             match &again {
                 Err(_) => reasons.push("text-certificate-request-refused"),
@@ -201,11 +204,20 @@ pub fn cautions() -> impl Iterator<Item = &'static str> {
 }
 
 /// Answers the request again, in the language of the certificate; the faults of one that is refused are told in the language
-/// that is spoken.
-fn again(check: &CheckEntry, certificate: &Certificate) -> Result<Result<Again, Problem>, Problem> {
+/// that is spoken. The digest of the whole ruleset is taken from the certificate where it does not matter.
+fn again(
+    check: &CheckEntry,
+    certificate: &Certificate,
+    digest_matters_not: bool,
+) -> Result<Result<Again, Problem>, Problem> {
     let of_the_certificate = certificate.language.into();
     match language::speaking(of_the_certificate, || answer(check, &certificate.request)) {
-        Ok((answer, answered)) => {
+        Ok((mut answer, answered)) => {
+            if digest_matters_not
+                && let Some(digest) = answer.get_mut("ruleset").and_then(|rules| rules.get_mut("digest"))
+            {
+                *digest = certificate.rules().digest.into();
+            }
             let is_the_same = canonical(&answer)? == canonical(&certificate.answer)?;
             Ok(Ok(Again { answer, verdict: answered.verdict, is_the_same }))
         }

@@ -282,6 +282,9 @@ fn put_together(
         .filter(|check| !answers.iter().any(|(made, _)| made.name == check.name))
         .map(|check| NotLookedAt { check: check.name, title: messages.fixed(check.title).to_owned() })
         .collect();
+    let mut ruleset = answers.first()?.1.get("ruleset")?.clone();
+    // each answer has that of its own check
+    ruleset.as_object_mut()?.remove("check_digest");
     Some(ReviewAnswer {
         reference,
         verdict: gravest(verdicts.iter().filter_map(|made| made.verdict)),
@@ -289,7 +292,7 @@ fn put_together(
         findings,
         unknown,
         not_looked_at,
-        ruleset: answers.first()?.1.get("ruleset")?.clone(),
+        ruleset,
         answers: answers.into_iter().map(|(check, answer)| (check.name.to_owned(), answer)).collect(),
         cautions,
     })

@@ -3,8 +3,8 @@
 //! Every label has a closed set of values: operations, statuses that this service answers with, checks, reasons.
 
 use super::process::ProcessCollector;
-use crate::answers::ruleset_digest;
 use crate::checks::Verdict;
+use crate::rulebook::digest;
 use crate::service::register::CHECKS;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
@@ -107,7 +107,7 @@ impl Metrics {
         registry.register_collector(Box::new(ProcessCollector));
 
         let own = registry.sub_registry_with_prefix("elbowroom");
-        let build = Info::new([("version", env!("CARGO_PKG_VERSION")), ("ruleset", ruleset_digest())]);
+        let build = Info::new([("version", env!("CARGO_PKG_VERSION")), ("ruleset", digest::whole())]);
         own.register("build", "What is running, and under which rules", build);
         let by_check = Family::<Labels<2>, Counter>::default();
         own.register("verdicts", "Verdicts by check, streams included", by_check.clone());

@@ -136,7 +136,7 @@ pub fn exercise_set(spec: &Spec, count: u32, key: bool, messages: &Catalogue) ->
         units: spec.units,
         exercises: exercises.collect::<Option<_>>()?,
         cautions: cautions.map(|caution| messages.fixed(caution.key()).to_owned()).collect(),
-        ruleset: Ruleset::of(spec.edition, &[]),
+        ruleset: Ruleset::of_edition(spec.edition),
     })
 }
 

@@ -169,7 +169,7 @@ pub fn grade_view<'a, C: Teachable>(
             .chain(Caution::USUAL)
             .map(|caution| messages.fixed(caution.key()).to_owned())
             .collect(),
-        ruleset: Ruleset::of(edition, terms.amendments),
+        ruleset: Ruleset::of::<C>(edition, terms.amendments),
     }
 }
 

@@ -106,7 +106,7 @@ impl Counting<'_, '_> {
         let present = self.present.and(conductor_volume::sizes());
         let each: Figures =
             present.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, size)).collect();
-        if largest >= ConductorSize::AWG_4 || each.is_empty() {
+        if largest >= self.proof.rulebook().pull.applies_from || each.is_empty() {
             let at = self.at(&"/contents", 0);
             self.open(&CLAMPS, "finding-largest-has-no-allowance", at, None);
             return None;

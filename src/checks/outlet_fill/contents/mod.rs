@@ -182,17 +182,18 @@ impl<'a> Counting<'a, '_> {
     /// The size whose allowance a conductor takes; `None`, with a finding, where the table has none for it.
     fn sized(&mut self, size: ConductorSize, at: Pointer) -> Option<ConductorSize> {
         self.present.insert(size);
-        if size >= ConductorSize::AWG_4 {
+        if size >= self.proof.rulebook().pull.applies_from {
             self.open(&pull::APPLIES, "finding-pull-box-size", at, None);
             return None;
         }
-        if size >= ConductorSize::AWG_18 {
+        let smallest = self.proof.rulebook().outlet_fill.smallest;
+        if size >= smallest {
             return Some(size);
         }
         match self.proof.reading::<SmallConductors>() {
             SmallConductors::AsEighteen => {
-                self.present.insert(ConductorSize::AWG_18);
-                Some(ConductorSize::AWG_18)
+                self.present.insert(smallest);
+                Some(smallest)
             }
             SmallConductors::NoFigure => {
                 self.open(&ALLOWANCE, "finding-no-allowance-published", at, None);

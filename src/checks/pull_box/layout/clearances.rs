@@ -21,9 +21,10 @@ impl Clearances {
         };
         let between = given(question.clearance, &"/layout/clearance");
         let to_wall = given(question.wall_clearance, &"/layout/wall_clearance");
+        let [inches, millimetres] = proof.rulebook().pull.search.step;
         let default = match proof.units() {
-            Units::Us => Decimal::ten_thousandths(625),
-            Units::Si => Decimal::ONE,
+            Units::Us => inches,
+            Units::Si => millimetres,
         };
         let step = question.step.map_or(default, |step| step.value());
         Self { between, to_wall, step }

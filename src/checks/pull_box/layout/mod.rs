@@ -43,9 +43,6 @@ use problem::{Pair, Placeable, Problem, Spacing};
 use propagation::Dimensions;
 use smallest::smallest;
 
-/// How many constraints one layout may look at. That takes some hundredths of a second.
-const WORK: u64 = 1_500_000;
-
 /// Looks for the smallest box; `None`, with a finding, where an entry has no size or the work ended before any was found.
 pub(super) fn find(
     proof: &mut Derivation,
@@ -78,7 +75,8 @@ pub(super) fn find(
     let step = clearances.step.billionths().max(1);
     // a direction of which nothing is required still has to be one step long
     let least = Dimensions::new(|axis| or_zero(bounds.least[axis]).max(step));
-    let found = smallest(&problem, least, reach(&placeables, &pairs, spacing), step, WORK);
+    let work = proof.rulebook().pull.search.conditions;
+    let found = smallest(&problem, least, reach(&placeables, &pairs, spacing), step, work);
     let layout = found.and_then(|found| {
         verification::layout(proof, entries, required, &bounds, &clearances, &problem, &found)
     });
