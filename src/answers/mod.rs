@@ -8,7 +8,7 @@ mod write;
 pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{
-    AllowanceGroup, Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _, Status, Verdict,
+    self, Account, AllowanceGroup, Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _, RuleStatus, Status, Verdict,
 };
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
 use crate::i18n::{Catalogue, FigureText, summary};
@@ -54,9 +54,61 @@ pub struct FindingView<'a> {
     #[serde(skip_serializing_if = "<[Pointer]>::is_empty")]
     #[schema(value_type = Vec<Pointer>)]
     supply: &'a [Pointer],
+    /// What would lift the rule, when it is violated and nobody claimed it: something that is added, or that the authority having
+    /// jurisdiction grants.
+    #[serde(skip_serializing_if = "<[Pointer]>::is_empty")]
+    #[schema(value_type = Vec<Pointer>)]
+    unless: &'a [Pointer],
     /// The step of the proof that decides it.
     #[serde(skip_serializing_if = "Option::is_none")]
     step: Option<StepId>,
+}
+
+/// Every rule in the scope of what was described, by what it came to. The verdict is taken from it.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub struct AccountView {
+    /// The rules that are violated.
+    #[schema(value_type = Vec<String>)]
+    violated: Vec<&'static str>,
+    /// The rules that apply and cannot be decided from what was given.
+    #[schema(value_type = Vec<String>)]
+    not_determined: Vec<&'static str>,
+    /// The rules that are satisfied, and those by which things were counted.
+    satisfied: RulesView,
+    /// The rules that nothing raises, that a fact lifts, or that the edition has not.
+    does_not_apply: RulesView,
+    /// The subjects that the request does not describe: nothing is said about them.
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    #[schema(value_type = Vec<String>)]
+    not_looked_at: Vec<&'static str>,
+}
+
+/// Rules by name; with `explain=none` only their number.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+#[serde(untagged)]
+pub enum RulesView {
+    /// Their names.
+    #[schema(value_type = Vec<String>)]
+    Named(Vec<&'static str>),
+    /// How many there are.
+    Counted(usize),
+}
+
+impl AccountView {
+    fn of(account: &Account, explain: Explain) -> Self {
+        let names = |status| account.rules(status).map(|rule| rule.id);
+        let others = |status| match explain {
+            Explain::None => RulesView::Counted(names(status).count()),
+            Explain::Full | Explain::Summary => RulesView::Named(names(status).collect()),
+        };
+        Self {
+            violated: names(RuleStatus::Violated).collect(),
+            not_determined: names(RuleStatus::NotDetermined).collect(),
+            satisfied: others(RuleStatus::Satisfied),
+            does_not_apply: others(RuleStatus::DoesNotApply),
+            not_looked_at: account.not_looked_at().to_vec(),
+        }
+    }
 }
 
 /// Why something was left out.
@@ -173,6 +225,10 @@ pub struct Answer<'a, O> {
     pub outcome: &'a O,
     /// What was found, rule by rule.
     pub findings: Vec<FindingView<'a>>,
+    /// What every rule in the scope of what was described came to; absent when only a size was asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    pub account: Option<AccountView>,
     /// Why rules were left out and things not counted: each `because` of the answer in words.
     pub reasons: Vec<ReasonView<'a>>,
     /// Disputed points that mattered, with the reading that was followed and the others.
@@ -194,7 +250,7 @@ pub fn answer<'a, C: Check>(
     messages: &'a Catalogue,
 ) -> Answer<'a, C::Outcome> {
     let terms = request.terms();
-    let Evaluation { verdict, outcome, findings, proof, cautions } = evaluation;
+    let Evaluation { verdict, outcome, findings, proof, cautions, account } = evaluation;
     let unverified = (!terms.edition.is_verified()).then_some(Caution::UnverifiedEdition);
     let amended = (!terms.amendments.is_empty()).then_some(Caution::Amended);
     let derivation = match explain {
@@ -214,6 +270,7 @@ pub fn answer<'a, C: Check>(
             .chain(findings)
             .map(|finding| view_of(finding, terms.edition, messages))
             .collect(),
+        account: verdict.map(|_| AccountView::of(account, explain)),
         reasons: reasons(proof, messages),
         interpretations: interpretations::<C>(request, proof, *verdict, messages),
         derivation,
@@ -237,7 +294,7 @@ fn edition_finding(edition: Edition) -> Option<&'static Finding> {
 }
 
 fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> FindingView<'a> {
-    let Finding { rule, status, at, supply, step, .. } = finding;
+    let Finding { rule, status, at, supply, unless, step, .. } = finding;
     FindingView {
         rule: rule.id,
         citation: rule.citation(edition),
@@ -245,6 +302,7 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> 
         message: message_of(finding, messages),
         at,
         supply,
+        unless,
         step: *step,
     }
 }
@@ -276,6 +334,12 @@ impl fmt::Display for LocalizedArgument<'_> {
                 takings.iter().enumerate().try_for_each(|(index, group)| {
                     f.write_str(if index == 0 { "" } else { "; " })?;
                     write_allowance_group(group, f)
+                })
+            }
+            Argument::Readings(readings) => {
+                readings.iter().enumerate().try_for_each(|(index, (reading, verdict))| {
+                    f.write_str(if index == 0 { "" } else { ", " })?;
+                    write!(f, "{reading} → {}", self.messages.label(verdict.map_or("sized", Verdict::name)))
                 })
             }
         }
@@ -318,7 +382,7 @@ fn interpretations<'a, C: Check>(
         let places = 0..point.readings().len() as u8;
         places.filter(move |place| *place != followed).map(move |place| {
             let readings = book.readings.with_place(point, place);
-            let under = C::evaluate(&book.with_readings(readings), request);
+            let under = checks::evaluate_under::<C>(&book.with_readings(readings), request);
             Alternative { reading: point.readings()[usize::from(place)], verdict: under.verdict }
         })
     };

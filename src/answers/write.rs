@@ -17,6 +17,7 @@ impl<O: Serialize> Answer<'_, O> {
             verdict,
             outcome,
             findings,
+            account,
             reasons,
             interpretations,
             derivation,
@@ -35,6 +36,10 @@ impl<O: Serialize> Answer<'_, O> {
         json::write(outcome, out)?;
         out.extend_from_slice(br#","findings":"#);
         json::write(findings, out)?;
+        if let Some(account) = account {
+            out.extend_from_slice(br#","account":"#);
+            json::write(account, out)?;
+        }
         out.extend_from_slice(br#","reasons":"#);
         json::write(reasons, out)?;
         out.extend_from_slice(br#","interpretations":"#);

@@ -47,6 +47,8 @@ pub enum FaultCode {
     UnknownReference,
     /// Members that cannot stand together, or one without another.
     Conflict,
+    /// Two members that state the same fact in different ways.
+    Contradiction,
     /// An edition whose text is unverified, without the word that this is accepted.
     UnverifiedEdition,
     /// A text that can be read in more than one way.
@@ -57,7 +59,7 @@ pub enum FaultCode {
 
 impl FaultCode {
     /// Every code, in the order in which they are documented.
-    pub const ALL: [Self; 19] = [
+    pub const ALL: [Self; 20] = [
         Self::MalformedJson,
         Self::DuplicateMember,
         Self::UnknownMember,
@@ -74,6 +76,7 @@ impl FaultCode {
         Self::DuplicateId,
         Self::UnknownReference,
         Self::Conflict,
+        Self::Contradiction,
         Self::UnverifiedEdition,
         Self::Ambiguous,
         Self::NotAccepted,
@@ -98,6 +101,7 @@ impl FaultCode {
             Self::DuplicateId => "duplicate-id",
             Self::UnknownReference => "unknown-reference",
             Self::Conflict => "conflict",
+            Self::Contradiction => "contradiction",
             Self::UnverifiedEdition => "unverified-edition",
             Self::Ambiguous => "ambiguous",
             Self::NotAccepted => "not-accepted",
@@ -110,6 +114,8 @@ impl FaultCode {
 pub struct Fault {
     /// Where it is.
     pub at: Pointer,
+    /// The other member, of two that contradict each other.
+    pub contradicts: Option<Pointer>,
     /// What kind it is.
     pub code: FaultCode,
     /// The key of the sentence that says what would be right.
@@ -127,9 +133,17 @@ pub struct Faults(Vec<Fault>);
 impl Faults {
     /// Adds a fault with nothing to name.
     pub fn add(&mut self, at: Pointer, code: FaultCode, message: &'static str) -> &mut Fault {
-        self.0.push(Fault { at, code, message, arguments: Vec::new(), accepted: Vec::new() });
+        let (arguments, accepted, contradicts) = (Vec::new(), Vec::new(), None);
+        self.0.push(Fault { at, contradicts, code, message, arguments, accepted });
         let last = self.0.len() - 1;
         &mut self.0[last]
+    }
+
+    /// Adds the fault that two members state the same fact in different ways: which of them is right is for the caller to say.
+    pub fn contradiction(&mut self, at: Pointer, other: Pointer, message: &'static str) -> &mut Fault {
+        let fault = self.add(at, FaultCode::Contradiction, message);
+        fault.contradicts = Some(other);
+        fault
     }
 
     /// Whether there is none.

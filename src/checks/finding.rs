@@ -1,6 +1,6 @@
 //! What a check finds about one rule.
 
-use super::Name;
+use super::{Account, Name, RuleStatus};
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::rulebook::Rule;
 use serde::{Deserialize, Serialize};
@@ -11,7 +11,7 @@ use utoipa::ToSchema;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
-    /// Every rule that was checked is satisfied.
+    /// Every rule in the scope of what was described is satisfied or does not apply.
     Complies,
     /// At least one rule is violated.
     Violates,
@@ -46,6 +46,8 @@ pub enum Argument {
     Figure(Figure),
     /// Things with what they take, written one after another.
     AllowanceGroups(Vec<AllowanceGroup>),
+    /// Readings of a disputed point, each with the verdict that it leads to.
+    Readings(Vec<(&'static str, Option<Verdict>)>),
 }
 
 /// What some things of one size take together.
@@ -88,6 +90,8 @@ pub struct Finding {
     pub at: Vec<Pointer>,
     /// The inputs that would decide it.
     pub supply: Vec<Pointer>,
+    /// The reliefs that would lift a rule that is violated: what an installer adds or an authority grants, and nobody claimed.
+    pub unless: Vec<Pointer>,
     /// The step of the proof that decides it.
     pub step: Option<StepId>,
 }
@@ -95,8 +99,8 @@ pub struct Finding {
 impl Finding {
     /// A finding that names nothing yet.
     pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
-        let arguments = SmallVec::new();
-        Self { rule, status, message, arguments, at: Vec::new(), supply: Vec::new(), step: None }
+        let (arguments, at, supply, unless) = (SmallVec::new(), Vec::new(), Vec::new(), Vec::new());
+        Self { rule, status, message, arguments, at, supply, unless, step: None }
     }
 
     /// Names something in the sentence.
@@ -117,6 +121,12 @@ impl Finding {
         self
     }
 
+    /// Says which relief would lift the rule.
+    pub fn unless(mut self, at: Pointer) -> Self {
+        self.unless.push(at);
+        self
+    }
+
     /// Says which step decides it.
     pub fn step(mut self, step: StepId) -> Self {
         self.step = Some(step);
@@ -125,23 +135,34 @@ impl Finding {
 }
 
 impl Verdict {
-    /// The verdict that findings come to: a violation decides, then anything open.
-    ///
-    /// ```
-    /// use elbowroom::checks::{Finding, Status, Verdict};
-    /// use elbowroom::rulebook::outlet_volume::SCOPE;
-    /// let open = Finding::new(&SCOPE, Status::NotDetermined, "finding-volume-open");
-    /// let broken = Finding::new(&SCOPE, Status::Violated, "finding-volume-short");
-    /// assert_eq!(Verdict::of(&[]), Verdict::Complies);
-    /// assert_eq!(Verdict::of(&[open.clone()]), Verdict::NotDetermined);
-    /// assert_eq!(Verdict::of(&[open, broken]), Verdict::Violates);
-    /// ```
-    pub fn of<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Self {
+    /// The verdict as an answer writes it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Complies => "complies",
+            Self::Violates => "violates",
+            Self::NotDetermined => "not_determined",
+        }
+    }
+
+    /// The verdict that an account comes to: a violation decides, then anything open. An account in which no rule is raised
+    /// vouches for nothing.
+    pub fn of(account: &Account) -> Self {
+        match account.entries().iter().map(|entry| entry.status).min() {
+            Some(RuleStatus::Violated) => Self::Violates,
+            Some(RuleStatus::NotDetermined) => Self::NotDetermined,
+            Some(RuleStatus::Satisfied) => Self::Complies,
+            Some(RuleStatus::DoesNotApply) | None if account.raises_something() => Self::Complies,
+            Some(RuleStatus::DoesNotApply) | None => Self::NotDetermined,
+        }
+    }
+
+    /// The verdict about a part of what is judged, from the findings about that part alone.
+    pub fn of_part<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Self {
         let gravest = findings.into_iter().map(|finding| finding.status).min();
         match gravest {
             Some(Status::Violated) => Self::Violates,
-            Some(Status::NotDetermined) => Self::NotDetermined,
-            Some(Status::Satisfied | Status::Advisory) | None => Self::Complies,
+            Some(Status::NotDetermined) | None => Self::NotDetermined,
+            Some(Status::Satisfied | Status::Advisory) => Self::Complies,
         }
     }
 }

@@ -1,9 +1,10 @@
 //! The checks: one module each, behind one trait.
 //!
-//! A check is a request, an outcome and a pure [`Check::evaluate`]. The HTTP routes, the command line, the comparison
+//! A check is a request, an outcome and a pure [`Check::judge`]. The HTTP routes, the command line, the comparison
 //! of readings, the replay of proofs and the OpenAPI document are generic over [`Check`]; adding one is a module here
 //! and a line in the list of checks ([`for_each_check!`](crate::for_each_check)).
 
+mod account;
 pub mod box_construction;
 pub mod box_depths;
 pub mod box_mounting;
@@ -15,6 +16,7 @@ mod fault;
 mod finding;
 pub mod free_conductors;
 pub mod inspection;
+mod judging;
 mod list;
 pub mod luminaire_and_fan_outlets;
 pub mod outlet_fill;
@@ -27,9 +29,11 @@ mod takeoff;
 mod terms;
 pub mod ways;
 
+pub use account::{Account, Entry, InScope, RuleStatus, Subject};
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{AllowanceGroup, Argument, Finding, Status, Verdict};
+pub use judging::{Judgement, evaluate_under};
 pub use request::Request;
 pub use takeoff::{BillItem, TakeoffFigures};
 pub use terms::{Amendment, FigureName, Name, Reference, Terms};
@@ -58,8 +62,12 @@ pub trait Check {
     /// Everything that is wrong with a request that decoded: bounds, conflicts, references.
     fn faults(request: &Self::Request, faults: &mut Faults);
 
-    /// Answers a request that has no faults, under a rulebook. Pure, and total: it never panics.
-    fn evaluate(rulebook: &Rulebook, request: &Self::Request) -> Evaluation<Self::Outcome>;
+    /// What a request can describe, each with the rules in its scope.
+    const SUBJECTS: &'static [Subject<Self::Request>];
+
+    /// Judges a request that has no faults, under a rulebook. Pure, and total: it never panics. [`evaluate_under`] takes the
+    /// verdict from what was found.
+    fn judge(rulebook: &Rulebook, request: &Self::Request) -> Judgement<Self::Outcome>;
 
     /// What a takeoff takes from an answer beside its verdict. Nothing, for a check that neither measures nor sizes.
     fn takeoff_figures(_request: &Self::Request, _evaluation: &Evaluation<Self::Outcome>) -> TakeoffFigures {
@@ -80,6 +88,8 @@ pub struct Evaluation<O> {
     pub proof: Derivation,
     /// What must be said beside the usual cautions.
     pub cautions: Vec<Caution>,
+    /// Every rule in the scope of what was described, and what it came to: the verdict is taken from it.
+    pub account: Account,
 }
 
 /// Every fault of a request that decoded: those of the check, and those that every request can have.
@@ -94,7 +104,7 @@ pub fn faults_of<C: Check>(request: &C::Request) -> Faults {
 
 /// Evaluates a request under the rulebook that it asks for.
 pub fn evaluate<C: Check>(request: &C::Request) -> Evaluation<C::Outcome> {
-    C::evaluate(&rulebook_of::<C>(request, request.terms().edition), request)
+    evaluate_under::<C>(&rulebook_of::<C>(request, request.terms().edition), request)
 }
 
 /// The rulebook of an edition, read and amended as a request asks.

@@ -6,7 +6,7 @@ use serde::de::DeserializeOwned;
 use utoipa::ToSchema;
 
 /// The request of a check, as [`request!`] declares it.
-pub trait Request: DeserializeOwned + ToSchema {
+pub trait Request: DeserializeOwned + ToSchema + 'static {
     /// Edition, units, the caller's mark, amendments.
     fn terms(&self) -> Terms<'_>;
 

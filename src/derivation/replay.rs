@@ -23,7 +23,7 @@ impl Derivation {
         let mut values: Vec<Option<Decimal>> = Vec::with_capacity(self.steps.len());
         for (index, step) in self.steps.iter().enumerate() {
             let fault = |what| ReplayFault { step: index, what };
-            if let Operation::Every | Operation::Any = step.operation {
+            if let Operation::Every | Operation::Any | Operation::Whatever { .. } = step.operation {
                 let expected =
                     self.combined(index, step).ok_or(fault("combines what does not hold or not"))?;
                 if step.outcome != Outcome::Holds(expected) {
@@ -52,7 +52,9 @@ impl Derivation {
 
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
-            (Operation::Given | Operation::Chosen | Operation::Fact, []) => return Some(step.outcome),
+            (Operation::Given | Operation::Chosen | Operation::Fact | Operation::Word { .. }, []) => {
+                return Some(step.outcome);
+            }
             (Operation::Nothing, []) => Decimal::ZERO,
             (Operation::Lookup { table, row, column }, []) => {
                 tables::all().find(table)?.number(row, column)?

@@ -118,6 +118,17 @@ pub enum Operation {
     Given,
     /// Takes a yes or no from the request; the step holds or does not.
     Fact,
+    /// Takes a word of a closed set from the request.
+    Word {
+        /// The word.
+        says: &'static str,
+    },
+    /// A property that the request does not say, and that cannot matter: one step for each value that it could have, in order,
+    /// and all of them hold or all of them do not.
+    Whatever {
+        /// The values, as the request would write them.
+        values: &'static [&'static str],
+    },
     /// Takes a number that a search chose. The steps that follow compare it with everything that is asked of it.
     Chosen,
     /// Takes 0, where there is none of something.
@@ -196,6 +207,8 @@ impl Operation {
         match self {
             Self::Given => "given",
             Self::Fact => "fact",
+            Self::Word { .. } => "word",
+            Self::Whatever { .. } => "whatever",
             Self::Chosen => "chosen",
             Self::Nothing => "nothing",
             Self::Lookup { .. } => "lookup",

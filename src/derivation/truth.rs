@@ -13,6 +13,36 @@ impl Derivation {
         self.add(Step { operation, rule, basis, outcome, at, amended: false, operands: (0, 0) })
     }
 
+    /// A word of a closed set that the request gives.
+    pub fn word(&mut self, rule: &'static Rule, says: &'static str, at: Pointer) -> StepId {
+        let (operation, outcome) = (Operation::Word { says }, Outcome::Noted);
+        let basis = rule.basis_in(self.rulebook.edition);
+        self.add(Step { operation, rule, basis, outcome, at: Some(at), amended: false, operands: (0, 0) })
+    }
+
+    /// What a property comes to that the request does not say, tried with every value that it could have: one step for each of
+    /// `values`, in order. `None` where they do not agree: then the property must be supplied.
+    pub fn whatever(
+        &mut self,
+        rule: &'static Rule,
+        at: Pointer,
+        values: &'static [&'static str],
+        of: &[StepId],
+    ) -> Option<(bool, StepId)> {
+        let holds = self.holds(*of.first()?);
+        if of.len() != values.len() || of.iter().any(|step| self.holds(*step) != holds) {
+            return None;
+        }
+        let operands = (self.operands.len() as u32, of.len() as u32);
+        self.operands.extend_from_slice(of);
+        let (operation, outcome) = (Operation::Whatever { values }, Outcome::Holds(holds));
+        let basis = rule.basis_in(self.rulebook.edition);
+        Some((
+            holds,
+            self.add(Step { operation, rule, basis, outcome, at: Some(at), amended: false, operands }),
+        ))
+    }
+
     /// Whether every one of several steps holds; of one step it is that step, and none is no step.
     pub fn every(&mut self, rule: &'static Rule, of: &[StepId]) -> Option<StepId> {
         self.combine(Operation::Every, rule, of, of.iter().all(|step| self.holds(*step)))
@@ -53,6 +83,10 @@ impl Derivation {
         let truths = self.operands(step).iter().map(truth).collect::<Option<Vec<bool>>>()?;
         match step.operation {
             Operation::Every => Some(truths.into_iter().all(|holds| holds)),
+            Operation::Whatever { values } => {
+                let first = truths.first().copied()?;
+                (truths.len() == values.len() && truths.iter().all(|holds| *holds == first)).then_some(first)
+            }
             _ => Some(truths.into_iter().any(|holds| holds)),
         }
     }
@@ -85,6 +119,20 @@ mod tests {
         let mut backwards = proof;
         backwards.operands[0] = any;
         assert_eq!(backwards.replay().unwrap_err().step, every.index());
+    }
+
+    #[test]
+    fn what_cannot_matter_is_decided_and_what_matters_is_not() {
+        const VALUES: &[&str] = &["true", "false"];
+        let mut proof = Derivation::new(Rulebook::of(Edition::E2023), Units::Us);
+        let [yes, no] = [true, false].map(|holds| proof.fact(&outlet_fill::SUM, holds, Pointer::ROOT));
+        assert_eq!(proof.whatever(&outlet_fill::SUM, Pointer::ROOT, VALUES, &[yes, no]), None);
+        let (holds, step) = proof.whatever(&outlet_fill::SUM, Pointer::ROOT, VALUES, &[no, no]).unwrap();
+        assert!(!holds);
+        assert_eq!(proof.replay(), Ok(()));
+        let index = proof.steps[step.index()].operands.0 as usize;
+        proof.operands[index] = yes;
+        assert_eq!(proof.replay().unwrap_err().step, step.index());
     }
 
     #[test]

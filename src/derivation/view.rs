@@ -45,6 +45,8 @@ use utoipa::ToSchema;
 /// - `percent`: a hundred times the first, by the second, rounded up at the second decimal.
 /// - `distance`: the root of the sum of the squares of two or three lengths at right angles, rounded down at the ninth decimal.
 /// - `compare`: whether `relation` holds between the first and the second.
+/// - `whatever`: a property at `at` that the request leaves unsaid and that cannot matter: one step for each of its `values`, which
+///   all hold or all do not, and so does this one. `word`: a word of the request, `says`, that stands at `at`.
 /// - `every`, `any`: whether all, or at least one, of the steps hold.
 /// - `select_boxes`: the keys of the rows of `standard-boxes` that serve, smallest volume first, and in the order of the table where
 ///   volumes are equal. Its five operands are the volume needed, the volume that sections add, the gangs, and the most gangs for
@@ -137,6 +139,14 @@ pub struct StepView<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "counted")]
     reading: Option<&'static str>,
+    /// The word that the request gives.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<String>, nullable = false, example = "metal")]
+    says: Option<&'static str>,
+    /// The values that a property that is not said was tried with, in the order of the steps in `of`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<Vec<String>>, nullable = false)]
+    values: Option<&'static [&'static str]>,
     /// Why the rule does not apply.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "not-in-edition")]
@@ -194,6 +204,8 @@ impl<'a> StepView<'a> {
             relation: None,
             point: None,
             reading: None,
+            says: None,
+            values: None,
             because: None,
             equals: None,
             unit: None,
@@ -215,6 +227,8 @@ impl<'a> StepView<'a> {
                 (view.point, view.reading) = (Some(point.name()), Some(reading));
             }
             Operation::DoesNotApply { because } => view.because = Some(because),
+            Operation::Word { says } => view.says = Some(says),
+            Operation::Whatever { values } => view.values = Some(values),
             Operation::SelectBoxes => view.table = Some(tables::standard_boxes::TABLE),
             _ => {}
         }

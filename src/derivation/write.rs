@@ -104,6 +104,14 @@ impl Derivation {
             }
             Operation::DoesNotApply { because } => quoted(out, r#","because":""#, because),
             Operation::SelectBoxes => quoted(out, r#","table":""#, standard_boxes::TABLE),
+            Operation::Word { says } => quoted(out, r#","says":""#, says),
+            Operation::Whatever { values } => {
+                put(out, r#","values":["#);
+                for (index, value) in values.iter().enumerate() {
+                    quoted(out, if index == 0 { "\"" } else { ",\"" }, value);
+                }
+                put(out, "]");
+            }
             _ => {}
         }
     }

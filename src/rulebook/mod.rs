@@ -22,6 +22,7 @@ mod edition;
 pub mod enclosure_type;
 pub mod figures_table;
 pub mod free_conductor;
+pub mod geometry;
 pub mod luminaire_outlet;
 pub mod outlet_fill;
 pub mod outlet_volume;
@@ -92,6 +93,14 @@ pub static UNVERIFIED_EDITION: Rule = Rule {
     sections: [Some("NFPA 70"); 3],
     basis: Basis::Unconfirmed,
     source: "The 2026 text was not available; the figures of 2023 are carried forward",
+};
+
+/// A verdict needs something that is judged.
+pub static NOTHING_DESCRIBED: Rule = Rule {
+    id: "nothing-described",
+    sections: [Some("NFPA 70"); 3],
+    basis: Basis::Arithmetic,
+    source: "Policy of this service: silence is not approval",
 };
 
 static EDITIONS: [Rules; 4] = {
@@ -237,7 +246,7 @@ impl Rules {
 }
 
 /// The rules that belong to no subject.
-pub static GENERAL: &[&Rule] = &[&UNVERIFIED_EDITION];
+pub static GENERAL: &[&Rule] = &[&UNVERIFIED_EDITION, &NOTHING_DESCRIBED];
 
 /// Every rule of every edition.
 pub fn rules() -> impl Iterator<Item = &'static Rule> {

@@ -64,6 +64,8 @@ parts! {
     LuminaireOutlet: super::luminaire_outlet::RULES, luminaire_outlet;
     /// Which enclosure type serves where.
     EnclosureType: super::enclosure_type::RULES;
+    /// What cannot be built.
+    Geometry: super::geometry::RULES;
     /// What every check goes by.
     General: super::GENERAL;
 }

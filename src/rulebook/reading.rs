@@ -7,7 +7,7 @@ use utoipa::ToSchema;
 /// Declares every interpretation point: its rule, and its readings with the default first.
 // names are taken as `tt`: behind `literal` the schema derive does not see what serde renames to
 macro_rules! points {
-    ($($(#[doc = $doc:literal])+ $point:ident $name:tt by $rule:path {
+    ($($(#[doc = $doc:literal])+ $standing:ident $point:ident $name:tt by $rule:path {
         $($(#[doc = $reading_doc:literal])+ $reading:ident $text:tt),+ $(,)?
     })+) => {
         /// A place where inspectors and authors read a rule in more than one way.
@@ -22,6 +22,16 @@ macro_rules! points {
             /// The name that a request uses.
             pub const fn name(self) -> &'static str {
                 match self { $(Self::$point => $name),+ }
+            }
+
+            /// Whether its default decides, or a verdict that turns on it is not determined until the caller chooses.
+            pub const fn standing(self) -> Standing {
+                match self { $(Self::$point => Standing::$standing),+ }
+            }
+
+            /// The place in a request where its reading is chosen.
+            pub const fn chosen_at(self) -> &'static &'static str {
+                match self { $(Self::$point => &concat!("/interpretations/", $name)),+ }
             }
 
             /// The rule that is read in several ways.
@@ -59,6 +69,16 @@ macro_rules! points {
     };
 }
 
+/// Whether the default reading of a point decides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Standing {
+    /// Settled by print or by plain text: the default decides, and the other readings are named.
+    Settled,
+    /// Open: where the verdict turns on it and nobody chose a reading, it is not determined.
+    Open,
+}
+
 /// One way to read a point.
 pub trait Reading: Copy + 'static {
     /// The point that is read.
@@ -71,70 +91,70 @@ pub trait Reading: Copy + 'static {
 
 points! {
     /// More than four small fixture wires come from a canopy: whether only those past four count, or all of them.
-    CanopyWires "canopy_wires" by outlet_fill::CANOPY {
+    Settled CanopyWires "canopy_wires" by outlet_fill::CANOPY {
         /// The relief is for at most four wires: with a fifth, all count.
         AllCount "all_count",
         /// Four are left out whatever their number; those past four count.
         ExcessCounts "excess_counts",
     }
     /// Whether the canopy of a ceiling fan is a luminaire's canopy.
-    FanCanopy "fan_canopy" by outlet_fill::CANOPY {
+    Open FanCanopy "fan_canopy" by outlet_fill::CANOPY {
         /// A fan is not a luminaire: its leads count.
         NotALuminaire "not_a_luminaire",
         /// The canopy is similar to a luminaire's: its small leads may be left out.
         AsALuminaire "as_a_luminaire",
     }
     /// Whether spring tabs molded into a plastic box are internal clamps, or are already taken off its marked volume.
-    MoldedClamps "molded_clamps" by outlet_fill::CLAMPS {
+    Open MoldedClamps "molded_clamps" by outlet_fill::CLAMPS {
         /// They are internal clamps: one allowance.
         Counted "counted",
         /// The marked volume already leaves them out: no allowance.
         NotCounted "not_counted",
     }
     /// Which conductor sizes a device that comes with its own leads.
-    DeviceLeads "device_leads" by outlet_fill::DEVICES {
+    Settled DeviceLeads "device_leads" by outlet_fill::DEVICES {
         /// The largest circuit conductor joined to the leads.
         CircuitConductor "circuit_conductor",
         /// The leads themselves, since they are what is connected to the device.
         Leads "leads",
     }
     /// How long a loop must be to count twice when the small-opening rule asks for more than the base length.
-    LoopThreshold "loop_threshold" by outlet_fill::CONDUCTORS {
+    Settled LoopThreshold "loop_threshold" by outlet_fill::CONDUCTORS {
         /// Twice the free length that this opening and depth ask for.
         TwiceRequired "twice_required",
         /// Twice the base free length, whatever the opening.
         TwiceBase "twice_base",
     }
     /// Whether splicing terminals on a mounting rail are terminal blocks, or splicing connectors.
-    RailSplices "rail_splices" by outlet_fill::TERMINAL_BLOCKS {
+    Settled RailSplices "rail_splices" by outlet_fill::TERMINAL_BLOCKS {
         /// They are a terminal block assembly: one allowance.
         TerminalBlock "terminal_block",
         /// They are splicing connectors: no allowance.
         Connector "connector",
     }
     /// What a conductor smaller than 18 AWG takes up, for which no allowance is published.
-    SmallConductors "small_conductors" by outlet_fill::ALLOWANCE {
+    Settled SmallConductors "small_conductors" by outlet_fill::ALLOWANCE {
         /// No figure is invented: the answer is not determined.
         NoFigure "no_figure",
         /// As much as an 18 AWG conductor.
         AsEighteen "as_18_awg",
     }
     /// A box over the size that must be marked, with no mark and not in the table: whether its inside measure serves.
-    UnmarkedLargeBox "unmarked_large_box" by outlet_volume::MARKED {
+    Settled UnmarkedLargeBox "unmarked_large_box" by outlet_volume::MARKED {
         /// Length times width times depth, measured inside.
         InsideMeasure "inside_measure",
         /// Only a mark establishes a volume.
         MarkOnly "mark_only",
     }
     /// Which raceways of a row the angle rule counts: all of them, or only those of angle pulls, U pulls and splices.
-    AngleSum "angle_sum" by pull::ANGLE {
+    Settled AngleSum "angle_sum" by pull::ANGLE {
         /// Every entry of the row, those of straight pulls included.
         AllInRow "all_in_row",
         /// Only entries of angle pulls, U pulls and splices.
         AngleOnly "angle_only",
     }
     /// What a row is on the back wall, where none is declared and positions are given.
-    BackWallRow "back_wall_row" by pull::ANGLE {
+    Settled BackWallRow "back_wall_row" by pull::ANGLE {
         /// Entries in line either way: both directions are computed, the larger counts.
         EitherWay "either_way",
         /// Entries at the same height.
@@ -145,42 +165,42 @@ points! {
         OneRow "one_row",
     }
     /// From where to where the distance between two entries is measured.
-    EntryDistance "entry_distance" by pull::ENTRY_DISTANCE {
+    Open EntryDistance "entry_distance" by pull::ENTRY_DISTANCE {
         /// Between their nearest edges.
         EdgeToEdge "edge_to_edge",
         /// Between their centres.
         CentreToCentre "centre_to_centre",
     }
     /// Whether a conductor that is spliced in the box is the same conductor on both sides of the splice.
-    SplicedConductor "spliced_conductor" by pull::ENTRY_DISTANCE {
+    Open SplicedConductor "spliced_conductor" by pull::ENTRY_DISTANCE {
         /// It is: the entries must be far enough apart.
         Same "same_conductor",
         /// It is not: no distance is asked between the entries.
         NotSame "not_same_conductor",
     }
     /// Whether conductors that are spliced between opposite walls also follow the straight rule.
-    StraightSplice "straight_splice" by pull::STRAIGHT {
+    Settled StraightSplice "straight_splice" by pull::STRAIGHT {
         /// Splices follow the angle rule only.
         AngleRule "angle_rule",
         /// Both rules are computed, the larger counts.
         LargerOfBoth "larger_of_both",
     }
     /// Whether a pull between entries on opposite walls that are out of line is a straight pull.
-    OffsetEntries "offset_entries" by pull::STRAIGHT {
+    Settled OffsetEntries "offset_entries" by pull::STRAIGHT {
         /// It is a straight pull.
         Straight "straight_pull",
         /// The straight and the angle rule are both computed, the larger counts, and the entry distance is asked.
         LargerOfBoth "larger_of_both",
     }
     /// Whether a hinged cover is a removable one.
-    HingedCover "hinged_cover" by pull::REMOVABLE_COVER {
+    Open HingedCover "hinged_cover" by pull::REMOVABLE_COVER {
         /// A hinged cover is not removable.
         NotRemovable "not_removable",
         /// A hinged cover serves like a removable one.
         Removable "removable",
     }
     /// The kind of raceway that a cable is taken to be in.
-    CableRaceway "cable_raceway" by pull::CABLES {
+    Settled CableRaceway "cable_raceway" by pull::CABLES {
         /// Electrical metallic tubing.
         Emt "emt",
         /// Rigid metal conduit.
@@ -189,42 +209,42 @@ points! {
         Pvc80 "pvc_80",
     }
     /// The insulation that the conductors of a cable are taken to have, where it is not said.
-    CableInsulation "cable_insulation" by pull::CABLES {
+    Settled CableInsulation "cable_insulation" by pull::CABLES {
         /// XHHW.
         Xhhw "xhhw",
         /// THHN.
         Thhn "thhn",
     }
     /// Whether a marked conductor size is also the largest single conductor that may be used.
-    MarkedSize "marked_size" by pull::MARKED {
+    Settled MarkedSize "marked_size" by pull::MARKED {
         /// No conductor may be larger than the marked size.
         LargestConductor "largest_conductor",
         /// Only the total cross-section counts.
         TotalArea "total_area",
     }
     /// Whose diameter counts over 1000 V in a cable of several conductors.
-    CableDiameter "cable_diameter" by over_1000_volts::STRAIGHT {
+    Settled CableDiameter "cable_diameter" by over_1000_volts::STRAIGHT {
         /// That of the whole cable.
         Cable "cable",
         /// That of its largest single conductor.
         SingleConductor "single_conductor",
     }
     /// Whether a free length that a splice makes up counts in an edition that does not say so.
-    ContinuousLength "continuous_length" by free_conductor::SPLICED {
+    Settled ContinuousLength "continuous_length" by free_conductor::SPLICED {
         /// The length counts, in one piece or spliced.
         LengthCounts "length_counts",
         /// Only a length in one piece counts.
         OnePiece "one_piece",
     }
     /// Whether two short conductors may be joined in one connector with a single pigtail.
-    SharedPigtail "shared_pigtail" by free_conductor::SPLICED {
+    Settled SharedPigtail "shared_pigtail" by free_conductor::SPLICED {
         /// Each must be long enough on its own before it is joined.
         EachAlone "each_alone",
         /// The pigtail lengthens both.
         LengthensBoth "lengthens_both",
     }
     /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
-    RacewayArea "raceway_area" by raceway_fill::AREA {
+    Settled RacewayArea "raceway_area" by raceway_fill::AREA {
         /// A quarter of π times the square of the tabulated inside diameter, not rounded.
         UnroundedDiameter "unrounded_diameter",
         /// The printed area, and the printed share of it.
@@ -234,11 +254,15 @@ points! {
 
 /// The reading in force at every point.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub struct Readings([u8; Point::ALL.len()]);
+pub struct Readings {
+    places: [u8; Point::ALL.len()],
+    /// The points that the caller chose a reading of, one bit each.
+    chosen: u32,
+}
 
 impl Readings {
     /// The default reading of every point.
-    pub const DEFAULT: Self = Self([0; Point::ALL.len()]);
+    pub const DEFAULT: Self = Self { places: [0; Point::ALL.len()], chosen: 0 };
 
     /// The reading of one point.
     ///
@@ -252,20 +276,27 @@ impl Readings {
 
     /// The place of the reading in force among those of a point.
     pub const fn place(&self, point: Point) -> u8 {
-        self.0[point as usize]
+        self.places[point as usize]
+    }
+
+    /// Whether the caller chose the reading of a point.
+    pub const fn is_chosen(&self, point: Point) -> bool {
+        self.chosen & (1 << point as u32) != 0
     }
 
     /// These readings with one point read as asked; as before when nothing is asked.
     pub fn choose<R: Reading>(mut self, reading: Option<R>) -> Self {
         if let Some(reading) = reading {
-            self.0[R::POINT as usize] = reading.place();
+            self.places[R::POINT as usize] = reading.place();
+            self.chosen |= 1 << R::POINT as u32;
         }
         self
     }
 
     /// These readings with one point read in the way that has this place among its readings.
     pub fn with_place(mut self, point: Point, place: u8) -> Self {
-        self.0[point as usize] = place.min(point.readings().len() as u8 - 1);
+        self.chosen |= 1 << point as u32;
+        self.places[point as usize] = place.min(point.readings().len() as u8 - 1);
         self
     }
 }

@@ -35,9 +35,9 @@ impl Rule {
         section.map(|section| Citation { section, verified: edition.is_verified() })
     }
 
-    /// The basis of the rule in an edition: nothing of an unverified edition is confirmed.
+    /// The basis of the rule in an edition: nothing of an unverified edition is confirmed but arithmetic.
     pub fn basis_in(&self, edition: Edition) -> Basis {
-        if edition.is_verified() { self.basis } else { Basis::Unconfirmed }
+        if edition.is_verified() || self.basis == Basis::Arithmetic { self.basis } else { Basis::Unconfirmed }
     }
 }
 

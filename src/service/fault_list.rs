@@ -20,6 +20,10 @@ pub struct FaultView {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(example = "explain")]
     pub parameter: Option<String>,
+    /// The other member, where two state the same fact in different ways.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false, format = "json-pointer", example = "/enclosure/gangs")]
+    pub contradicts: Option<String>,
     /// What kind it is. The codes are stable; `/v1/problems/invalid-request` says what each means.
     pub code: FaultCode,
     /// What would be right, in a sentence.
@@ -43,7 +47,8 @@ impl FaultView {
         named: impl IntoIterator<Item = (&'a str, String)>,
     ) -> Self {
         let detail = language::messages().sentence(key, named);
-        Self { pointer: Some(pointer), parameter: None, code, detail, accepted: Vec::new(), nearest: None }
+        let (accepted, nearest) = (Vec::new(), None);
+        Self { pointer: Some(pointer), parameter: None, contradicts: None, code, detail, accepted, nearest }
     }
 
     /// A fault in the query, told by a message and what it names.
@@ -67,10 +72,10 @@ impl FaultView {
 
 impl From<&Fault> for FaultView {
     fn from(fault: &Fault) -> Self {
-        let Fault { at, code, message, arguments, accepted } = fault;
+        let Fault { at, contradicts, code, message, arguments, accepted } = fault;
         let named = arguments.iter().map(|(name, text)| (*name, text.clone()));
         let view = Self::in_body(at.to_string(), *code, message, named);
-        Self { accepted: accepted.clone(), ..view }
+        Self { accepted: accepted.clone(), contradicts: contradicts.map(|other| other.to_string()), ..view }
     }
 }
 

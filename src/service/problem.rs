@@ -250,6 +250,7 @@ pub const fn meaning_of(code: FaultCode) -> &'static str {
         FaultCode::DuplicateId => "text-code-duplicate-id",
         FaultCode::UnknownReference => "text-code-unknown-reference",
         FaultCode::Conflict => "text-code-conflict",
+        FaultCode::Contradiction => "text-code-contradiction",
         FaultCode::UnverifiedEdition => "text-code-unverified-edition",
         FaultCode::Ambiguous => "text-code-ambiguous",
         FaultCode::NotAccepted => "text-code-not-accepted",

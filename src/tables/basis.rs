@@ -15,6 +15,8 @@ pub enum Basis {
     CommonPractice,
     /// Authors or inspectors differ; the reading that was used is named.
     Disputed,
+    /// Arithmetic and geometry: no code has to say it.
+    Arithmetic,
     /// Not confirmed by anything. Compare with print.
     Unconfirmed,
 }
@@ -27,14 +29,22 @@ impl Basis {
             Self::Recalled => "recalled",
             Self::CommonPractice => "common_practice",
             Self::Disputed => "disputed",
+            Self::Arithmetic => "arithmetic",
             Self::Unconfirmed => "unconfirmed",
         }
     }
 
     /// Reads the word; `None` for any other.
     pub fn read(text: &str) -> Option<Self> {
-        [Self::Published, Self::Recalled, Self::CommonPractice, Self::Disputed, Self::Unconfirmed]
-            .into_iter()
-            .find(|basis| basis.name() == text)
+        [
+            Self::Published,
+            Self::Recalled,
+            Self::CommonPractice,
+            Self::Disputed,
+            Self::Arithmetic,
+            Self::Unconfirmed,
+        ]
+        .into_iter()
+        .find(|basis| basis.name() == text)
     }
 }

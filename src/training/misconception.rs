@@ -1,6 +1,6 @@
 //! A misconception as data: what a learner gets wrong, as a mutation, and the rules that it goes against.
 
-use crate::checks::{Check, Evaluation, Request as _, rulebook_of};
+use crate::checks::{Check, Evaluation, Request as _, evaluate_under, rulebook_of};
 use crate::derivation::Derivation;
 use crate::i18n::Catalogue;
 use crate::rulebook::{Edition, Rule, Rulebook, Rules};
@@ -179,5 +179,5 @@ where
             }
         });
     }
-    Some(C::evaluate(&book, changed.as_ref().unwrap_or(request)))
+    Some(evaluate_under::<C>(&book, changed.as_ref().unwrap_or(request)))
 }

@@ -15,4 +15,5 @@ mod pull_box_properties;
 mod raceway_fill;
 mod raceway_properties;
 mod registries;
+mod soundness;
 mod supports;

@@ -3,7 +3,7 @@
 //! A mutation that changes none would mean that this rule could be wrong and nobody would notice.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::{Check, Evaluation, Request as _, rulebook_of};
+use elbowroom::checks::{Check, Evaluation, Request as _, evaluate_under, rulebook_of};
 use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
@@ -163,7 +163,7 @@ fn noticing<C: Check + 'static>() -> Noticing {
     let notices = move |mutation: &Amended| {
         cases.iter().filter(|case| case.request.terms().units == Units::Us).any(|case| {
             let book = rulebook_of::<C>(&case.request, case.request.terms().edition);
-            let evaluation = C::evaluate(&book.with_amendments(&[*mutation]), &case.request);
+            let evaluation = evaluate_under::<C>(&book.with_amendments(&[*mutation]), &case.request);
             differs::<C>(case, &evaluation)
         })
     };

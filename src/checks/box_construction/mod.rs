@@ -19,7 +19,7 @@ mod request;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement, Sentences};
-use super::{Check, Evaluation, Faults, Verdict};
+use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_construction::{
@@ -49,6 +49,8 @@ impl Check for BoxConstruction {
     const PATH: &'static str = "/v1/box-construction/check";
     type Request = BoxConstructionRequest;
     type Outcome = BoxConstructionOutcome;
+    const SUBJECTS: &'static [Subject<BoxConstructionRequest>] =
+        &[Subject { name: "box_construction", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::BoxConstruction], &[]);
@@ -57,7 +59,7 @@ impl Check for BoxConstruction {
 
     fn faults(_: &BoxConstructionRequest, _: &mut Faults) {}
 
-    fn evaluate(rulebook: &Rulebook, request: &BoxConstructionRequest) -> Evaluation<BoxConstructionOutcome> {
+    fn judge(rulebook: &Rulebook, request: &BoxConstructionRequest) -> Judgement<BoxConstructionOutcome> {
         let mut construction = Construction {
             inspection: Inspection::new(Derivation::new(rulebook, request.units)),
             book: rulebook.box_construction.clone(),
@@ -83,9 +85,8 @@ impl Check for BoxConstruction {
             walls.determined()
         };
         let Inspection { proof, requirements, findings, .. } = construction.inspection;
-        let verdict = described.then(|| Verdict::of(&findings));
         let outcome = BoxConstructionOutcome { required_thickness: walls, requirements };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: described }
     }
 }
 

@@ -23,7 +23,7 @@ pub use outcome::{BoxDepthsOutcome, EquipmentDepth};
 pub use request::*;
 
 use super::inspection::{Inspection, Sentences};
-use super::{Check, Evaluation, Faults, Verdict};
+use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_depth::{BoxDepth, EQUIPMENT, PLAIN};
@@ -39,6 +39,8 @@ impl Check for BoxDepths {
     const PATH: &'static str = "/v1/box-depths/check";
     type Request = BoxDepthsRequest;
     type Outcome = BoxDepthsOutcome;
+    const SUBJECTS: &'static [Subject<BoxDepthsRequest>] =
+        &[Subject { name: "box_depths", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::BoxDepth], &[]);
@@ -53,14 +55,13 @@ impl Check for BoxDepths {
         }));
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &BoxDepthsRequest) -> Evaluation<BoxDepthsOutcome> {
+    fn judge(rulebook: &Rulebook, request: &BoxDepthsRequest) -> Judgement<BoxDepthsOutcome> {
         let mut depths = Depths::of_box(rulebook, request);
         let (required, equipment) =
             if request.equipment.is_empty() { (depths.plain(), Vec::new()) } else { depths.with(request) };
         let Inspection { proof, requirements, findings, .. } = depths.inspection;
-        let verdict = request.enclosure.is_some().then(|| Verdict::of(&findings));
         let outcome = BoxDepthsOutcome { required, equipment, requirements };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: request.enclosure.is_some() }
     }
 }
 

@@ -24,7 +24,7 @@ mod surface;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement};
-use super::{Check, Evaluation, Faults, Verdict};
+use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
@@ -48,6 +48,8 @@ impl Check for BoxMounting {
     const PATH: &'static str = "/v1/box-mountings/check";
     type Request = BoxMountingRequest;
     type Outcome = BoxMountingOutcome;
+    const SUBJECTS: &'static [Subject<BoxMountingRequest>] =
+        &[Subject { name: "box_mounting", is_described, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads =
@@ -59,7 +61,7 @@ impl Check for BoxMounting {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &BoxMountingRequest) -> Evaluation<BoxMountingOutcome> {
+    fn judge(rulebook: &Rulebook, request: &BoxMountingRequest) -> Judgement<BoxMountingOutcome> {
         let mut mounting = Mounting {
             inspection: Inspection::new(Derivation::new(rulebook, request.units)),
             book: rulebook.clone(),
@@ -77,14 +79,8 @@ impl Check for BoxMounting {
         mounting.moisture(request.moisture.as_ref());
         mounting.handhole(request.handhole);
         let Inspection { proof, requirements, findings, .. } = mounting.inspection;
-        let verdict = (is_described(request) || !findings.is_empty()).then(|| Verdict::of(&findings));
-        Evaluation {
-            verdict,
-            outcome: BoxMountingOutcome { requirements },
-            findings,
-            proof,
-            cautions: Vec::new(),
-        }
+        let outcome = BoxMountingOutcome { requirements };
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: true }
     }
 }
 

@@ -35,7 +35,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::{Settled, Way};
-use super::{Check, Evaluation, Faults, Finding, Status, Verdict};
+use super::{Check, Faults, Finding, Judgement, Status, Subject};
 use crate::derivation::{Derivation, Pointer};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::box_support::{
@@ -55,6 +55,8 @@ impl Check for BoxSupports {
     const PATH: &'static str = "/v1/box-supports/check";
     type Request = BoxSupportsRequest;
     type Outcome = BoxSupportsOutcome;
+    const SUBJECTS: &'static [Subject<BoxSupportsRequest>] =
+        &[Subject { name: "box_supports", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -68,7 +70,7 @@ impl Check for BoxSupports {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &BoxSupportsRequest) -> Evaluation<BoxSupportsOutcome> {
+    fn judge(rulebook: &Rulebook, request: &BoxSupportsRequest) -> Judgement<BoxSupportsOutcome> {
         let mut holding = Holding {
             inspection: Inspection::new(Derivation::new(rulebook, request.units)),
             figures: &rulebook.box_support,
@@ -93,9 +95,8 @@ impl Check for BoxSupports {
             })
             .collect();
         let Inspection { proof, findings, .. } = holding.inspection;
-        let verdict = Some(Verdict::of(&findings));
         let outcome = BoxSupportsOutcome { means };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: true }
     }
 }
 

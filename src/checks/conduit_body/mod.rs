@@ -31,7 +31,7 @@ pub use outcome::{BodyShape, ConduitBodyOutcome, HubFill, LargeInBody, SmallInBo
 pub use request::*;
 
 use crate::checks::raceway_fill::sizing::Sizer;
-use crate::checks::{Check, Evaluation, Faults, Verdict};
+use crate::checks::{Check, Faults, Judgement, Subject};
 use crate::derivation::Derivation;
 use crate::rulebook::digest::Reads;
 use crate::rulebook::{Part, Rulebook};
@@ -46,6 +46,8 @@ impl Check for ConduitBodyCheck {
     const PATH: &'static str = "/v1/conduit-bodies/check";
     type Request = ConduitBodyRequest;
     type Outcome = ConduitBodyOutcome;
+    const SUBJECTS: &'static [Subject<ConduitBodyRequest>] =
+        &[Subject { name: "conduit_body", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -75,7 +77,7 @@ impl Check for ConduitBodyCheck {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &ConduitBodyRequest) -> Evaluation<ConduitBodyOutcome> {
+    fn judge(rulebook: &Rulebook, request: &ConduitBodyRequest) -> Judgement<ConduitBodyOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let (mut sizer, mut findings) = (Sizer::default(), Vec::new());
         let from = rulebook.pull.applies_from;
@@ -91,8 +93,7 @@ impl Check for ConduitBodyCheck {
             .map(|contents| splices::check(&mut proof, request, contents, &mut findings));
         let outcome =
             ConduitBodyOutcome { shape: shape(&request.hubs), small_conductors, large_conductors, splices };
-        let verdict = Some(Verdict::of(&findings));
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: true }
     }
 }
 

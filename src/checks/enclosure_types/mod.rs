@@ -21,7 +21,7 @@ pub use outcome::{AskedCondition, EnclosureTypesOutcome, RuledOut, TypeAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Caution, Check, Evaluation, FaultCode, Faults, Finding, Status, Verdict};
+use super::{Caution, Check, FaultCode, Faults, Finding, Judgement, Status, Subject};
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::enclosure_type::{HAZARDOUS, MOISTURE, SCOPE, SELECTION};
@@ -43,6 +43,8 @@ impl Check for EnclosureTypes {
     const PATH: &'static str = "/v1/enclosure-types/select";
     type Request = EnclosureTypesRequest;
     type Outcome = EnclosureTypesOutcome;
+    const SUBJECTS: &'static [Subject<EnclosureTypesRequest>] =
+        &[Subject { name: "enclosure_types", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -69,7 +71,7 @@ impl Check for EnclosureTypes {
         }
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &EnclosureTypesRequest) -> Evaluation<EnclosureTypesOutcome> {
+    fn judge(rulebook: &Rulebook, request: &EnclosureTypesRequest) -> Judgement<EnclosureTypesOutcome> {
         let mut inspection = Inspection::new(Derivation::new(rulebook, request.units));
         if request.hazardous {
             return hazardous(inspection);
@@ -93,13 +95,18 @@ impl Check for EnclosureTypes {
         tell(&outcome.serves, &mut inspection);
         let Inspection { proof, requirements, findings, .. } = inspection;
         outcome.requirements = requirements;
-        let verdict = request.enclosure_type.map(|_| Verdict::of(&findings));
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement {
+            outcome,
+            findings,
+            proof,
+            cautions: Vec::new(),
+            is_judged: request.enclosure_type.is_some(),
+        }
     }
 }
 
 /// A hazardous (classified) location: no type is named, whatever else was said.
-fn hazardous(mut inspection: Inspection) -> Evaluation<EnclosureTypesOutcome> {
+fn hazardous(mut inspection: Inspection) -> Judgement<EnclosureTypesOutcome> {
     let at = Pointer::to(&"/hazardous");
     inspection.proof.fact(&HAZARDOUS, true, at);
     inspection.proof.does_not_apply(&SELECTION, "hazardous-location", Some(at));
@@ -108,8 +115,8 @@ fn hazardous(mut inspection: Inspection) -> Evaluation<EnclosureTypesOutcome> {
     );
     let Inspection { proof, findings, .. } = inspection;
     let outcome = EnclosureTypesOutcome::default();
-    let (verdict, cautions) = (Some(Verdict::NotDetermined), vec![Caution::HazardousLocation]);
-    Evaluation { verdict, outcome, findings, proof, cautions }
+    let cautions = vec![Caution::HazardousLocation];
+    Judgement { outcome, findings, proof, cautions, is_judged: true }
 }
 
 /// What an enclosure must stand: each row of the table once, with the input that brings it in first.

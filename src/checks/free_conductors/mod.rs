@@ -25,7 +25,7 @@ pub use outcome::{ConductorLength, FreeConductorsOutcome, SpliceAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Check, Evaluation, Faults, Verdict};
+use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::digest::Reads;
@@ -41,6 +41,8 @@ impl Check for FreeConductors {
     const PATH: &'static str = "/v1/free-conductors/check";
     type Request = FreeConductorsRequest;
     type Outcome = FreeConductorsOutcome;
+    const SUBJECTS: &'static [Subject<FreeConductorsRequest>] =
+        &[Subject { name: "free_conductors", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::FreeConductor], &[]);
@@ -51,7 +53,7 @@ impl Check for FreeConductors {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Evaluation<FreeConductorsOutcome> {
+    fn judge(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Judgement<FreeConductorsOutcome> {
         let mut lengths = Lengths::of_box(rulebook, request);
         let depth = lengths.depth(request.emergence_depth, Pointer::to(&"/emergence_depth"));
         let required = lengths.required(depth);
@@ -63,7 +65,6 @@ impl Check for FreeConductors {
             .collect();
         let Lengths { inspection: Inspection { proof, requirements, findings, .. }, small, outside, .. } =
             lengths;
-        let verdict = (!request.conductors.is_empty()).then(|| Verdict::of(&findings));
         let required_outside = (small == Some(true)).then_some(outside);
         let outcome = FreeConductorsOutcome {
             small_opening: small,
@@ -72,7 +73,13 @@ impl Check for FreeConductors {
             conductors,
             requirements,
         };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement {
+            outcome,
+            findings,
+            proof,
+            cautions: Vec::new(),
+            is_judged: !request.conductors.is_empty(),
+        }
     }
 }
 

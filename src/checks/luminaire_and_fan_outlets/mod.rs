@@ -26,7 +26,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::Way;
-use super::{Check, Evaluation, FaultCode, Faults, Verdict};
+use super::{Check, FaultCode, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::digest::Reads;
@@ -42,6 +42,8 @@ impl Check for LuminaireAndFanOutlets {
     const PATH: &'static str = "/v1/luminaire-and-fan-outlets/check";
     type Request = LuminaireAndFanOutletsRequest;
     type Outcome = LuminaireAndFanOutletsOutcome;
+    const SUBJECTS: &'static [Subject<LuminaireAndFanOutletsRequest>] =
+        &[Subject { name: "luminaire_and_fan_outlets", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::LuminaireOutlet], &[]);
@@ -58,10 +60,10 @@ impl Check for LuminaireAndFanOutlets {
         }
     }
 
-    fn evaluate(
+    fn judge(
         rulebook: &Rulebook,
         request: &LuminaireAndFanOutletsRequest,
-    ) -> Evaluation<LuminaireAndFanOutletsOutcome> {
+    ) -> Judgement<LuminaireAndFanOutletsOutcome> {
         let nothing_known = OutletBox::default();
         let mut outlet = Outlet {
             inspection: Inspection::new(Derivation::new(rulebook, request.units)),
@@ -74,12 +76,11 @@ impl Check for LuminaireAndFanOutlets {
             outlet.ready_for_fan(&request.load, request.fan_location.as_ref());
         }
         let Outlet { inspection: Inspection { proof, requirements, findings, .. }, box_carries, .. } = outlet;
-        let verdict = request.outlet_box.as_ref().map(|_| Verdict::of(&findings));
         let carried = carried.into_iter().map(|(rule, Way { requirements, status, step, .. })| {
             WayOfCarrying { rule: rule.id, status, requirements, step }
         });
         let outcome = LuminaireAndFanOutletsOutcome { box_carries, carried: carried.collect(), requirements };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: request.outlet_box.is_some() }
     }
 }
 

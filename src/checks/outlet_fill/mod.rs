@@ -30,7 +30,7 @@ mod takeoff;
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Status, TakeoffFigures, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, TakeoffFigures, Verdict};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
@@ -50,6 +50,8 @@ impl Check for OutletFill {
     const PATH: &'static str = "/v1/outlet-boxes/fill";
     type Request = OutletFillRequest;
     type Outcome = OutletFillOutcome;
+    const SUBJECTS: &'static [Subject<OutletFillRequest>] =
+        &[Subject { name: "outlet_fill", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -63,7 +65,7 @@ impl Check for OutletFill {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &OutletFillRequest) -> Evaluation<OutletFillOutcome> {
+    fn judge(rulebook: &Rulebook, request: &OutletFillRequest) -> Judgement<OutletFillOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let mut findings = Vec::new();
         let capacity =
@@ -89,9 +91,8 @@ impl Check for OutletFill {
                 findings.append(&mut fill.findings);
             }
         }
-        let verdict = request.enclosure.is_some().then(|| Verdict::of(&findings));
         let outcome = OutletFillOutcome { spaces, boxes: offer };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: request.enclosure.is_some() }
     }
 
     fn takeoff_figures(
@@ -151,7 +152,7 @@ fn close(
     SpaceFill {
         id: space.map(|space| space.id.as_str().to_owned()),
         verdict: available.map(|volume| match volume {
-            Some(_) => Verdict::of(&fill.findings),
+            Some(_) => Verdict::of_part(&fill.findings),
             None => Verdict::NotDetermined,
         }),
         required,

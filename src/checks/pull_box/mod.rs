@@ -47,7 +47,7 @@ pub use request::*;
 
 use super::pulls::{Resolved, distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
-use super::{Check, Evaluation, Faults, Finding, Status, Verdict};
+use super::{Check, Faults, Finding, Judgement, Status, Subject, Verdict};
 use crate::derivation::Derivation;
 use crate::rulebook::digest::Reads;
 use crate::rulebook::pull::APPLIES;
@@ -65,6 +65,8 @@ impl Check for PullBox {
     const PATH: &'static str = "/v1/pull-boxes/size";
     type Request = PullBoxRequest;
     type Outcome = PullBoxOutcome;
+    const SUBJECTS: &'static [Subject<PullBoxRequest>] =
+        &[Subject { name: "pull_box", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -86,7 +88,7 @@ impl Check for PullBox {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &PullBoxRequest) -> Evaluation<PullBoxOutcome> {
+    fn judge(rulebook: &Rulebook, request: &PullBoxRequest) -> Judgement<PullBoxOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let mut sizer = Sizer::default();
         let mut findings = Vec::new();
@@ -96,15 +98,14 @@ impl Check for PullBox {
         for section in section::all(request) {
             let mut own = Vec::new();
             let mut size = evaluate_section(&mut proof, &mut sizer, request, &section, &mut own);
-            size.verdict = section.inside.map(|_| Verdict::of(&own));
+            size.verdict = section.inside.map(|_| Verdict::of_part(&own));
             findings.append(&mut own);
             sections.push(size);
         }
         findings.append(&mut general);
         let measured = sections.iter().any(|section| section.verdict.is_some());
-        let verdict = measured.then(|| Verdict::of(&findings));
         let outcome = PullBoxOutcome { sections };
-        Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: measured }
     }
 }
 

@@ -29,7 +29,7 @@ pub use outcome::{
 };
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Status, TakeoffFigures, Verdict};
+use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, TakeoffFigures};
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::digest::Reads;
@@ -50,6 +50,8 @@ impl Check for RacewayFill {
     const PATH: &'static str = "/v1/raceways/fill";
     type Request = RacewayFillRequest;
     type Outcome = RacewayFillOutcome;
+    const SUBJECTS: &'static [Subject<RacewayFillRequest>] =
+        &[Subject { name: "raceway_fill", is_described: |_| true, scope: &[] }];
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -68,16 +70,16 @@ impl Check for RacewayFill {
         faults::find(request, faults);
     }
 
-    fn evaluate(rulebook: &Rulebook, request: &RacewayFillRequest) -> Evaluation<RacewayFillOutcome> {
-        let mut evaluation = under(rulebook, request);
+    fn judge(rulebook: &Rulebook, request: &RacewayFillRequest) -> Judgement<RacewayFillOutcome> {
+        let mut judgement = under(rulebook, request);
         let followed = rulebook.readings.of::<RacewayArea>();
         for other in RacewayArea::ALL.iter().copied().filter(|other| *other != followed) {
             let read = rulebook.with_readings(rulebook.readings.choose(Some(other)));
             let name = RacewayArea::POINT.readings()[usize::from(other.place())];
-            let differences = differences(&evaluation.outcome, &under(&read, request).outcome, name);
-            evaluation.findings.extend(differences);
+            let differences = differences(&judgement.outcome, &under(&read, request).outcome, name);
+            judgement.findings.extend(differences);
         }
-        evaluation
+        judgement
     }
 
     fn takeoff_figures(
@@ -89,7 +91,7 @@ impl Check for RacewayFill {
 }
 
 /// Evaluates a request under one reading of the inside area.
-fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Evaluation<RacewayFillOutcome> {
+fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Judgement<RacewayFillOutcome> {
     let mut proof = Derivation::new(rulebook, request.units);
     let (mut sizer, mut findings) = (Sizer::default(), Vec::new());
     let Some(contents) = Contents::count(&mut proof, &mut sizer, request) else {
@@ -102,7 +104,6 @@ fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Evaluation<Racewa
     let nipple = is_nipple(&mut proof, request, &mut findings);
     let (limit, percent) = sizer.limit(&mut proof, load.number, nipple);
     let fill = fill::of(&mut proof, &mut sizer, request, &contents, (limit, percent), &mut findings);
-    let verdict = request.raceway.and_then(|raceway| raceway.trade_size).map(|_| Verdict::of(&findings));
     let fits = fits(&mut proof, &mut sizer, request, &load, limit, &mut findings);
     findings.extend(unconfirmed(&proof));
     let outcome = RacewayFillOutcome {
@@ -113,11 +114,12 @@ fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Evaluation<Racewa
         fill,
         fits,
     };
-    Evaluation { verdict, outcome, findings, proof, cautions: Vec::new() }
+    let is_judged = request.raceway.is_some_and(|raceway| raceway.trade_size.is_some());
+    Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged }
 }
 
 /// The answer to a request that puts nothing in, which its faults refuse.
-fn nothing(mut proof: Derivation) -> Evaluation<RacewayFillOutcome> {
+fn nothing(mut proof: Derivation) -> Judgement<RacewayFillOutcome> {
     let outcome = RacewayFillOutcome {
         number: proof.nothing(&COUNTED, Measure::Number),
         total_area: proof.nothing(&COUNTED, Measure::Area),
@@ -126,7 +128,7 @@ fn nothing(mut proof: Derivation) -> Evaluation<RacewayFillOutcome> {
         fill: None,
         fits: Vec::new(),
     };
-    Evaluation { verdict: None, outcome, findings: Vec::new(), proof, cautions: Vec::new() }
+    Judgement { outcome, findings: Vec::new(), proof, cautions: Vec::new(), is_judged: false }
 }
 
 /// Whether the raceway is a nipple: by its length, or by the word of the request.

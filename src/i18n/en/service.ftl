@@ -69,6 +69,7 @@ text-code-too-many-decimals = A number with more decimals than are kept exactly.
 text-code-too-many-items = A list with more items than are taken.
 text-code-duplicate-id = Two things carry the same id.
 text-code-unknown-reference = A reference to something that is not in the request.
+text-code-contradiction = Two members that state the same fact in different ways: say which of them is right.
 text-code-conflict = Members that cannot stand together, or one that needs another.
 text-code-unverified-edition = An edition whose text could not be verified, without the word that this is accepted.
 text-code-not-accepted = A value that is not accepted for a reason that no other code describes.

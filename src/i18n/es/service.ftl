@@ -69,6 +69,7 @@ text-code-too-many-decimals = Un número con más decimales de los que se conser
 text-code-too-many-items = Una lista con más elementos de los que se admiten.
 text-code-duplicate-id = Dos cosas llevan el mismo id.
 text-code-unknown-reference = Una referencia a algo que no está en la solicitud.
+text-code-contradiction = Dos miembros que dicen el mismo hecho de maneras distintas: diga cuál es cierto.
 text-code-conflict = Miembros que no pueden estar juntos, o uno que necesita otro.
 text-code-unverified-edition = Una edición cuyo texto no se pudo verificar, sin decir que eso se acepta.
 text-code-not-accepted = Un valor que no se acepta por una razón que ningún otro código describe.

@@ -33,7 +33,7 @@ use crate::checks::free_conductors::FreeConductors;
 use crate::checks::outlet_fill::OutletFill;
 use crate::checks::pull_box::PullBox;
 use crate::checks::raceway_fill::RacewayFill;
-use crate::checks::{self, faults_of, rulebook_of};
+use crate::checks::{self, evaluate_under, faults_of, rulebook_of};
 use crate::derivation::{Derivation, StepId};
 use crate::json;
 use crate::quantity::{Decimal, Unit, Units};
@@ -222,7 +222,7 @@ fn of_request<C: Teachable>(
     choices.push(Choice { value: right, wrong: None });
     rng.shuffle(&mut choices);
     let in_edition = |edition| {
-        let outcome = C::evaluate(&rulebook_of::<C>(request, edition), request).outcome;
+        let outcome = evaluate_under::<C>(&rulebook_of::<C>(request, edition), request).outcome;
         (edition, (quantity.figure)(request, &outcome).map(|figure| to_four_decimals(figure.value)))
     };
     Some(Exercise {

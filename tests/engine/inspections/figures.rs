@@ -7,7 +7,7 @@ use elbowroom::checks::box_mounting::BoxMounting;
 use elbowroom::checks::box_supports::BoxSupports;
 use elbowroom::checks::free_conductors::FreeConductors;
 use elbowroom::checks::luminaire_and_fan_outlets::LuminaireAndFanOutlets;
-use elbowroom::checks::{Check, Request as _};
+use elbowroom::checks::{Check, Request as _, evaluate_under};
 use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
@@ -35,7 +35,7 @@ fn notices<C: Check>(cases: &[Value], mutation: Amended) -> bool {
             let request: C::Request = elbowroom::json::read_value(request).expect("a request");
             let book = Rulebook::of(request.terms().edition);
             let book = book.with_readings(request.readings(book.readings)).with_amendments(&[mutation]);
-            let evaluation = C::evaluate(&book, &request);
+            let evaluation = evaluate_under::<C>(&book, &request);
             let answer = answer::<C>(&request, &evaluation, Explain::None, Catalogue::english());
             let answer = serde_json::to_value(&answer).expect("an answer is JSON");
             let expect = case["expect"].as_object().expect("expectations");

@@ -22,7 +22,7 @@ fn holds<C: Check>(members: &[(&str, Kind)], bytes: &[u8]) {
     assert_eq!(evaluation.proof.replay(), Ok(()));
     let Evaluation { verdict, findings, .. } = &evaluation;
     if let Some(verdict) = verdict {
-        assert_eq!(*verdict, Verdict::of(findings));
+        assert_eq!(*verdict, Verdict::of(&evaluation.account));
     }
     for finding in findings {
         let open = finding.status == Status::NotDetermined;

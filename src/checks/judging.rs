@@ -1,0 +1,112 @@
+//! From a request to an evaluation: judged by its check, accounted for, and never by a reading that is open and that nobody chose.
+
+use super::{Account, Argument, Caution, Check, Entry, Evaluation, Finding, RuleStatus, Status, Verdict};
+use crate::derivation::{Derivation, Pointer};
+use crate::rulebook::reading::{Point, Standing};
+use crate::rulebook::{NOTHING_DESCRIBED, Rulebook};
+use smallvec::SmallVec;
+
+/// What a check makes of a request, before the verdict is taken.
+#[derive(Clone, Debug)]
+pub struct Judgement<O> {
+    /// What is answered.
+    pub outcome: O,
+    /// What was found, rule by rule.
+    pub findings: Vec<Finding>,
+    /// The proof.
+    pub proof: Derivation,
+    /// What must be said beside the usual cautions.
+    pub cautions: Vec<Caution>,
+    /// Whether the request asks for a verdict, or only for a size.
+    pub is_judged: bool,
+}
+
+/// Evaluates a request under a rulebook.
+pub fn evaluate_under<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
+    let mut evaluation = accounted::<C>(book, request);
+    if evaluation.verdict.is_some() {
+        for point in open_points(&evaluation.proof) {
+            reopen::<C>(point, book, request, &mut evaluation);
+        }
+    }
+    evaluation
+}
+
+/// Evaluates a request under a rulebook whose readings all decide.
+fn accounted<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
+    let Judgement { outcome, findings, proof, cautions, is_judged } = C::judge(book, request);
+    let mut evaluation =
+        Evaluation { verdict: None, outcome, findings, proof, cautions, account: Account::default() };
+    if is_judged {
+        draw_up::<C>(request, &mut evaluation);
+        say_what_is_silent(&mut evaluation);
+    }
+    evaluation
+}
+
+fn draw_up<C: Check>(request: &C::Request, evaluation: &mut Evaluation<C::Outcome>) {
+    let Evaluation { findings, proof, .. } = evaluation;
+    evaluation.account = Account::of(C::SUBJECTS, request, proof.rulebook().edition, findings, proof);
+    evaluation.verdict = Some(Verdict::of(&evaluation.account));
+}
+
+/// Silence is said: a rule that is raised and that nothing was found about, and a request that describes nothing.
+fn say_what_is_silent<O>(evaluation: &mut Evaluation<O>) {
+    let Evaluation { account, findings, .. } = evaluation;
+    let silent = account.entries().iter().filter(|entry| !entry.is_accounted_for);
+    findings.extend(silent.map(|entry| {
+        Finding::new(entry.rule, Status::NotDetermined, "finding-not-accounted-for").supply(Pointer::ROOT)
+    }));
+    let is_silent = |entry: &Entry| entry.status == RuleStatus::DoesNotApply;
+    if !account.raises_something() && account.entries().iter().all(is_silent) {
+        let finding = Finding::new(&NOTHING_DESCRIBED, Status::NotDetermined, "finding-nothing-described");
+        findings.push(finding.supply(Pointer::ROOT));
+    }
+}
+
+/// The points that mattered, are open, and that the caller chose no reading of.
+fn open_points(proof: &Derivation) -> SmallVec<[Point; 2]> {
+    let readings = proof.rulebook().readings;
+    let is_open = |point: &Point| point.standing() == Standing::Open && !readings.is_chosen(*point);
+    proof.consulted().iter().copied().filter(is_open).collect()
+}
+
+/// Leaves open what another reading of an open point would turn over: whatever is found otherwise under it is not determined.
+fn reopen<C: Check>(
+    point: Point,
+    book: &Rulebook,
+    request: &C::Request,
+    evaluation: &mut Evaluation<C::Outcome>,
+) {
+    let followed = book.readings.place(point);
+    let mut verdicts = vec![(point.readings()[usize::from(followed)], evaluation.verdict)];
+    let mut turned = Vec::new();
+    for place in (0..point.readings().len() as u8).filter(|place| *place != followed) {
+        let other = accounted::<C>(&book.with_readings(book.readings.with_place(point, place)), request);
+        verdicts.push((point.readings()[usize::from(place)], other.verdict));
+        if other.verdict == evaluation.verdict {
+            continue;
+        }
+        for (index, finding) in evaluation.findings.iter().enumerate() {
+            let same = |found: &&Finding| std::ptr::eq(found.rule, finding.rule) && found.at == finding.at;
+            let status = other.findings.iter().find(same).map(|found| found.status);
+            if status != Some(finding.status) && finding.status != Status::Advisory {
+                turned.push(index);
+            }
+        }
+        turned.push(usize::MAX);
+    }
+    if turned.is_empty() {
+        return;
+    }
+    for index in turned {
+        if let Some(finding) = evaluation.findings.get_mut(index) {
+            finding.status = Status::NotDetermined;
+            finding.supply.push(Pointer::to(point.chosen_at()));
+        }
+    }
+    let finding = Finding::new(point.rule(), Status::NotDetermined, "finding-open-reading");
+    let finding = finding.with("readings", Argument::Readings(verdicts));
+    evaluation.findings.push(finding.supply(Pointer::to(point.chosen_at())));
+    draw_up::<C>(request, evaluation);
+}
