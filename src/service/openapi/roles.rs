@@ -1,0 +1,75 @@
+//! The role of every member of a request: what it means that the member is not there.
+//!
+//! A list holds *things*: what is not in it is not there. What every request carries, and names that the caller gives, are
+//! *choices* or have a *default*. Everything else is a *property*, unknown when it is not said, unless the member says that it
+//! is another (`x-role` in its schema): a *relief*, which is not claimed when it is not said, or a thing that is one object.
+
+use serde_json::{Map, Value};
+use std::collections::BTreeSet;
+
+/// The member of a schema that says the role.
+const ROLE: &str = "x-role";
+
+/// Members that have the same role wherever they stand.
+const EVERYWHERE: [(&str, &str); 9] = [
+    ("edition", "default"),
+    ("units", "default"),
+    ("count", "default"),
+    ("accept_unverified_rules", "choice"),
+    ("reference", "choice"),
+    ("amendments", "choice"),
+    ("interpretations", "choice"),
+    ("id", "choice"),
+    ("layout", "choice"),
+];
+
+/// Says the role of every member of the schemas that are reached from those named.
+pub(super) fn assign(schemas: &mut Map<String, Value>, requests: impl Iterator<Item = String>) {
+    let mut waiting: Vec<String> = requests.collect();
+    let mut reached = BTreeSet::new();
+    while let Some(name) = waiting.pop() {
+        if reached.insert(name.clone())
+            && let Some(schema) = schemas.get_mut(&name)
+        {
+            of_members(schema, &mut waiting);
+        }
+    }
+}
+
+fn of_members(schema: &mut Value, waiting: &mut Vec<String>) {
+    let Value::Object(members) = schema else { return };
+    if let Some(name) = members.get("$ref").and_then(Value::as_str).and_then(|at| at.rsplit('/').next()) {
+        waiting.push(name.to_owned());
+    }
+    if let Some(Value::Object(properties)) = members.get_mut("properties") {
+        for (name, member) in properties.iter_mut() {
+            let role = role_of(name, member);
+            if let Value::Object(member) = member
+                && !member.contains_key(ROLE)
+                && !is_kind(member)
+            {
+                member.insert(ROLE.to_owned(), role.into());
+            }
+        }
+    }
+    for member in members.values_mut() {
+        match member {
+            Value::Object(_) => of_members(member, waiting),
+            Value::Array(items) => items.iter_mut().for_each(|item| of_members(item, waiting)),
+            _ => {}
+        }
+    }
+    if let Some(Value::Object(properties)) = members.get_mut("properties") {
+        properties.values_mut().for_each(|member| of_members(member, waiting));
+    }
+}
+
+fn role_of(name: &str, member: &Value) -> &'static str {
+    let everywhere = EVERYWHERE.iter().find(|(known, _)| *known == name).map(|(_, role)| *role);
+    everywhere.unwrap_or(if member["type"] == "array" { "thing" } else { "property" })
+}
+
+/// The member that names the kind of a thing is part of the thing.
+fn is_kind(member: &Map<String, Value>) -> bool {
+    member.get("enum").and_then(Value::as_array).is_some_and(|names| names.len() == 1)
+}
