@@ -8,7 +8,8 @@ mod write;
 pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{
-    self, Account, AllowanceGroup, Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _, RuleStatus, Status, Verdict,
+    self, Account, AllowanceGroup, Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _,
+    RuleStatus, Status, Verdict,
 };
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
 use crate::i18n::{Catalogue, FigureText, summary};

@@ -31,19 +31,21 @@ pub(super) fn assign(schemas: &mut Map<String, Value>, requests: impl Iterator<I
         if reached.insert(name.clone())
             && let Some(schema) = schemas.get_mut(&name)
         {
-            of_members(schema, &mut waiting);
+            let is_choice = name == "Amendment" || name.ends_with("Interpretations");
+            of_members(schema, is_choice.then_some("choice"), &mut waiting);
         }
     }
 }
 
-fn of_members(schema: &mut Value, waiting: &mut Vec<String>) {
+/// Says the role of the members of a schema: one and the same for all, or each its own.
+fn of_members(schema: &mut Value, all: Option<&'static str>, waiting: &mut Vec<String>) {
     let Value::Object(members) = schema else { return };
     if let Some(name) = members.get("$ref").and_then(Value::as_str).and_then(|at| at.rsplit('/').next()) {
         waiting.push(name.to_owned());
     }
     if let Some(Value::Object(properties)) = members.get_mut("properties") {
         for (name, member) in properties.iter_mut() {
-            let role = role_of(name, member);
+            let role = all.unwrap_or_else(|| role_of(name, member));
             if let Value::Object(member) = member
                 && !member.contains_key(ROLE)
                 && !is_kind(member)
@@ -54,13 +56,13 @@ fn of_members(schema: &mut Value, waiting: &mut Vec<String>) {
     }
     for member in members.values_mut() {
         match member {
-            Value::Object(_) => of_members(member, waiting),
-            Value::Array(items) => items.iter_mut().for_each(|item| of_members(item, waiting)),
+            Value::Object(_) => of_members(member, all, waiting),
+            Value::Array(items) => items.iter_mut().for_each(|item| of_members(item, all, waiting)),
             _ => {}
         }
     }
     if let Some(Value::Object(properties)) = members.get_mut("properties") {
-        properties.values_mut().for_each(|member| of_members(member, waiting));
+        properties.values_mut().for_each(|member| of_members(member, all, waiting));
     }
 }
 
