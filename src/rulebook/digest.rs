@@ -26,7 +26,7 @@ impl Reads {
 
     /// The parts of the rulebook.
     pub fn parts(&self) -> impl Iterator<Item = Part> {
-        self.parts.iter().copied().chain([Part::General])
+        self.parts.iter().copied().chain([Part::General, Part::Geometry])
     }
 
     /// Whether a rule is in one of the parts.
@@ -123,6 +123,7 @@ impl Feed {
         for point in part.points() {
             self.text(point.name());
             self.text(point.rule().id);
+            self.text(point.standing().name());
             for reading in point.readings() {
                 self.text(reading);
             }

@@ -79,6 +79,16 @@ pub enum Standing {
     Open,
 }
 
+impl Standing {
+    /// The word as answers write it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Settled => "settled",
+            Self::Open => "open",
+        }
+    }
+}
+
 /// One way to read a point.
 pub trait Reading: Copy + 'static {
     /// The point that is read.
