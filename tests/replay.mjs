@@ -168,10 +168,12 @@ function recomputed(service, request, answer, step, of) {
 /** What a rule comes to by the steps that decide it. */
 function accounted(request, { status, wants, at }, truths) {
   if (status === "not_determined") {
-    must(at === undefined || standing(request, at) === undefined, `the request says what stands at ${at}`);
+    const value = at && standing(request, at);
+    must(value === undefined || typeof value === "object", `the request says what stands at ${at}`);
     return status;
   }
-  if (wants === undefined) return truths.length ? undefined : status;
+  // a word decides, or something that no step says: what it decides is believed
+  if (wants === undefined) return truths.every((truth) => truth === undefined) ? status : undefined;
   must(truths.length === 1 && truths[0] !== undefined, "it is decided by a step that neither holds nor does not");
   return truths[0] === wants ? "satisfied" : "violated";
 }
@@ -184,7 +186,7 @@ function verdict(answer, steps) {
   if (answer.verdict === null) return;
   const about = new Map();
   for (const step of steps.values()) about.set(step.rule, [...(about.get(step.rule) ?? []), step]);
-  const found = [];
+  const found = (about.get("nothing-described") ?? []).map((step) => step.status);
   for (const status of GRAVITY) {
     for (const rule of answer.account[status]) {
       const named = about.get(rule) ?? [];
@@ -195,9 +197,9 @@ function verdict(answer, steps) {
       found.push(came);
     }
   }
-  const listed = new Set(GRAVITY.flatMap((status) => answer.account[status]));
+  const listed = new Set(["nothing-described", ...GRAVITY.flatMap((status) => answer.account[status])]);
   for (const { op, rule } of steps.values()) must(op !== "account" || listed.has(rule), `${rule} is not in the account`);
-  const comes = { violated: "violates", satisfied: "complies" }[gravest(found)] ?? "not_determined";
+  const comes = { violated: "violates", not_determined: "not_determined" }[gravest(found)] ?? "complies";
   must(answer.verdict === comes, `the steps come to ${comes}, the verdict is ${answer.verdict}`);
 }
 

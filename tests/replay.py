@@ -76,6 +76,14 @@ def resolve(document, pointer):
     return document
 
 
+def says_something(request, pointer):
+    try:
+        resolve(request, pointer)
+    except Wrong:
+        return False
+    return True
+
+
 def given(step, request):
     value = resolve(request, step["at"])
     return Decimal(str(value)) if isinstance(value, (int, float)) and not isinstance(value, bool) else Decimal(1)
@@ -121,6 +129,7 @@ COMPUTE = {
 }
 
 COMBINE = {"every": all, "any": any}
+HOLDING = {*COMBINE, "whatever", "account"}
 
 RELATIONS = {
     ">=": lambda left, right: left >= right,
@@ -159,8 +168,9 @@ def replay(service, request, answer):
         if any(operand not in steps for operand in step.get("of", [])):
             raise Wrong(f"{name} computes with a step that is not before it")
         operation = step["op"]
-        values = [steps[operand].get("holds" if operation in COMBINE else "equals") for operand in step.get("of", [])]
-        if None in values:
+        takes = "holds" if operation in HOLDING else "equals"
+        values = [steps[operand].get(takes) for operand in step.get("of", [])]
+        if None in values and operation != "account":
             raise Wrong(f"{name} computes with a step that has no value")
         if operation == "given":
             expected = given(step, request)
@@ -169,6 +179,20 @@ def replay(service, request, answer):
         elif operation == "fact":
             if resolve(request, step["at"]) is not step["holds"]:
                 raise Wrong(f"{name}: the request says otherwise at {step['at']}")
+            expected = None
+        elif operation == "word":
+            if resolve(request, step["at"]) != step["says"]:
+                raise Wrong(f"{name}: the request says otherwise at {step['at']}")
+            expected = None
+        elif operation == "whatever":
+            if says_something(request, step["at"]):
+                raise Wrong(f"{name}: the request says what stands at {step['at']}")
+            truths = [steps[operand].get("holds") for operand in step["of"]]
+            if len(truths) != len(step["values"]) or set(truths) != {step["holds"]}:
+                raise Wrong(f"{name}: with {step['values']} it is {truths}")
+            expected = None
+        elif operation == "account":
+            account(step, steps, request)
             expected = None
         elif operation == "stated" and step.get("amended"):
             amended = {one["figure"]: one["value"] for one in request["amendments"]}
@@ -225,15 +249,44 @@ def figures(part, steps, place):
             figures(below, steps, f"{place}/{index}")
 
 
+def account(step, steps, request):
+    """A rule that a step decides: satisfied where that holds or does not, as is wanted; or open, for want of an input."""
+    status, decides = step["status"], step.get("of", [])
+    if status == "not_determined":
+        if "at" in step and says_something(request, step["at"]) and not isinstance(
+            resolve(request, step["at"]), (dict, list)
+        ):
+            raise Wrong(f"{step['id']}: the request says what stands at {step['at']}")
+    elif "wants" in step:
+        [truth] = [steps[operand]["holds"] for operand in decides]
+        if status != ("satisfied" if truth is step["wants"] else "violated"):
+            raise Wrong(f"{step['id']}: {step['rule']} is not {status}")
+
+
+GRAVITY = ("violated", "not_determined", "satisfied", "does_not_apply")
+
+
 def verdict(answer):
+    """The verdict that the steps come to, rule by rule."""
     if answer["verdict"] is None:
         return
-    statuses = {finding["status"] for finding in answer["findings"]}
-    expected = (
-        "violates" if "violated" in statuses else "not_determined" if "not_determined" in statuses else "complies"
-    )
+    listed = {rule: status for status in GRAVITY for rule in answer["account"][status]}
+    came = dict.fromkeys(listed, "does_not_apply")
+    steps = answer["derivation"]["steps"]
+    for step in steps:
+        if step["op"] not in ("account", "does_not_apply") and step["rule"] in came:
+            came[step["rule"]] = "satisfied"
+    for rule in came:
+        about = [step["status"] for step in steps if step["op"] == "account" and step["rule"] == rule]
+        came[rule] = min(about, key=GRAVITY.index, default=came[rule])
+    for rule, status in listed.items():
+        if came[rule] != status:
+            raise Wrong(f"{rule} comes to {came[rule]}, the account says {status}")
+    decided = [step["status"] for step in steps if step["op"] == "account"]
+    gravest = min([*came.values(), *decided], key=GRAVITY.index, default="does_not_apply")
+    expected = {"violated": "violates", "not_determined": "not_determined"}.get(gravest, "complies")
     if answer["verdict"] != expected:
-        raise Wrong(f"the findings come to {expected}, the verdict is {answer['verdict']}")
+        raise Wrong(f"the steps come to {expected}, the verdict is {answer['verdict']}")
 
 
 def main():

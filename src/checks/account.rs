@@ -6,11 +6,9 @@
 //! looked at.
 
 use super::{Finding, Status};
-use crate::derivation::{Derivation, Operation};
+use crate::derivation::{Derivation, Operation, RuleStatus};
 use crate::rulebook::{Edition, Rule};
-use serde::Serialize;
 use smallvec::SmallVec;
-use utoipa::ToSchema;
 
 /// What is judged on its own: a part of a request with the rules in its scope.
 pub struct Subject<R: 'static> {
@@ -40,20 +38,6 @@ impl<R> InScope<R> {
     pub const fn when(is_raised: fn(&R) -> bool, rule: &'static Rule) -> Self {
         Self { rule, is_raised }
     }
-}
-
-/// What a rule in the scope of a described subject came to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, ToSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum RuleStatus {
-    /// It is violated.
-    Violated,
-    /// It applies and cannot be decided from what was given.
-    NotDetermined,
-    /// It is satisfied, or what it counts was counted.
-    Satisfied,
-    /// The edition has no such rule, nothing raises it, or a fact of the request lifts it.
-    DoesNotApply,
 }
 
 /// One rule of an account.

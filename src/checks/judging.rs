@@ -28,8 +28,25 @@ pub fn evaluate_under<C: Check>(book: &Rulebook, request: &C::Request) -> Evalua
         for point in open_points(&evaluation.proof) {
             reopen::<C>(point, book, request, &mut evaluation);
         }
+        conclude(&mut evaluation);
     }
     evaluation
+}
+
+/// Ends the proof: what decided each rule that something was found about, as gravely as the account has it.
+fn conclude<O>(evaluation: &mut Evaluation<O>) {
+    let Evaluation { account, findings, proof, .. } = evaluation;
+    for Finding { rule, status, step, at, supply, .. } in findings {
+        let came = account.entries().iter().find(|entry| std::ptr::eq(entry.rule, *rule));
+        match (status, came.map(|entry| entry.status)) {
+            (Status::Violated, Some(RuleStatus::Violated)) => proof.decided(rule, false, *step, at),
+            (Status::Satisfied, Some(RuleStatus::Satisfied)) => proof.decided(rule, true, *step, at),
+            (Status::NotDetermined, Some(RuleStatus::NotDetermined) | None) => {
+                proof.undecided(rule, supply.iter().copied().find(|at| *at != Pointer::ROOT));
+            }
+            _ => {}
+        }
+    }
 }
 
 /// Evaluates a request under a rulebook whose readings all decide.

@@ -29,7 +29,8 @@ mod takeoff;
 mod terms;
 pub mod ways;
 
-pub use account::{Account, Entry, InScope, RuleStatus, Subject};
+pub use crate::derivation::RuleStatus;
+pub use account::{Account, Entry, InScope, Subject};
 pub use caution::Caution;
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{AllowanceGroup, Argument, Finding, Status, Verdict};

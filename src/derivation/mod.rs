@@ -5,6 +5,7 @@
 //!
 //! **Invariants:** a step refers to earlier steps only; no words are stored; nothing here knows any particular check.
 
+mod account;
 mod pointer;
 mod replay;
 mod step;
@@ -13,6 +14,7 @@ mod truth;
 mod view;
 mod write;
 
+pub use account::RuleStatus;
 pub use pointer::{Pattern, Pointer};
 pub use replay::ReplayFault;
 pub use step::{Figure, Operation, Outcome, Relation, Step, StepId};

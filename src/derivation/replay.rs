@@ -32,6 +32,13 @@ impl Derivation {
                 values.push(None);
                 continue;
             }
+            if let Operation::Account { .. } = step.operation {
+                if !self.concludes(index, step) {
+                    return Err(fault("accounts for a rule that comes to something else"));
+                }
+                values.push(None);
+                continue;
+            }
             let operands = self
                 .operands(step)
                 .iter()

@@ -1,6 +1,6 @@
 //! One step of a proof.
 
-use super::Pointer;
+use super::{Pointer, RuleStatus};
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
@@ -194,6 +194,14 @@ pub enum Operation {
         /// The reading.
         reading: &'static str,
     },
+    /// What a rule comes to: by the one operand, which holds or does not, or takes a word; or not at all, for want of what stands
+    /// at the place of the step.
+    Account {
+        /// What it comes to.
+        status: RuleStatus,
+        /// Whether the operand must hold for the rule to be satisfied; `None` where it takes a word, or there is none.
+        wants: Option<bool>,
+    },
     /// A rule was considered and does not apply.
     DoesNotApply {
         /// The name of the reason, which the message catalogues put in words.
@@ -229,6 +237,7 @@ impl Operation {
             Self::Any => "any",
             Self::SelectBoxes => "select_boxes",
             Self::Read { .. } => "read",
+            Self::Account { .. } => "account",
             Self::DoesNotApply { .. } => "does_not_apply",
         }
     }

@@ -1,6 +1,6 @@
 //! A proof as an answer writes it.
 
-use super::{Derivation, Operation, Outcome, Pointer, Relation, Step, StepId};
+use super::{Derivation, Operation, Outcome, Pointer, Relation, RuleStatus, Step, StepId};
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::{Basis, Citation, Edition, figures_table};
 use crate::tables::{self, standard_boxes::StandardBox};
@@ -22,6 +22,9 @@ use utoipa::ToSchema;
 ///   Sizes that are names, of conductors, raceways and standard boxes, are never numbers of a step: they lead to the row of a
 ///   table.
 /// - `fact`: the yes or no that stands there.
+/// - `word`: the word of a closed set that stands there; `says` repeats it.
+/// - `whatever`: nothing, since the request does not say what would stand there. It was tried with each of `values`: `of` has a step
+///   for each, in order, and all of them hold or all do not, and so does this step.
 /// - `read`: how the disputed point `point` is read: as `interpretations` of the request chooses, otherwise the reading that
 ///   `interpretations` of the answer calls the default.
 ///
@@ -45,8 +48,6 @@ use utoipa::ToSchema;
 /// - `percent`: a hundred times the first, by the second, rounded up at the second decimal.
 /// - `distance`: the root of the sum of the squares of two or three lengths at right angles, rounded down at the ninth decimal.
 /// - `compare`: whether `relation` holds between the first and the second.
-/// - `whatever`: a property at `at` that the request leaves unsaid and that cannot matter: one step for each of its `values`, which
-///   all hold or all do not, and so does this one. `word`: a word of the request, `says`, that stands at `at`.
 /// - `every`, `any`: whether all, or at least one, of the steps hold.
 /// - `select_boxes`: the keys of the rows of `standard-boxes` that serve, smallest volume first, and in the order of the table where
 ///   volumes are equal. Its five operands are the volume needed, the volume that sections add, the gangs, and the most gangs for
@@ -55,6 +56,17 @@ use utoipa::ToSchema;
 ///   together at least the volume needed and its `shape` takes the gangs: `square` up to the fourth operand, `octagonal` up to the
 ///   fifth, a shape that ends in `-single-cover` one, one that ends in `-multiple-cover` more than one, any other whatever they are.
 /// - `does_not_apply`: nothing; it names a rule that was considered and left out, and why (`because`).
+///
+/// What rules and the verdict come to:
+///
+/// - `account`, at the end of the proof: what a rule comes to (`status`). Where it has `wants`, the one step in `of` holds or does not:
+///   the rule is `satisfied` where it does as is wanted, and `violated` where it does not. Where it has none, `of` names the word of the
+///   request that decides, if there is one. A rule that is `not_determined` lacks what would stand at `at`: the request says nothing
+///   there, or has an object or a list there in which something is missing.
+/// - A rule of the `account` of the answer comes to the gravest of these: violated, then not determined, then satisfied. One that no
+///   such step is about is satisfied where a step serves it that is not `does_not_apply`, and does not apply where none does.
+/// - The verdict is `violates` where any rule is violated, otherwise `not_determined` where any is not determined, otherwise
+///   `complies`. Where nothing was described that could be judged, a step says so: the rule `nothing-described` is not determined.
 #[derive(Clone, Copy, Debug, Serialize, ToSchema)]
 pub struct DerivationView<'a> {
     /// The steps; each computes with earlier ones only.
@@ -147,6 +159,14 @@ pub struct StepView<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<Vec<String>>, nullable = false)]
     values: Option<&'static [&'static str]>,
+    /// Whether the step in `of` must hold for the rule to be satisfied.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    wants: Option<bool>,
+    /// What the rule comes to.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(nullable = false)]
+    status: Option<RuleStatus>,
     /// Why the rule does not apply.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "not-in-edition")]
@@ -206,6 +226,8 @@ impl<'a> StepView<'a> {
             reading: None,
             says: None,
             values: None,
+            wants: None,
+            status: None,
             because: None,
             equals: None,
             unit: None,
@@ -229,6 +251,7 @@ impl<'a> StepView<'a> {
             Operation::DoesNotApply { because } => view.because = Some(because),
             Operation::Word { says } => view.says = Some(says),
             Operation::Whatever { values } => view.values = Some(values),
+            Operation::Account { status, wants } => (view.wants, view.status) = (wants, Some(status)),
             Operation::SelectBoxes => view.table = Some(tables::standard_boxes::TABLE),
             _ => {}
         }

@@ -103,6 +103,14 @@ impl Derivation {
                 quoted(out, r#"","reading":""#, reading);
             }
             Operation::DoesNotApply { because } => quoted(out, r#","because":""#, because),
+            Operation::Account { status, wants } => {
+                match wants {
+                    Some(true) => put(out, r#","wants":true"#),
+                    Some(false) => put(out, r#","wants":false"#),
+                    None => {}
+                }
+                quoted(out, r#","status":""#, status.name());
+            }
             Operation::SelectBoxes => quoted(out, r#","table":""#, standard_boxes::TABLE),
             Operation::Word { says } => quoted(out, r#","says":""#, says),
             Operation::Whatever { values } => {

@@ -44,7 +44,8 @@ fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<St
         | Operation::Affirm { .. }
         | Operation::Every
         | Operation::Any
-        | Operation::Stated { .. } => {
+        | Operation::Stated { .. }
+        | Operation::Account { .. } => {
             return None;
         }
         Operation::DoesNotApply { because } => ("step-left-out", catalogue.reason(because).to_owned()),

@@ -9,6 +9,7 @@ mod inspections;
 mod languages;
 mod mutations;
 mod printed_counts;
+mod proofs;
 mod properties;
 mod pull_box_drawings;
 mod pull_box_properties;

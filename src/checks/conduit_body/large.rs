@@ -96,8 +96,9 @@ fn smaller_permitted(
             .collect();
         let all = fills.into_iter().try_fold(true, |all, fits| Some(all && fits?));
         if all == Some(true) {
-            let finding = Finding::new(&MARKED, Status::Satisfied, "finding-full-fill");
-            findings.push(finding.at(Pointer::to(&"/body/evaluated_for_full_fill")));
+            let at = Pointer::to(&"/body/evaluated_for_full_fill");
+            let step = proof.fact(&MARKED, true, at);
+            findings.push(Finding::new(&MARKED, Status::Satisfied, "finding-full-fill").at(at).step(step));
         }
         return all;
     }

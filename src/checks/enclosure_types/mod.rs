@@ -77,6 +77,9 @@ impl Check for EnclosureTypes {
             return hazardous(inspection);
         }
         let conditions = asked(request, &mut inspection);
+        if let Some(given) = request.enclosure_type {
+            inspection.proof.word(&SELECTION, given.name(), TYPE);
+        }
         let mut outcome = EnclosureTypesOutcome { conditions, ..EnclosureTypesOutcome::default() };
         for enclosure in EnclosureType::ALL {
             let given = request.enclosure_type == Some(*enclosure);

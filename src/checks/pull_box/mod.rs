@@ -93,7 +93,7 @@ impl Check for PullBox {
         let mut sizer = Sizer::default();
         let mut findings = Vec::new();
         let mut general = Vec::new();
-        other_rules::of_request(request, &mut general);
+        other_rules::of_request(&mut proof, request, &mut general);
         let mut sections = Vec::new();
         for section in section::all(request) {
             let mut own = Vec::new();

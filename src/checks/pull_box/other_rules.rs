@@ -6,12 +6,12 @@ use super::request::{DistributionBlock, PullBoxRequest};
 use super::section::Section;
 use crate::checks::pulls::Axis;
 use crate::checks::{Finding, Status};
-use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::Measure;
 use crate::rulebook::pull::{BARRIERS, BLOCKS, COVERS, LINE_SIDE, RACKING};
 
 /// What is found once for the whole request.
-pub(super) fn of_request(request: &PullBoxRequest, findings: &mut Vec<Finding>) {
+pub(super) fn of_request(proof: &mut Derivation, request: &PullBoxRequest, findings: &mut Vec<Finding>) {
     findings.push(Finding::new(&COVERS, Status::Advisory, "finding-cover").at(Pointer::to(&"/cover")));
     if !request.sections.is_empty() {
         let finding = Finding::new(&BARRIERS, Status::Advisory, "finding-barriers");
@@ -23,13 +23,13 @@ pub(super) fn of_request(request: &PullBoxRequest, findings: &mut Vec<Finding>) 
             findings.push(Finding::new(&LINE_SIDE, Status::Advisory, "finding-block-line-side").at(at));
         }
         if !block.grounding_bar {
-            findings.push(block_itself(block, at));
+            findings.push(block_itself(proof, block, at));
         }
     }
 }
 
 /// The conditions of a block that are not about the size of the box.
-fn block_itself(block: &DistributionBlock, at: Pointer) -> Finding {
+fn block_itself(proof: &mut Derivation, block: &DistributionBlock, at: Pointer) -> Finding {
     let conditions = [
         (block.listed, &"/listed"),
         (block.box_as_instructed, &"/box_as_instructed"),
@@ -44,6 +44,9 @@ fn block_itself(block: &DistributionBlock, at: Pointer) -> Finding {
             .map(|(_, member)| at.member(member))
     };
     let (broken, open): (Vec<Pointer>, Vec<Pointer>) = (those(Some(false)).collect(), those(None).collect());
+    let told = conditions.iter().filter_map(|(condition, member)| Some(((*condition)?, at.member(member))));
+    let steps: Vec<StepId> = told.map(|(holds, at)| proof.fact(&BLOCKS, holds, at)).collect();
+    let decided = proof.every(&BLOCKS, &steps);
     let mut finding = if !broken.is_empty() {
         Finding::new(&BLOCKS, Status::Violated, "finding-block-conditions-broken")
     } else if open.is_empty() {
@@ -53,6 +56,7 @@ fn block_itself(block: &DistributionBlock, at: Pointer) -> Finding {
     };
     finding.at = if broken.is_empty() { vec![at] } else { broken };
     finding.supply = open;
+    finding.step = decided;
     finding
 }
 
@@ -128,10 +132,12 @@ fn racking(
         (Some(false), _) => (Status::Violated, "finding-not-racked"),
         (None, _) => (Status::NotDetermined, "finding-racking-open"),
     };
-    let mut finding =
-        Finding::new(&RACKING, status, message).with("longest", longest).with("limit", limit).step(step);
+    let racked = Pointer::to(&"/racked");
+    let decided = request.racked.filter(|_| sides.is_some()).map(|holds| proof.fact(&RACKING, holds, racked));
+    let finding = Finding::new(&RACKING, status, message).with("longest", longest).with("limit", limit);
+    let mut finding = finding.step(decided.unwrap_or(step));
     if status == Status::NotDetermined {
-        finding = finding.supply(Pointer::to(&"/racked"));
+        finding = finding.supply(racked);
     }
     findings.push(finding.at(section.inside_at));
 }

@@ -247,6 +247,11 @@ impl Cables {
 fn construction(proof: &mut Derivation, cover: Cover, findings: &mut Vec<Finding>) {
     let at = Pointer::to(&"/cover");
     let removable = cover != Cover::Fixed;
+    match cover {
+        Cover::Removable => {}
+        Cover::Hinged => _ = proof.word(&REMOVABLE_SIDE, "hinged", at),
+        Cover::Fixed => _ = proof.word(&REMOVABLE_SIDE, "fixed", at),
+    }
     let status = if removable { Status::Satisfied } else { Status::Violated };
     let message = if removable { "finding-removable-side" } else { "finding-no-removable-side" };
     findings.push(Finding::new(&REMOVABLE_SIDE, status, message).at(at));

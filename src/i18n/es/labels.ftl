@@ -2,6 +2,7 @@
 
 ## Miembros de las respuestas
 
+label-account = Cuenta de las reglas
 label-allowances = Asignaciones
 label-allowed_area = Área permitida
 label-alternatives = Otras lecturas
@@ -243,13 +244,20 @@ label-marked_size = Calibre marcado
 label-largest_conductor = Conductor más grande
 label-cable_diameter = Diámetro del cable
 label-cable = Cable
+label-check_digest = Huella de lo que usa la verificación
 label-single_conductor = Un solo conductor
 label-continuous_length = Longitud continua
+label-does_not_apply = No aplica
 label-length_counts = La longitud cuenta
 label-one_piece = Una sola pieza
 label-shared_pigtail = Cola de empalme común
 label-each_alone = Cada uno por sí solo
 label-lengthens_both = Alarga ambos
+label-not_looked_at = No examinado
 label-raceway_area = Área de la canalización
 label-unrounded_diameter = Diámetro sin redondear
 label-printed_columns = Columnas impresas
+label-says = Dice
+label-unless = Salvo
+label-values = Valores
+label-wants = Se pide

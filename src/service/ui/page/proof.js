@@ -1,6 +1,6 @@
 // A proof, step by step.
 
-import { word } from "./api.js";
+import { label, word } from "./api.js";
 import { element } from "./dom.js";
 import { written } from "./figures.js";
 
@@ -94,6 +94,12 @@ export class Proof {
         return [`${step.point}: ${step.reading}`];
       case "does_not_apply":
         return [this.context.reasons.get(step.because) ?? step.because];
+      case "word":
+        return [word("ui-op-word", { says: step.says })];
+      case "whatever":
+        return [`${word("ui-op-whatever", { values: step.values.join(" / ") })}: `, ...joined(", ")];
+      case "account":
+        return [...joined(""), ` ${word("ui-op-account")}: ${label(step.status)}`];
       case "select_boxes":
         return [word("ui-selected", { boxes: (step.selects ?? []).join(", ") || "–" })];
       default:

@@ -1,0 +1,126 @@
+//! Different facts, different proofs: no two requests with different verdicts have the same proof, and a rule is never decided
+//! by the same step in two senses.
+
+use elbowroom::audit;
+use elbowroom::checks::{Check, Evaluation, Verdict, evaluate, faults_of};
+use elbowroom::derivation::DerivationView;
+use elbowroom::json;
+use elbowroom::of_each_check;
+use serde_json::{Map, Value};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::fs;
+use std::path::Path;
+
+/// The steps of a proof and the verdict; `None` for a request that is refused, or that only asks for a size.
+type Prove = fn(&Value) -> Option<(Vec<Value>, Verdict)>;
+
+fn prove<C: Check>(request: &Value) -> Option<(Vec<Value>, Verdict)> {
+    let request: C::Request = json::read_value(request.clone()).ok()?;
+    if !faults_of::<C>(&request).is_empty() {
+        return None;
+    }
+    let Evaluation { verdict, proof, .. } = evaluate::<C>(&request);
+    assert_eq!(proof.replay(), Ok(()));
+    let steps = serde_json::to_value(DerivationView::from(&proof)).expect("a proof");
+    Some((steps["steps"].as_array().expect("steps").clone(), verdict?))
+}
+
+/// Every request of every conformance case and example, and those under 2023 with any one member left out.
+fn requests() -> Vec<(String, Value)> {
+    let mut whole = Vec::new();
+    for case in audit::cases().expect("cases") {
+        for edition in &case.editions {
+            let mut request = case.request.clone();
+            request.insert("edition".to_owned(), edition.year().into());
+            whole.push((case.check.clone(), Value::Object(request)));
+        }
+    }
+    let examples = Path::new(env!("CARGO_MANIFEST_DIR")).join("openapi/examples");
+    for check in of_each_check!(C => <C as Check>::NAME) {
+        for file in fs::read_dir(examples.join(check)).expect("the examples of a check") {
+            let path = file.expect("a file").path();
+            let text = fs::read_to_string(&path).expect("an example");
+            if let (true, Ok(request @ Value::Object(_))) =
+                (path.to_string_lossy().ends_with(".request.json"), serde_json::from_str(&text))
+            {
+                whole.push((check.to_owned(), request));
+            }
+        }
+    }
+    let less = |(check, request): &(String, Value)| {
+        let mut places = Vec::new();
+        members(request, "", &mut places);
+        let without = places.iter().map(|at| (check.clone(), without(request, at)));
+        without.collect::<Vec<_>>()
+    };
+    let in_2023 = |(_, request): &&(String, Value)| request["edition"] == "2023";
+    let less: Vec<(String, Value)> = whole.iter().filter(in_2023).flat_map(less).collect();
+    whole.extend(less);
+    whole
+}
+
+fn members(value: &Value, at: &str, found: &mut Vec<String>) {
+    match value {
+        Value::Object(held) => {
+            for (name, member) in held {
+                found.push(format!("{at}/{name}"));
+                members(member, &format!("{at}/{name}"), found);
+            }
+        }
+        Value::Array(items) => {
+            items.iter().enumerate().for_each(|(index, item)| members(item, &format!("{at}/{index}"), found));
+        }
+        _ => {}
+    }
+}
+
+fn without(request: &Value, at: &str) -> Value {
+    let mut less = request.clone();
+    let (parent, name) = at.rsplit_once('/').expect("a member");
+    if let Some(Value::Object(held)) = less.pointer_mut(parent) {
+        held.remove(name);
+    }
+    less
+}
+
+#[test]
+fn different_verdicts_have_different_proofs() {
+    let provers: BTreeMap<&str, Prove> =
+        of_each_check!(C => (<C as Check>::NAME, prove::<C> as Prove)).into();
+    let (mut proofs, mut facts) = (HashMap::new(), HashMap::new());
+    let (mut same, mut opposite, mut believed) = (BTreeSet::new(), BTreeSet::new(), BTreeMap::new());
+    let mut counted = 0;
+    for (check, request) in requests() {
+        let Some((steps, verdict)) = provers[check.as_str()](&request) else { continue };
+        counted += 1;
+        let decided = |step: &&Value| step["op"] == "account" && step["status"] != "not_determined";
+        for step in steps.iter().filter(decided).filter(|step| step.get("of").is_none()) {
+            *believed.entry(format!("{check}: {}", step["rule"])).or_insert(0) += 1;
+        }
+        let told = |other: Verdict| format!("{check}: {other:?} with the proof of {verdict:?} for {request}");
+        let whole = format!("{check} {}", Value::Array(steps.clone()));
+        if let Some(other) = proofs.insert(whole, verdict).filter(|other| *other != verdict) {
+            same.insert(told(other));
+        }
+        // what is said and computed, without what rules then came to: it may leave open, and must not turn over
+        let said: Vec<&Value> = steps.iter().filter(|step| step["op"] != "account").collect();
+        if verdict != Verdict::NotDetermined {
+            let said = format!("{check} {}", serde_json::to_string(&said).expect("steps"));
+            if let Some(other) = facts.insert(said, verdict).filter(|other| *other != verdict) {
+                opposite.insert(told(other));
+            }
+        }
+    }
+    assert!(counted > 10_000, "only {counted} proofs");
+    assert!(same.is_empty(), "{same:#?}");
+    assert!(opposite.is_empty(), "{opposite:#?}");
+    println!("decided by nothing that a step says: {believed:#?}");
+}
+
+#[test]
+fn members_are_left_out_one_at_a_time() {
+    let request: Value = Map::from_iter([("a".to_owned(), serde_json::json!([{"b": 1}]))]).into();
+    let mut found = Vec::new();
+    members(&request, "", &mut found);
+    assert_eq!(found, ["/a", "/a/0/b"]);
+}
