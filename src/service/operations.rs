@@ -49,6 +49,11 @@ pub const DOCS: &str = "/docs";
 /// Where the metrics are served.
 pub const METRICS: &str = "/metrics";
 
+/// The indices of what the document does not describe.
+const UNKNOWN: usize = 0;
+const DOCUMENTATION: usize = 1;
+const UNDESCRIBED: usize = 2;
+
 /// The operations by path and method.
 #[derive(Debug)]
 pub struct Operations {
@@ -60,9 +65,10 @@ impl Operations {
     /// The operations of every route, from the published document, which a test holds against the routes.
     pub fn of_the_service() -> Self {
         let open = |id: &str| Operation { id: id.to_owned(), need: Need::Nothing, always: false };
-        // the first two stand for what the document does not describe
-        let mut operations =
-            Self { all: vec![open("unknown"), open("documentation")], by_path: HashMap::new() };
+        // the first three stand for what the document does not describe: nobody asks for a route of the interface that it leaves out
+        let undescribed = Operation { need: Need::Scope, ..open("undescribed") };
+        let all = vec![open("unknown"), open("documentation"), undescribed];
+        let mut operations = Self { all, by_path: HashMap::new() };
         let metrics = Operation { id: "metrics".to_owned(), need: Need::Scope, always: true };
         operations.add(METRICS, 0, metrics);
         for (path, PublishedPath { get, post }) in published::paths() {
@@ -89,21 +95,23 @@ impl Operations {
     pub fn scopes(&self) -> impl Iterator<Item = &str> {
         self.all
             .iter()
-            .filter(|operation| operation.need == Need::Scope)
+            .filter(|operation| operation.need == Need::Scope && operation.id != "undescribed")
             .map(|operation| operation.id.as_str())
             .chain([ANSWER_KEY])
     }
 
     /// The index among all of the operation that a request asks for.
     pub fn index_of(&self, request: &Request) -> usize {
-        let Some(path) = request.extensions().get::<MatchedPath>() else { return 0 };
+        let Some(path) = request.extensions().get::<MatchedPath>() else { return UNKNOWN };
         let slot = match *request.method() {
             Method::GET | Method::HEAD => 0,
             Method::POST => 1,
-            _ => return 0,
+            _ => return UNKNOWN,
         };
-        // a path without a described operation is one of the documentation; a described path with another method is not
-        self.by_path.get(path.as_str()).map_or(1, |slots| slots[slot].unwrap_or(0))
+        // a path without a described operation is one of the documentation, outside of the interface; a described path with another
+        // method is not
+        let undescribed = if path.as_str().starts_with("/v1/") { UNDESCRIBED } else { DOCUMENTATION };
+        self.by_path.get(path.as_str()).map_or(undescribed, |slots| slots[slot].unwrap_or(UNKNOWN))
     }
 }
 

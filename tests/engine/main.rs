@@ -7,6 +7,7 @@ mod drawings;
 mod exercises;
 mod inspections;
 mod languages;
+mod module_docs;
 mod mutations;
 mod printed_counts;
 mod proofs;

@@ -1,4 +1,4 @@
-//! When a key expires.
+//! Timestamps of keys: when one expires, read from a date or a date with time and offset, and written in UTC.
 
 use jiff::Timestamp;
 use jiff::civil::Date;
