@@ -40,6 +40,7 @@ pub const KEYWORDS: &[&str] = &[
     "example",
     "examples",
     "title",
+    "x-role",
 ];
 
 /// A format of our own: how it is read, and what is said of a text that is not.
