@@ -119,7 +119,7 @@ static EDITIONS: [Rules; 4] = {
             box_entry: box_entry::BoxEntry::of(edition),
             box_access: box_access::BoxAccess::of(edition),
             box_protection: box_protection::BoxProtection::of(edition),
-            raceway_fill: raceway_fill::RacewayFill::ALL_EDITIONS,
+            raceway_fill: raceway_fill::RacewayFill::of(edition),
             box_support: box_support::BoxSupport::ALL_EDITIONS,
             luminaire_outlet,
             readings: Readings::DEFAULT,

@@ -1,7 +1,7 @@
 //! How full a raceway may be: Chapter 9, Table 1 and its notes.
 
 use super::declare::RECALLED;
-use super::{Rule, RuleFigure};
+use super::{Edition, Rule, RuleFigure};
 use crate::quantity::{Decimal, Measure};
 
 rules! {
@@ -36,12 +36,18 @@ rules! {
         "Annex C follows the unrounded area of the diameter: 9661 of 9681 recalled counts, against 9622 by the printed percent columns";
     /// The smallest trade size of a kind that takes the conductors.
     SMALLEST: "raceway-fill.smallest", "Chapter 9, Tables 1 and 4", Recalled, RECALLED;
+    /// Electrical metallic tubing is permitted up to trade size 4, from 2023 on up to 6.
+    EMT_SIZE: "raceway-fill.emt-size", "358.20", Published,
+        "NFPA 70-2020 as California reprints it: 4; an unofficial copy of 2023: 6; 2017 lies between texts of 2011 and 2020 that both say 4";
+    /// Intermediate metal conduit is permitted up to trade size 4, from 2023 on up to 6.
+    IMC_SIZE: "raceway-fill.imc-size", "342.20", Published,
+        "NFPA 70-2020 as California reprints it: 4; an unofficial copy of 2023: 6; 2017 lies between texts of 2011 and 2020 that both say 4";
     /// Three conductors may jam where the raceway's diameter is about three times theirs. Advice, not a requirement.
     JAMMING: "raceway-fill.jamming", "Chapter 9, Table 1, informational note", Recalled, RECALLED;
 }
 
 subject! {
-    /// Figures of raceway fill. No edition since 2017 is known to differ in any.
+    /// Figures of raceway fill. Editions differ in the largest trade sizes alone.
     pub struct RacewayFill {
         /// The share for one conductor or cable.
         pub one: RuleFigure,
@@ -67,6 +73,10 @@ subject! {
         pub quarter_pi: RuleFigure,
         /// One hundredth, by which a percentage becomes a factor.
         pub hundredth: RuleFigure,
+        /// The largest trade size of EMT, or its metric designator.
+        pub largest_emt: RuleFigure,
+        /// The same for IMC.
+        pub largest_imc: RuleFigure,
         /// How many conductors may jam.
         pub jam_number: RuleFigure,
         /// The least ratio of diameters at which three conductors may jam.
@@ -80,7 +90,19 @@ subject! {
 const QUARTER_PI: Decimal = Decimal::from_billionths(785_398_163);
 
 impl RacewayFill {
-    pub(super) const ALL_EDITIONS: Self = Self {
+    /// The figures of an edition.
+    pub(super) const fn of(edition: Edition) -> Self {
+        match edition {
+            Edition::E2017 | Edition::E2020 => Self::UP_TO_2020,
+            Edition::E2023 | Edition::E2026 => Self {
+                largest_emt: Self::UP_TO_2020.largest_emt.with(60_000, 1_550_000),
+                largest_imc: Self::UP_TO_2020.largest_imc.with(60_000, 1_550_000),
+                ..Self::UP_TO_2020
+            },
+        }
+    }
+
+    const UP_TO_2020: Self = Self {
         one: share("raceway-fill.one", &LIMITS, 53),
         two: share("raceway-fill.two", &LIMITS, 31),
         over_two: share("raceway-fill.over-two", &LIMITS, 40),
@@ -99,6 +121,8 @@ impl RacewayFill {
             si: QUARTER_PI,
         },
         hundredth: RuleFigure::number("raceway-fill.hundredth", &LIMITS, 100),
+        largest_emt: RuleFigure::length("raceway-fill.largest-emt", &EMT_SIZE, 40_000, 1_030_000),
+        largest_imc: RuleFigure::length("raceway-fill.largest-imc", &IMC_SIZE, 40_000, 1_030_000),
         jam_number: RuleFigure::number("raceway-fill.jam-number", &JAMMING, 30_000),
         jam_from: RuleFigure::number("raceway-fill.jam-from", &JAMMING, 28_000),
         jam_to: RuleFigure::number("raceway-fill.jam-to", &JAMMING, 32_000),

@@ -161,22 +161,66 @@ impl From<&Faults> for FaultList {
     }
 }
 
-/// The known name that is most like the given one; `None` when none is much like it.
+/// Words of the trade that mean one of the accepted names, though they are spelled in another way.
+const MEANINGS: [(&str, &[&str]); 20] = [
+    ("pvc", &["PVC-40"]),
+    ("pvc schedule 40", &["PVC-40"]),
+    ("pvc schedule 80", &["PVC-80"]),
+    ("rigid", &["RMC"]),
+    ("flex", &["FMC"]),
+    ("nm", &["NM-B"]),
+    ("uf", &["UF-B"]),
+    ("bx", &["AC"]),
+    ("plastic", &["nonmetallic"]),
+    ("fiberglass", &["nonmetallic"]),
+    ("steel", &["metal", "sheet_steel"]),
+    ("aluminum", &["metal"]),
+    ("imperial", &["us"]),
+    ("metric", &["si"]),
+    ("gfci", &["protective_device"]),
+    ("dimmer", &["control"]),
+    ("outlet", &["receptacle"]),
+    ("square", &["flat_sided"]),
+    ("octagonal", &["flat_sided"]),
+    ("fan", &["ceiling_fan"]),
+];
+
+/// The known name that means what was given, or is spelled most like it; `None` when none is much like it. Of editions it is
+/// the one that is nearest in time.
 ///
 /// ```
 /// use elbowroom::service::fault_list::nearest;
 /// assert_eq!(nearest("devises", ["devices", "cables"].into_iter()), Some("devices".to_owned()));
 /// assert_eq!(nearest("xyz", ["devices", "cables"].into_iter()), None);
+/// assert_eq!(nearest("2008", ["2017", "2020", "2023"].into_iter()), Some("2017".to_owned()));
+/// assert_eq!(nearest("PVC", ["EMT", "PVC-A", "PVC-40"].into_iter()), Some("PVC-40".to_owned()));
 /// ```
 pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<String> {
     const MOST_CHARACTERS: usize = 80;
     if given.chars().count() > MOST_CHARACTERS {
         return None;
     }
-    let given = given.to_lowercase();
+    let given = given.trim().to_lowercase();
+    let known: Vec<&str> = known.collect();
+    if let Some(meant) = meant(&given, &known).or_else(|| nearest_year(&given, &known)) {
+        return Some(meant.to_owned());
+    }
     known
+        .into_iter()
         .map(|name| (name, strsim::normalized_damerau_levenshtein(&given, &name.to_lowercase())))
         .filter(|(_, likeness)| *likeness >= 0.5)
         .max_by(|(_, left), (_, right)| left.total_cmp(right))
         .map(|(name, _)| name.to_owned())
+}
+
+fn meant<'a>(given: &str, known: &[&'a str]) -> Option<&'a str> {
+    let (_, meanings) = MEANINGS.iter().find(|(word, _)| *word == given)?;
+    known.iter().copied().find(|name| meanings.contains(name))
+}
+
+fn nearest_year<'a>(given: &str, known: &[&'a str]) -> Option<&'a str> {
+    let year = |text: &str| text.parse::<u16>().ok().filter(|year| (1900..2100).contains(year));
+    let given = year(given)?;
+    let years: Option<Vec<(u16, &str)>> = known.iter().map(|name| Some((year(name)?, *name))).collect();
+    years?.into_iter().min_by_key(|(year, _)| year.abs_diff(given)).map(|(_, name)| name)
 }

@@ -200,7 +200,7 @@ fn raceways_at_their_extremes_are_drawn() {
         {"diameter": 120}, {"diameter": 3, "count": 2}]});
     assert_eq!(circles(&drawn::<RacewayFill>("wide-cable", wide), "short"), 1);
     // two that the limit of a nipple permits, and that no circle of that width can hold
-    let nipple = json!({"raceway": {"kind": "EMT", "trade_size": "1", "nipple": true}, "cables": [
+    let nipple = json!({"raceway": {"kind": "EMT", "trade_size": "1", "length": 24}, "cables": [
         {"diameter": 0.57, "count": 2}]});
     let nipple = drawn::<RacewayFill>("nipple", nipple);
     assert!(nipple.contains(">Complies<"));

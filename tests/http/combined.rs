@@ -73,7 +73,8 @@ async fn what_the_review_says_for_every_check_no_check_may_say_otherwise() {
     let mut request = short_box_and_open_raceway();
     request["checks"]["raceway_fill"]["units"] = json!("si");
     let problem = post("/v1/boxes/review", request.to_string()).await.problem(422, "invalid-request");
-    assert_eq!(faults(&problem), [("/checks/raceway_fill/units".to_owned(), "conflict".to_owned())]);
+    assert_eq!(faults(&problem), [("/checks/raceway_fill/units".to_owned(), "contradiction".to_owned())]);
+    assert_eq!(problem["errors"][0]["contradicts"], "/units");
 }
 
 #[tokio::test]
@@ -125,5 +126,205 @@ async fn editions_are_compared_each_once_with_the_first() {
         let problem =
             post("/v1/editions/compare", request(bad).to_string()).await.problem(422, "invalid-request");
         assert!(faults(&problem).iter().all(|(pointer, _)| pointer.starts_with("/editions")));
+    }
+}
+
+/// Pairs of statements about one box: each pair cannot be true together.
+fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
+    let review =
+        |fill: Value, other: &str, part: Value| json!({"checks": {"outlet_box_fill": fill, other: part}});
+    let contents = || json!({"cables": [{"kind": "MC", "size": "12 AWG", "conductors": 2}], "devices": [{"kind": "switch", "largest_conductor": "12 AWG"}]});
+    let fill = |enclosure: Value| json!({"enclosure": enclosure, "contents": contents()});
+    let marked = || fill(json!({"marked_volume": 20, "material": "nonmetallic", "gangs": 2}));
+    let row = || fill(json!({"standard": "square-4x1-1/4"}));
+    let mounting = |enclosure: Value| json!({"enclosure": enclosure});
+    let held =
+        |enclosure: Value| json!({"enclosure": enclosure, "means": [{"kind": "surface", "rigid": true}]});
+    let enclosed = |size: &str| json!({"enclosure": {"internal_depth": 2}, "equipment": [{"projection": 1, "largest_supply_conductor": size}]});
+    let pull = json!({"entries": [{"id": "a", "wall": "left", "raceway": {"trade_size": "2"}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}],
+        "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]});
+    vec![
+        (
+            review(marked(), "box_mounting", mounting(json!({"material": "metal"}))),
+            "outlet_box_fill/enclosure/material",
+            "box_mounting/enclosure/material",
+        ),
+        (
+            review(row(), "box_mounting", mounting(json!({"material": "nonmetallic"}))),
+            "outlet_box_fill/enclosure/standard",
+            "box_mounting/enclosure/material",
+        ),
+        (
+            review(marked(), "box_construction", json!({"enclosure": {"material": "sheet_steel"}})),
+            "outlet_box_fill/enclosure/material",
+            "box_construction/enclosure/material",
+        ),
+        (
+            review(marked(), "box_depths", json!({"enclosure": {"internal_depth": 3, "volume": 120}})),
+            "box_depths/enclosure/volume",
+            "outlet_box_fill/enclosure/marked_volume",
+        ),
+        (
+            review(row(), "box_supports", held(json!({"volume": 120}))),
+            "box_supports/enclosure/volume",
+            "outlet_box_fill/enclosure/standard",
+        ),
+        (
+            review(marked(), "box_mounting", mounting(json!({"single_gang_in_wall_or_ceiling": true}))),
+            "outlet_box_fill/enclosure/gangs",
+            "box_mounting/enclosure/single_gang_in_wall_or_ceiling",
+        ),
+        (
+            review(row(), "box_mounting", mounting(json!({"shape": "round"}))),
+            "box_mounting/enclosure/shape",
+            "outlet_box_fill/enclosure/standard",
+        ),
+        (
+            review(row(), "box_depths", json!({"enclosure": {"internal_depth": 3.5}})),
+            "box_depths/enclosure/internal_depth",
+            "outlet_box_fill/enclosure/standard",
+        ),
+        (
+            review(marked(), "box_supports", held(json!({"devices_or_luminaires": false}))),
+            "box_supports/enclosure/devices_or_luminaires",
+            "outlet_box_fill/contents/devices",
+        ),
+        (
+            review(marked(), "box_depths", enclosed("14 AWG")),
+            "box_depths/equipment/0/largest_supply_conductor",
+            "outlet_box_fill/contents/devices/0/largest_conductor",
+        ),
+        (
+            review(
+                marked(),
+                "raceway_fill",
+                json!({"conductors": [{"insulation": "THHN", "size": "14 AWG"}]}),
+            ),
+            "raceway_fill/conductors/0/size",
+            "outlet_box_fill/contents",
+        ),
+        (
+            json!({"checks": {"box_mounting": {"moisture": {"location": "dry"}}, "enclosure_types": {"location": "indoor", "moisture": "wet"}}}),
+            "box_mounting/moisture/location",
+            "enclosure_types/moisture",
+        ),
+        (
+            json!({"checks": {"pull_box_size": pull, "raceway_fill": {"raceway": {"kind": "EMT", "trade_size": "3"}, "conductors": [{"insulation": "THHN", "size": "4/0 AWG"}]}}}),
+            "raceway_fill/raceway/trade_size",
+            "pull_box_size/entries",
+        ),
+        (
+            json!({"checks": {"box_supports": held(json!({"kind": "conduit_body"})), "box_mounting": mounting(json!({"conduit_body": false}))}}),
+            "box_supports/enclosure/kind",
+            "box_mounting/enclosure/conduit_body",
+        ),
+    ]
+}
+
+#[tokio::test]
+async fn the_same_box_said_in_two_ways_is_refused_with_both_places() {
+    for (request, here, there) in said_twice() {
+        let problem = post("/v1/boxes/review", request.to_string()).await.problem(422, "invalid-request");
+        let places = format!("/checks/{here} contradiction /checks/{there}");
+        let found: Vec<String> = problem["errors"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|fault| {
+                [&fault["pointer"], &fault["code"], &fault["contradicts"]]
+                    .map(|text| text.as_str().unwrap_or(""))
+                    .join(" ")
+            })
+            .collect();
+        assert_eq!(found, [places], "{problem}");
+    }
+}
+
+#[tokio::test]
+async fn the_same_box_said_alike_is_not_refused() {
+    let request = json!({"checks": {
+        "outlet_box_fill": {
+            "enclosure": {"standard": "device-3x2x3-1/2"},
+            "contents": {"cables": [{"kind": "MC", "size": "12 AWG", "conductors": 2, "grounding": "12"}],
+                "devices": [{"id": "A", "kind": "switch", "largest_conductor": "12"}, {"id": "B", "kind": "switch", "largest_conductor": "14"}]}
+        },
+        "box_depths": {"enclosure": {"internal_depth": 3.4, "volume": 18}, "equipment": [{"id": "B", "projection": 1, "largest_supply_conductor": "14 AWG"}]},
+        "box_construction": {"enclosure": {"material": "sheet_steel"}},
+        "box_mounting": {"enclosure": {"material": "metal", "shape": "flat_sided", "single_gang_in_wall_or_ceiling": true}}
+    }});
+    reviewed(request).await;
+}
+
+#[tokio::test]
+async fn a_part_without_a_verdict_keeps_the_whole_from_complying() {
+    let fits = json!({"raceway": {"kind": "EMT", "trade_size": "1"}, "conductors": [{"insulation": "THHN", "size": "12 AWG", "count": 9}]});
+    let whole = async |checks: Value| reviewed(json!({"checks": checks})).await["verdict"].clone();
+    assert_eq!(whole(json!({"raceway_fill": fits})).await, "complies");
+    let sized = json!({"contents": {"conductors": [{"size": "12 AWG", "role": "spliced", "count": 9}]}});
+    assert_eq!(whole(json!({"raceway_fill": fits, "outlet_box_fill": sized})).await, "not_determined");
+    assert_eq!(whole(json!({"outlet_box_fill": sized})).await, Value::Null);
+}
+
+#[tokio::test]
+async fn a_review_does_not_ask_for_a_check_that_is_in_it() {
+    let fill = json!({"enclosure": {"marked_volume": 400}, "contents": {"conductors": [{"size": "4/0 AWG", "role": "passes_through", "count": 3}, {"size": "12 AWG", "role": "spliced", "count": 2}]}});
+    let pull = |size: &str| {
+        json!({
+            "entries": [{"id": "a", "wall": "left", "raceway": {"trade_size": "2"}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}],
+            "pulls": [{"entries": ["a", "b"], "largest_conductor": size, "insulated": true}]
+        })
+    };
+    let asks = async |checks: Value| {
+        let review = reviewed(json!({"checks": checks})).await;
+        review["unknown"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .any(|unknown| unknown["check"] == "outlet_box_fill" && unknown["rule"] == "pull.applies")
+    };
+    assert!(asks(json!({"outlet_box_fill": fill})).await);
+    assert!(!asks(json!({"outlet_box_fill": fill, "pull_box_size": pull("4/0 AWG")})).await);
+    // a check that knows none of the large conductors does not judge them
+    assert!(asks(json!({"outlet_box_fill": fill, "pull_box_size": pull("12 AWG")})).await);
+}
+
+/// Members are left out of a review one by one: what does not comply never complies for it.
+#[tokio::test]
+async fn silence_never_buys_a_review_approval() {
+    let requests =
+        said_twice().into_iter().map(|(request, ..)| request).chain([short_box_and_open_raceway()]);
+    for request in requests {
+        for at in members(&request["checks"], "/checks") {
+            let mut less = request.clone();
+            let (parent, name) = at.rsplit_once('/').unwrap();
+            less.pointer_mut(parent).unwrap().as_object_mut().unwrap().remove(name);
+            let reply = post("/v1/boxes/review", less.to_string()).await;
+            if reply.status != 200 {
+                continue;
+            }
+            let review = reply.json();
+            let all_comply =
+                review["verdicts"].as_array().unwrap().iter().all(|made| made["verdict"] == "complies");
+            assert_eq!(review["verdict"] == "complies", all_comply, "{less}");
+        }
+    }
+}
+
+/// The places of every member below a value.
+fn members(value: &Value, at: &str) -> Vec<String> {
+    match value {
+        Value::Object(object) => object
+            .iter()
+            .flat_map(|(name, below)| {
+                let at = format!("{at}/{name}");
+                [vec![at.clone()], members(below, &at)].concat()
+            })
+            .collect(),
+        Value::Array(list) => list
+            .iter()
+            .enumerate()
+            .flat_map(|(index, below)| members(below, &format!("{at}/{index}")))
+            .collect(),
+        _ => Vec::new(),
     }
 }

@@ -7,6 +7,7 @@ use super::request::{
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Length, Units};
+use crate::rulebook::Rulebook;
 use crate::tables::{
     bare_conductor_dimensions, compact_conductor_dimensions, conductor_dimensions, raceway_dimensions,
 };
@@ -19,7 +20,7 @@ const LARGEST_DIAMETER: i32 = 120;
 
 pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
     let RacewayFillRequest {
-        edition: _,
+        edition,
         accept_unverified_rules: _,
         units,
         reference: _,
@@ -59,6 +60,13 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
             let fault = faults.add(Pointer::to(&"/raceway/trade_size"), Conflict, "fault-trade-size-of-kind");
             fault.arguments = vec![("kind", kind.name().to_owned()), ("size", size.name().to_owned())];
             fault.accepted = raceway_dimensions::sizes(kind).map(|size| size.name().to_owned()).collect();
+        }
+    }
+    if let Some((length, Some(false))) = raceway.and_then(|raceway| Some((raceway.length?, raceway.nipple))) {
+        let longest = Rulebook::of(*edition).raceway_fill.nipple_length.value(*units);
+        if length.value() <= longest {
+            let (nipple, length) = (Pointer::to(&"/raceway/nipple"), Pointer::to(&"/raceway/length"));
+            faults.contradiction(nipple, length, "fault-short-and-no-nipple");
         }
     }
     for (index, conductor) in conductors.iter().enumerate() {

@@ -3,10 +3,10 @@
 use super::contents::Contents;
 use super::outcome::{FillLimit, Fullness, RacewayRoom};
 use super::request::RacewayFillRequest;
-use super::sizing::{Load, Sizer};
+use super::sizing::{Admission, Load, Sizer};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
-use crate::rulebook::raceway_fill::{AREA, JAMMING, LIMITS, SAME_SIZE};
+use crate::rulebook::raceway_fill::{JAMMING, LIMITS, NIPPLE, SAME_SIZE};
 use crate::tables::raceway_dimensions::{self, Dimension};
 use crate::trade::{RacewayKind, TradeSize};
 
@@ -24,7 +24,7 @@ pub(super) fn of(
     let load = &contents.load;
     let Some(inside_area) = sizer.inside_area(proof, kind, trade_size) else {
         findings.push(
-            Finding::new(&AREA, Status::NotDetermined, "finding-raceway-without-figures")
+            Finding::new(&LIMITS, Status::NotDetermined, "finding-raceway-without-figures")
                 .with("raceway", format!("{kind} {trade_size}").as_str())
                 .at(Pointer::to(&"/raceway/trade_size")),
         );
@@ -43,8 +43,12 @@ pub(super) fn of(
         (true, true) => (&SAME_SIZE, Status::Satisfied, "finding-fill-raised"),
         (false, _) => (&LIMITS, Status::Violated, "finding-fill-over"),
     };
+    let mut finding = Finding::new(rule, status, message);
+    if status == Status::Violated && limit != FillLimit::Nipple {
+        finding = finding.unless(Pointer::to(&"/raceway/length"));
+    }
     findings.push(
-        Finding::new(rule, status, message)
+        finding
             .with("total", load.total)
             .with("allowed", allowed_area)
             .with("fill", fill_percent)
@@ -54,6 +58,9 @@ pub(super) fn of(
             .at(Pointer::to(&"/raceway"))
             .step(admission.step),
     );
+    if limit == FillLimit::Nipple && raceway.length.is_none() {
+        findings.extend(nipple_of_unknown_length(proof, sizer, (kind, trade_size), load, admission));
+    }
     let room_left = room(proof, sizer, (kind, trade_size), contents, limit, maximum)?;
     let jam_ratio = jamming(proof, (kind, trade_size), contents, findings);
     Some(Fullness {
@@ -69,6 +76,33 @@ pub(super) fn of(
         room_left,
         jam_ratio,
     })
+}
+
+/// A nipple whose length is not said: decided where it is filled alike as a nipple and as an ordinary run.
+fn nipple_of_unknown_length(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    raceway: (RacewayKind, TradeSize),
+    load: &Load,
+    as_nipple: Admission,
+) -> Option<Finding> {
+    const LENGTHS: &[&str] = &["nipple", "ordinary_run"];
+    let at = Pointer::to(&"/raceway/length");
+    let (limit, _) = sizer.limit(proof, load.number, false);
+    let as_run = sizer.admits(proof, &LIMITS, raceway, load, limit)?;
+    if let Some((_, step)) = proof.whatever(&NIPPLE, at, LENGTHS, &[as_nipple.step, as_run.step]) {
+        let finding = Finding::new(&NIPPLE, Status::Advisory, "finding-taken-as-nipple");
+        return Some(finding.at(Pointer::to(&"/raceway")).step(step));
+    }
+    let book = proof.rulebook().clone();
+    let most = proof.stated(&book.raceway_fill.nipple_length);
+    let finding = Finding::new(&NIPPLE, Status::NotDetermined, "finding-nipple-of-unknown-length")
+        .with("total", load.total)
+        .with("raceway", format!("{} {}", raceway.0, raceway.1).as_str())
+        .with("ordinary", as_run.allowed)
+        .with("allowed", as_nipple.allowed)
+        .with("most", most);
+    Some(finding.at(Pointer::to(&"/raceway/nipple")).supply(at).step(as_run.step))
 }
 
 /// How many more of each line would fit, of that line alone.

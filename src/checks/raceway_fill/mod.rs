@@ -22,6 +22,7 @@ mod fill;
 mod outcome;
 mod request;
 pub mod sizing;
+mod subjects;
 mod takeoff;
 
 pub use outcome::{
@@ -33,7 +34,7 @@ use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, Take
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::digest::Reads;
-use crate::rulebook::raceway_fill::{AREA, COUNTED, NIPPLE, SAME_SIZE, SMALLEST};
+use crate::rulebook::raceway_fill::{AREA, COUNTED, EMT_SIZE, IMC_SIZE, NIPPLE, SAME_SIZE, SMALLEST};
 use crate::rulebook::reading::{RacewayArea, Reading};
 use crate::rulebook::{Part, Rulebook};
 use crate::tables::{self, Basis, raceway_dimensions};
@@ -50,8 +51,7 @@ impl Check for RacewayFill {
     const PATH: &'static str = "/v1/raceways/fill";
     type Request = RacewayFillRequest;
     type Outcome = RacewayFillOutcome;
-    const SUBJECTS: &'static [Subject<RacewayFillRequest>] =
-        &[Subject { name: "raceway_fill", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<RacewayFillRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -61,6 +61,7 @@ impl Check for RacewayFill {
                 tables::compact_conductor_dimensions::TABLE,
                 tables::conductor_dimensions::TABLE,
                 tables::raceway_dimensions::TABLE,
+                tables::trade_sizes::TABLE,
             ],
         );
         &READS
@@ -101,9 +102,13 @@ fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Judgement<Raceway
     if load.alike.is_none() {
         proof.does_not_apply(&SAME_SIZE, "sizes-differ", None);
     }
+    permitted_size(&mut proof, request, &mut findings);
     let nipple = is_nipple(&mut proof, request, &mut findings);
     let (limit, percent) = sizer.limit(&mut proof, load.number, nipple);
     let fill = fill::of(&mut proof, &mut sizer, request, &contents, (limit, percent), &mut findings);
+    if fill.is_some() {
+        leave_unconfirmed_open(&proof, &mut findings);
+    }
     let fits = fits(&mut proof, &mut sizer, request, &load, limit, &mut findings);
     findings.extend(unconfirmed(&proof));
     let outcome = RacewayFillOutcome {
@@ -141,7 +146,8 @@ fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mu
             proof.does_not_apply(&NIPPLE, "not-a-nipple", Some(at));
             return false;
         }
-        (Some(true), None) => said,
+        // whether it is short enough, and whether that matters, is seen when it is filled
+        (Some(true), None) => return said.is_some(),
         (_, Some(length)) => {
             let length = proof.given(&NIPPLE, length.value(), Measure::Length, length_at);
             let book = proof.rulebook().clone();
@@ -161,6 +167,45 @@ fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mu
     findings.push(finding);
     true
 }
+
+/// Whether the edition permits a raceway of this trade size. Only of EMT and IMC is it known that editions differ.
+fn permitted_size(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mut Vec<Finding>) {
+    let Some((kind, size)) = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)))
+    else {
+        return;
+    };
+    let book = proof.rulebook().clone();
+    let (rule, largest) = match kind {
+        RacewayKind::Emt => (&EMT_SIZE, &book.raceway_fill.largest_emt),
+        RacewayKind::Imc => (&IMC_SIZE, &book.raceway_fill.largest_imc),
+        _ => return,
+    };
+    let at = Pointer::to(&"/raceway/trade_size");
+    let Some(cell) = tables::trade_sizes::of(size, proof.units()) else { return };
+    let given = proof.lookup(rule, cell, Some(at));
+    let largest = proof.stated(largest);
+    let (is_permitted, step) = proof.compare(rule, given, Relation::AtMost, largest);
+    let (status, message) = match is_permitted {
+        true => (Status::Satisfied, "finding-trade-size-permitted"),
+        false => (Status::Violated, "finding-trade-size-not-permitted"),
+    };
+    let finding = Finding::new(rule, status, message).with("most", largest);
+    findings.push(finding.with("raceway", format!("{kind} {size}").as_str()).at(at).step(step));
+}
+
+/// A fill by figures that nothing confirms decides nothing, either way.
+fn leave_unconfirmed_open(proof: &Derivation, findings: &mut [Finding]) {
+    let Some(rows) = unconfirmed_rows(proof) else { return };
+    for finding in findings.iter_mut().filter(|finding| FILL_MESSAGES.contains(&finding.message)) {
+        finding.status = Status::NotDetermined;
+        finding.message = "finding-fill-not-confirmed";
+        finding.arguments.push(("rows", rows.as_str().into()));
+        finding.supply.push(Pointer::to(&"/measured_conductors"));
+    }
+}
+
+/// What is found of a fill by its figures.
+const FILL_MESSAGES: [&str; 3] = ["finding-fill-within", "finding-fill-raised", "finding-fill-over"];
 
 /// The smallest trade size of each kind that is asked for.
 fn fits(
@@ -184,7 +229,15 @@ fn fits(
         }
         let Some(smallest) = sizer.smallest(proof, kind, load, limit) else { continue };
         if smallest.size.is_none() {
-            let larger = raceway_dimensions::without_figures(kind).map(|size| size.name());
+            let units = proof.units();
+            let most = match kind {
+                RacewayKind::Emt => Some(proof.rulebook().raceway_fill.largest_emt.value(units)),
+                RacewayKind::Imc => Some(proof.rulebook().raceway_fill.largest_imc.value(units)),
+                _ => None,
+            };
+            let larger = raceway_dimensions::without_figures(kind)
+                .filter(|size| most.is_none_or(|most| size.figure(units) <= most))
+                .map(|size| size.name());
             let larger = larger.collect::<Vec<_>>().join(", ");
             let message =
                 if larger.is_empty() { "finding-no-trade-size" } else { "finding-larger-without-figures" };
@@ -207,6 +260,11 @@ fn fits(
 
 /// Names the rows that nothing confirms and that the proof looked up.
 fn unconfirmed(proof: &Derivation) -> Option<Finding> {
+    let finding = Finding::new(&AREA, Status::Advisory, "finding-unconfirmed-dimensions");
+    unconfirmed_rows(proof).map(|rows| finding.with("rows", rows.as_str()))
+}
+
+fn unconfirmed_rows(proof: &Derivation) -> Option<String> {
     let mut rows: Vec<&str> = Vec::new();
     for step in proof.steps() {
         let Operation::Lookup { table, row, .. } = step.operation else { continue };
@@ -215,8 +273,7 @@ fn unconfirmed(proof: &Derivation) -> Option<Finding> {
             rows.push(row);
         }
     }
-    let finding = Finding::new(&AREA, Status::Advisory, "finding-unconfirmed-dimensions");
-    (!rows.is_empty()).then(|| finding.with("rows", rows.join(", ").as_str()))
+    (!rows.is_empty()).then(|| rows.join(", "))
 }
 
 /// What another reading of the inside area would make of the counts and trade sizes.

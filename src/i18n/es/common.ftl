@@ -101,6 +101,7 @@ finding-unverified-edition = La edición 2026 se responde con las reglas de 2023
 fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una edición verificada, o ponga accept_unverified_rules en true para que se lleven adelante las reglas de 2023.
 fault-review-of-nothing = Una revisión de la caja necesita algo que se sepa de ella: al menos la solicitud de una revisión.
 fault-said-by-the-review = La solicitud ya dice { $term } para todas las revisiones. Omítalo aquí, o diga lo mismo.
+fault-said-twice-of-one-box = Esto dice de la misma caja otra cosa que { $other }: { $here } aquí, { $there } allí. Diga cuál es lo correcto.
 fault-edition-twice = Esta edición está dos veces. Nombre cada una solo una vez.
 fault-editions-to-compare = Nombre de 2 a { $most } ediciones.
 fault-unknown-check = Ninguna revisión tiene este nombre.

@@ -3,6 +3,7 @@
 
 pub mod comparison;
 pub mod review;
+mod said_twice;
 
 use super::body;
 use super::media;

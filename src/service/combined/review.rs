@@ -7,10 +7,12 @@ use super::super::problem::Problem;
 use super::super::query;
 use super::super::register::{CHECKS, CheckEntry};
 use super::super::state::Service;
+use super::said_twice;
 use crate::answers::{Explain, Ruleset};
 use crate::checks::{Amendment, FaultCode, Reference, Status, Verdict};
 use crate::quantity::Units;
 use crate::rulebook::Edition;
+use crate::trade::ConductorSize;
 use axum::extract::{Request, State};
 use axum::response::Response;
 use serde::{Deserialize, Serialize};
@@ -71,7 +73,8 @@ pub struct ReviewAnswer {
     /// The caller's own mark.
     #[serde(skip_serializing_if = "Option::is_none")]
     reference: Option<Reference>,
-    /// The gravest verdict of all checks; null when every one was only asked for a size.
+    /// The gravest verdict of all checks. A check that was only asked for a size keeps the whole from complying: it is not determined.
+    /// Null when every one was only asked for a size.
     #[schema(required = true)]
     verdict: Option<Verdict>,
     /// The verdict of each check that was made.
@@ -80,7 +83,7 @@ pub struct ReviewAnswer {
     findings: Vec<ReviewFinding>,
     /// What is still unknown: the inputs that would decide what is not determined.
     unknown: Vec<Unknown>,
-    /// The checks for which nothing was said. What they look at was not looked at.
+    /// The checks for which nothing was said, and what was not described to one that was made. Nothing is vouched for of these.
     not_looked_at: Vec<NotLookedAt>,
     /// The whole answer of each check, by its name.
     #[schema(value_type = Object)]
@@ -98,7 +101,7 @@ pub struct CheckVerdict {
     /// The check.
     #[schema(value_type = String, example = "outlet_box_fill")]
     check: &'static str,
-    /// Its verdict; null when only a size was asked for.
+    /// Its verdict, apart from what it hands on to another check of this review; null when only a size was asked for.
     #[schema(required = true)]
     verdict: Option<Verdict>,
 }
@@ -136,7 +139,7 @@ pub struct Unknown {
     supply: Vec<String>,
 }
 
-/// A check that was not made.
+/// A check that was not made, or the subjects of one that were not described to it.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 pub struct NotLookedAt {
     /// The check.
@@ -144,6 +147,9 @@ pub struct NotLookedAt {
     check: &'static str,
     /// What it is.
     title: String,
+    /// The subjects that were not described, of a check that was made; absent for one that was not.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    subjects: Vec<String>,
 }
 
 /// A finding as an answer writes it.
@@ -184,7 +190,7 @@ pub async fn review(State(service): State<Arc<Service>>, request: Request) -> Re
         authorization.covers(check)?;
     }
     let answers = answers(&asked, explain)?;
-    let review = put_together(asked.reference, answers).ok_or_else(Problem::internal)?;
+    let review = put_together(asked, answers).ok_or_else(Problem::internal)?;
     for CheckVerdict { check, verdict } in &review.verdicts {
         service.metrics().verdict(check, *verdict);
     }
@@ -216,6 +222,11 @@ fn answers(asked: &ReviewRequest, explain: Explain) -> Result<Vec<(&'static Chec
             }
         }
     }
+    if faults.is_empty() {
+        said_twice::contradictions(&asked.checks, asked.units)
+            .into_iter()
+            .for_each(|fault| faults.push(fault));
+    }
     if faults.is_empty() { Ok(answers) } else { Err(Problem::invalid(faults)) }
 }
 
@@ -238,24 +249,31 @@ fn nothing_known() -> FaultView {
 
 fn said_otherwise(check: &CheckEntry, term: &str) -> FaultView {
     let place = format!("/checks/{}/{term}", check.name);
-    FaultView::in_body(place, FaultCode::Conflict, "fault-said-by-the-review", [("term", term.to_owned())])
+    let named = [("term", term.to_owned())];
+    let view = FaultView::in_body(place, FaultCode::Contradiction, "fault-said-by-the-review", named);
+    FaultView { contradicts: Some(format!("/{term}")), ..view }
 }
 
 /// `None` when an answer is not what the checks write, which would be a fault of this service.
-fn put_together(
-    reference: Option<Reference>,
-    answers: Vec<(&'static CheckEntry, Value)>,
-) -> Option<ReviewAnswer> {
+fn put_together(asked: ReviewRequest, answers: Vec<(&'static CheckEntry, Value)>) -> Option<ReviewAnswer> {
     let messages = language::messages();
     let (mut findings, mut unknown, mut verdicts) = (Vec::new(), Vec::new(), Vec::new());
     let mut cautions: Vec<String> = Vec::new();
     for (check, answer) in &answers {
         let verdict: Option<Verdict> = serde_json::from_value(answer.get("verdict")?.clone()).ok()?;
-        verdicts.push(CheckVerdict { check: check.name, verdict });
         let below = |pointers: Vec<String>| -> Vec<String> {
             pointers.into_iter().map(|pointer| format!("/checks/{}{pointer}", check.name)).collect()
         };
-        let written: Vec<Written> = serde_json::from_value(answer.get("findings")?.clone()).ok()?;
+        let mut written: Vec<Written> = serde_json::from_value(answer.get("findings")?.clone()).ok()?;
+        let found = written.len();
+        written.retain(|finding| !is_handed_on(&asked.checks, check.name, finding));
+        let verdict = verdict.map(|verdict| match written.iter().map(|finding| finding.status).min() {
+            _ if found == written.len() => verdict,
+            Some(Status::Violated) => Verdict::Violates,
+            Some(Status::NotDetermined) => Verdict::NotDetermined,
+            Some(Status::Satisfied | Status::Advisory) | None => Verdict::Complies,
+        });
+        verdicts.push(CheckVerdict { check: check.name, verdict });
         for Written { rule, citation, status, message, at, supply } in written {
             if status == Status::NotDetermined {
                 let (rule, message) = (rule.clone(), message.clone());
@@ -279,15 +297,23 @@ fn put_together(
     findings.sort_by_key(|finding| finding.status);
     let not_looked_at = CHECKS
         .iter()
-        .filter(|check| !answers.iter().any(|(made, _)| made.name == check.name))
-        .map(|check| NotLookedAt { check: check.name, title: messages.fixed(check.title).to_owned() })
+        .filter_map(|check| {
+            let made = answers.iter().find(|(made, _)| made.name == check.name);
+            let subjects: Vec<String> = made
+                .and_then(|(_, answer)| answer.pointer("/account/not_looked_at")?.as_array())
+                .map(|names| names.iter().filter_map(Value::as_str).map(str::to_owned).collect())
+                .unwrap_or_default();
+            let title = messages.fixed(check.title).to_owned();
+            let is_whole = made.is_some() && subjects.is_empty();
+            (!is_whole).then_some(NotLookedAt { check: check.name, title, subjects })
+        })
         .collect();
     let mut ruleset = answers.first()?.1.get("ruleset")?.clone();
     // each answer has that of its own check
     ruleset.as_object_mut()?.remove("check_digest");
     Some(ReviewAnswer {
-        reference,
-        verdict: gravest(verdicts.iter().filter_map(|made| made.verdict)),
+        reference: asked.reference,
+        verdict: gravest(&verdicts),
         verdicts,
         findings,
         unknown,
@@ -298,10 +324,52 @@ fn put_together(
     })
 }
 
-fn gravest(verdicts: impl Iterator<Item = Verdict>) -> Option<Verdict> {
-    verdicts.max_by_key(|verdict| match verdict {
+/// The rules by which a check sends what it cannot judge to others.
+const HANDED_ON: [(&str, &str, &[&str]); 3] = [
+    ("outlet_box_fill", "pull.applies", &["pull_box_size", "conduit_body_check"]),
+    ("pull_box_size", "pull.applies", &["outlet_box_fill"]),
+    ("box_mounting", "box-access.handhole-size", &["pull_box_size"]),
+];
+
+/// Whether a finding only asks for another check that this review makes: the verdict of that one decides. Of conductors that a
+/// fill leaves to a check by size, that check must know some as large.
+fn is_handed_on(parts: &BTreeMap<String, Map<String, Value>>, check: &str, finding: &Written) -> bool {
+    let to = HANDED_ON.iter().find(|(from, rule, _)| *from == check && *rule == finding.rule);
+    let Some((_, _, to)) = to.filter(|_| matches!(finding.status, Status::NotDetermined | Status::Advisory))
+    else {
+        return false;
+    };
+    let largest = |part: &Map<String, Value>| part.values().filter_map(largest_conductor).max();
+    let left = parts.get(check).and_then(largest).filter(|_| check == "outlet_box_fill");
+    to.iter().filter_map(|other| parts.get(*other)).any(|part| left.is_none() || largest(part) >= left)
+}
+
+/// The largest conductor size that stands anywhere in a part of a request.
+fn largest_conductor(value: &Value) -> Option<ConductorSize> {
+    match value {
+        Value::String(text) => ConductorSize::read(text),
+        Value::Array(items) => items.iter().filter_map(largest_conductor).max(),
+        Value::Object(members) => {
+            let sizes = ["size", "largest_conductor"];
+            let of = |(name, member): (&String, &Value)| match member {
+                Value::String(_) if !sizes.contains(&name.as_str()) => None,
+                _ => largest_conductor(member),
+            };
+            members.iter().filter_map(of).max()
+        }
+        _ => None,
+    }
+}
+
+/// The gravest verdict. A check that was asked for a size alone vouches for nothing.
+fn gravest(verdicts: &[CheckVerdict]) -> Option<Verdict> {
+    if verdicts.iter().all(|made| made.verdict.is_none()) {
+        return None;
+    }
+    let gravity = |verdict: &Verdict| match verdict {
         Verdict::Complies => 0,
         Verdict::NotDetermined => 1,
         Verdict::Violates => 2,
-    })
+    };
+    verdicts.iter().map(|made| made.verdict.unwrap_or(Verdict::NotDetermined)).max_by_key(gravity)
 }

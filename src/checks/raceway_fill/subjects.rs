@@ -1,0 +1,42 @@
+//! What a request can describe, and the rules in the scope of it.
+
+use super::RacewayFillRequest;
+use crate::checks::{InScope, Subject};
+use crate::quantity::Units;
+use crate::rulebook::raceway_fill::{
+    ACTUAL, AREA, BARE, CABLES, CONDUCTORS, EMT_SIZE, IMC_SIZE, LIMITS, NIPPLE, SAME_SIZE,
+};
+use crate::tables::raceway_dimensions::{self, Dimension};
+use crate::trade::RacewayKind;
+
+pub(super) static SUBJECTS: [Subject<RacewayFillRequest>; 1] = [Subject {
+    name: "fill",
+    is_described: |request| request.raceway.is_some_and(|raceway| raceway.trade_size.is_some()),
+    scope: &[
+        InScope::always(&LIMITS),
+        InScope::when(has_figures, &AREA),
+        InScope::when(has_figures, &SAME_SIZE),
+        InScope::when(|request| is_of(request, RacewayKind::Emt), &EMT_SIZE),
+        InScope::when(|request| is_of(request, RacewayKind::Imc), &IMC_SIZE),
+        InScope::when(may_be_nipple, &NIPPLE),
+        InScope::when(|request| !request.conductors.is_empty(), &CONDUCTORS),
+        InScope::when(|request| !request.bare_conductors.is_empty(), &BARE),
+        InScope::when(|request| !request.cables.is_empty(), &CABLES),
+        InScope::when(|request| !request.measured_conductors.is_empty(), &ACTUAL),
+    ],
+}];
+
+fn has_figures(request: &RacewayFillRequest) -> bool {
+    let given = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)));
+    given.is_some_and(|(kind, size)| {
+        raceway_dimensions::of(kind, size, Dimension::Diameter, Units::Us).is_some()
+    })
+}
+
+fn is_of(request: &RacewayFillRequest, kind: RacewayKind) -> bool {
+    request.raceway.is_some_and(|raceway| raceway.kind == kind)
+}
+
+fn may_be_nipple(request: &RacewayFillRequest) -> bool {
+    request.raceway.is_some_and(|raceway| raceway.length.is_some() || raceway.nipple == Some(true))
+}
