@@ -1,6 +1,8 @@
 //! Interpretation points: where a rule is read in more than one way.
 
-use super::{Rule, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill};
+use super::{
+    Rule, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill,
+};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -164,7 +166,7 @@ points! {
         AngleOnly "angle_only",
     }
     /// What a row is on the back wall, where none is declared and positions are given.
-    Settled BackWallRow "back_wall_row" by pull::ANGLE {
+    Open BackWallRow "back_wall_row" by pull::ANGLE {
         /// Entries in line either way: both directions are computed, the larger counts.
         EitherWay "either_way",
         /// Entries at the same height.
@@ -231,6 +233,20 @@ points! {
         LargestConductor "largest_conductor",
         /// Only the total cross-section counts.
         TotalArea "total_area",
+    }
+    /// Whether a listed conduit body that is not a short-radius one has the cross-section that is asked.
+    Settled ListedBodyArea "listed_body_area" by conduit_body::AREA {
+        /// It has: bodies are listed with it.
+        Meets "meets",
+        /// Its cross-section must be known.
+        Measured "measured",
+    }
+    /// Whether splices of conductors larger than 6 AWG, which have no volume allowance, are counted in a conduit body.
+    Open LargeSpliceCount "large_splice_count" by conduit_body::SPLICES {
+        /// They are not counted: a marked volume and rigid support are all that is asked.
+        NotCounted "not_counted",
+        /// They must fit the marked volume, and no allowance says how.
+        Counted "counted",
     }
     /// Whose diameter counts over 1000 V in a cable of several conductors.
     Settled CableDiameter "cable_diameter" by over_1000_volts::STRAIGHT {

@@ -2,10 +2,14 @@
 
 use super::request::{ConduitBodyRequest, HubPlace};
 use crate::checks::outlet_fill::{Contents, faults_of_contents};
+use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
+use crate::quantity::Length;
 use crate::rulebook::Rulebook;
+use crate::trade::ConductorSize;
 use FaultCode::{Conflict, DuplicateId, MissingMember, OutOfBounds, UnknownReference};
+use std::collections::BTreeMap;
 
 /// The most items of a list.
 const MOST_ITEMS: usize = 50;
@@ -50,7 +54,7 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
                 faults.add(at.member(&"/bare"), Conflict, "fault-bare-and-insulated");
             }
         }
-        if pull.spliced && contents.is_none() && !pull.is_large(large_from) {
+        if pull.spliced && contents.is_none() && pull.has_small(large_from) {
             faults.add(Pointer::to(&"/contents"), MissingMember, "fault-splice-without-contents");
         }
     }
@@ -62,6 +66,57 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
     }
     if let Some(marked) = marked {
         marked.faults(faults);
+        of_held(request, marked, faults);
+    }
+    of_distances(request, faults);
+    if request.body.unmarked == Some(true) {
+        let body = Pointer::to(&"/body");
+        let claims = [
+            (request.body.marked_volume.is_some(), body.member(&"/marked_volume")),
+            (request.body.evaluated_for_full_fill == Some(true), body.member(&"/evaluated_for_full_fill")),
+            (marked.as_ref().is_some_and(|marked| marked.listed), Pointer::to(&"/marked")),
+        ];
+        for (_, at) in claims.into_iter().filter(|(claimed, _)| *claimed) {
+            faults.contradiction(body.member(&"/unmarked"), at, "fault-unmarked-and-marked");
+        }
+    }
+}
+
+/// The conductors that a mark lists beside it are those of the pulls.
+fn of_held(request: &ConduitBodyRequest, marked: &Marking, faults: &mut Faults) {
+    let tally = |groups: &mut dyn Iterator<Item = &ConductorGroup>| {
+        let mut numbers: BTreeMap<ConductorSize, u32> = BTreeMap::new();
+        groups.for_each(|group| {
+            let number = numbers.entry(group.size).or_default();
+            *number = number.saturating_add(group.number());
+        });
+        numbers
+    };
+    let listed = tally(&mut marked.conductors.iter());
+    let pulled = tally(&mut request.pulls.iter().flat_map(|pull| &pull.conductors));
+    if !listed.is_empty() && listed != pulled {
+        let at = Pointer::to(&"/marked/conductors");
+        faults.contradiction(at, Pointer::to(&"/pulls"), "fault-mark-list-and-pulls");
+    }
+}
+
+/// Pulls between the same two openings agree on how far apart these are.
+fn of_distances(request: &ConduitBodyRequest, faults: &mut Faults) {
+    let mut known: Vec<([HubPlace; 2], Length, Pointer)> = Vec::new();
+    for (index, pull) in request.pulls.iter().enumerate() {
+        let (Some(distance), Some(first)) = (pull.distance, pull.between.first()) else { continue };
+        let at = Pointer::of(&"/pulls/#", index).member(&"/distance");
+        for other in pull.between.iter().skip(1) {
+            let mut ends = [*first, *other];
+            ends.sort_unstable();
+            match known.iter().find(|(between, ..)| *between == ends) {
+                Some((_, earlier, there)) if *earlier != distance => {
+                    faults.contradiction(at, *there, "fault-distances-differ");
+                }
+                Some(_) => {}
+                None => known.push((ends, distance, at)),
+            }
+        }
     }
 }
 

@@ -1,21 +1,22 @@
 //! Conductors of 4 AWG and larger: the lengths of the pull-box rules, by the dimensions of the body.
 
 use super::outcome::LargeInBody;
-use super::request::{ConduitBodyRequest, HubPlace};
-use super::small::{fill, key, word};
-use crate::checks::pulls::comparison::{self, SmallerPermitted};
+use super::request::{BodyPull, ConduitBodyRequest, HubPlace};
+use super::small::{fill, key, occupants, word};
+use crate::checks::pulls::comparison::{self, Smaller};
 use crate::checks::pulls::distances::MinDistance;
 use crate::checks::pulls::entry::{ResolvedEntry, raceway};
+use crate::checks::pulls::lengths::OppositeBack;
 use crate::checks::pulls::pull::RequestedPull;
-use crate::checks::pulls::{
-    Axis, AxisSize, Cover, EntryDistanceOf, Resolved, Wall, distances, lengths, pull,
-};
-use crate::checks::raceway_fill::sizing::Sizer;
+use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, Held, Resolved, Wall, distances, lengths, pull};
+use crate::checks::raceway_fill::sizing::{Load, Sizer};
 use crate::checks::{Argument, Finding, Status};
-use crate::derivation::{Derivation, Pointer, Relation};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Length, Measure};
+use crate::rulebook::geometry::POSITIONS;
 use crate::rulebook::pull::{CONDUIT_BODY, MARKED};
 use crate::tables::wire_bending_space::Stranding;
+use crate::trade::Insulation;
 
 /// Checks the body by length.
 pub(super) fn check(
@@ -25,9 +26,9 @@ pub(super) fn check(
     findings: &mut Vec<Finding>,
 ) -> LargeInBody {
     let resolved = resolve(proof, request);
-    let lengths = lengths::required(proof, &resolved, Cover::Removable, findings);
+    let lengths = lengths::required(proof, &resolved, OppositeBack::CoverOfBody, findings);
     let distances = distances::required(proof, &resolved);
-    let smaller = smaller_permitted(proof, sizer, request, findings);
+    let smaller = smaller(proof, sizer, request, findings);
     let mut large = LargeInBody {
         length: lengths::axis_size(proof, Axis::Width, &lengths),
         width: lengths::axis_size(proof, Axis::Height, &lengths),
@@ -42,10 +43,21 @@ pub(super) fn check(
         (&mut large.depth, body.depth, "depth", &"/body/depth"),
     ];
     for (size, given, name, at) in sides {
-        compare_side(proof, request, size, given, (name, Pointer::to(at)), smaller, findings);
+        compare_side(proof, request, size, given, (name, Pointer::to(at)), &smaller, findings);
+    }
+    for (index, pull) in request.pulls.iter().enumerate() {
+        if let Some(distance) = pull.distance {
+            within_body(
+                proof,
+                request,
+                distance,
+                Pointer::of(&"/pulls/#", index).member(&"/distance"),
+                findings,
+            );
+        }
     }
     for (least, answered) in distances.iter().zip(&mut large.distances) {
-        compare_distance(proof, request, least, answered, smaller, findings);
+        compare_distance(proof, request, least, answered, &smaller, findings);
     }
     large
 }
@@ -73,9 +85,9 @@ fn resolve(proof: &mut Derivation, request: &ConduitBodyRequest) -> Resolved<'st
             first: ends.next()?,
             others: ends.collect(),
             largest_conductor: pull.largest(),
-            insulated: true,
+            insulated: Some(true),
             spliced: pull.spliced,
-            offset: false,
+            offset: Some(false),
             stranding: Stranding::Plain,
         })
     });
@@ -83,29 +95,93 @@ fn resolve(proof: &mut Derivation, request: &ConduitBodyRequest) -> Resolved<'st
     Resolved { entries, pulls }
 }
 
-/// Whether a marking, or a listing for full fill, lets the body be smaller.
-fn smaller_permitted(
+/// What lets the body be smaller: a marking of conductors, or that it was evaluated for full fill.
+fn smaller(
     proof: &mut Derivation,
     sizer: &mut Sizer,
     request: &ConduitBodyRequest,
     findings: &mut Vec<Finding>,
-) -> SmallerPermitted {
-    if request.body.evaluated_for_full_fill {
-        let fills: Vec<Option<bool>> = (0..request.hubs.len())
-            .map(|index| fill(proof, sizer, request, index, findings).map(|(_, fits)| fits))
-            .collect();
-        let all = fills.into_iter().try_fold(true, |all, fits| Some(all && fits?));
-        if all == Some(true) {
-            let at = Pointer::to(&"/body/evaluated_for_full_fill");
-            let step = proof.fact(&MARKED, true, at);
-            findings.push(Finding::new(&MARKED, Status::Satisfied, "finding-full-fill").at(at).step(step));
+) -> Smaller {
+    let body = Pointer::to(&"/body");
+    let unmarked = request.body.unmarked;
+    if let Some(unmarked) = unmarked {
+        proof.fact(&MARKED, unmarked, body.member(&"/unmarked"));
+    }
+    let absent = (unmarked == Some(true)).then_some(false);
+    let mut supply = Vec::new();
+    let evaluated_at = body.member(&"/evaluated_for_full_fill");
+    let for_full_fill = match request.body.evaluated_for_full_fill {
+        Some(true) => {
+            let fills = hub_fills(proof, sizer, request, findings);
+            let step = proof.fact(&MARKED, true, evaluated_at);
+            if fills == Some(true) {
+                let finding = Finding::new(&MARKED, Status::Satisfied, "finding-full-fill");
+                findings.push(finding.at(evaluated_at).step(step));
+            }
+            fills
         }
-        return all;
+        Some(false) => {
+            proof.fact(&MARKED, false, evaluated_at);
+            Some(false)
+        }
+        None => {
+            supply.push(evaluated_at);
+            absent
+        }
+    };
+    let by_mark = match &request.marked {
+        Some(marked) => {
+            let below = marked.raceways_below_full_fill.or_else(|| below_full_fill(proof, sizer, request));
+            let held = if marked.conductors.is_empty() { held(request) } else { marked.said_to_hold() };
+            marked.covers(proof, &held, below, findings)
+        }
+        None => {
+            supply.extend([Pointer::to(&"/marked"), body.member(&"/unmarked")]);
+            absent
+        }
+    };
+    Smaller { by_mark, for_full_fill, supply, unless: Vec::new() }
+}
+
+/// Every conductor of every pull.
+fn held(request: &ConduitBodyRequest) -> Held<'_> {
+    let groups = request.pulls.iter().enumerate().flat_map(|(index, pull)| {
+        let at = move |number| Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
+        pull.conductors.iter().enumerate().map(move |(number, group)| (group, at(number)))
+    });
+    groups.collect()
+}
+
+/// Whether no raceway is fuller than permitted, with a finding for each.
+fn hub_fills(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &ConduitBodyRequest,
+    findings: &mut Vec<Finding>,
+) -> Option<bool> {
+    let from = proof.rulebook().pull.applies_from;
+    // where there are small conductors too, the findings are there already
+    let mut unheard = Vec::new();
+    let said = request.pulls.iter().any(|pull| pull.has_small(from));
+    let findings = if said { &mut unheard } else { findings };
+    let fills: Vec<Option<bool>> = (0..request.hubs.len())
+        .map(|index| fill(proof, sizer, request, index, findings).map(|(_, fits)| fits))
+        .collect();
+    fills.into_iter().try_fold(true, |all, fits| Some(all && fits?))
+}
+
+/// Whether every raceway holds less than it may; conductors whose insulation is not said are taken to be XHHW.
+fn below_full_fill(proof: &mut Derivation, sizer: &mut Sizer, request: &ConduitBodyRequest) -> Option<bool> {
+    let mut all = true;
+    for hub in &request.hubs {
+        let occupants = occupants(proof, request, hub.place, Some(Insulation::Xhhw))?;
+        let load = Load::of(proof, &occupants)?;
+        let (limit, _) = sizer.limit(proof, load.number, false);
+        let raceway = (hub.raceway.kind, hub.raceway.trade_size);
+        let allowed = sizer.admits(proof, &MARKED, raceway, &load, limit)?.allowed;
+        all &= proof.compare(&MARKED, load.total, Relation::Below, allowed).0;
     }
-    match &request.marked {
-        Some(marked) => marked.covers(proof, findings),
-        None => Some(false),
-    }
+    Some(all)
 }
 
 /// Openings, given by name, as a sentence of any language names them.
@@ -122,14 +198,16 @@ fn compare_side(
     size: &mut AxisSize,
     given: Option<Length>,
     (name, at): (&'static str, Pointer),
-    smaller: SmallerPermitted,
+    smaller: &Smaller,
     findings: &mut Vec<Finding>,
 ) {
     let Some(minimum) = size.minimum else { return };
     let Some(given) = given else {
-        if smaller != Some(true) {
+        if !smaller.than_all() {
             let finding = Finding::new(&CONDUIT_BODY, Status::NotDetermined, "finding-body-side-open");
             findings.push(finding.with("axis", name).with("required", minimum).supply(at));
+        } else {
+            proof.does_not_apply(&CONDUIT_BODY, "marked-smaller", Some(Pointer::to(&"/marked")));
         }
         return;
     };
@@ -150,7 +228,7 @@ fn compare_distance(
     request: &ConduitBodyRequest,
     least: &MinDistance,
     answered: &mut EntryDistanceOf,
-    smaller: SmallerPermitted,
+    smaller: &Smaller,
     findings: &mut Vec<Finding>,
 ) {
     let at = least.at.member(&"/distance");
@@ -160,9 +238,8 @@ fn compare_distance(
             .with("other", openings(request, &answered.entries[1..]))
             .with("required", least.required)
     };
-    let pull = request.pulls.get(least.pull);
-    let Some(given) = pull.and_then(|pull| pull.distance) else {
-        if smaller != Some(true) {
+    let Some((given, at)) = stated_distance(request, least) else {
+        if smaller.than(least.rule) != Some(true) {
             let open = finding(Status::NotDetermined, "finding-openings-open", answered);
             findings.push(open.at(least.at).supply(at));
         }
@@ -171,7 +248,62 @@ fn compare_distance(
     let measured = proof.given(least.rule, given.value(), Measure::Length, at);
     answered.measured = Some(measured);
     let (enough, step) = proof.compare(least.rule, measured, Relation::AtLeast, least.required);
-    let messages = ["finding-entries-apart", "finding-closer-by-mark", "finding-entries-close"];
-    let (status, message) = comparison::verdict(enough, smaller, messages);
-    findings.push(finding(status, message, answered).with("measured", measured).at(at).step(step));
+    let found = if enough {
+        finding(Status::Satisfied, "finding-entries-apart", answered)
+    } else {
+        let short =
+            smaller.short(least.rule, &least.unsaid, ["finding-closer-by-mark", "finding-entries-close"]);
+        let Finding { status, message, supply, .. } = short;
+        Finding { supply, ..finding(status, message, answered) }
+    };
+    findings.push(found.with("measured", measured).at(at).step(step));
+}
+
+/// The distance that a pull between two openings says they are apart, and where it says so.
+fn stated_distance(request: &ConduitBodyRequest, least: &MinDistance) -> Option<(Length, Pointer)> {
+    let joined = least.ends.map(|end| request.hubs.get(end).map(|hub| hub.place));
+    let joins = |pull: &BodyPull| {
+        let first = pull.between.first().copied();
+        pull.between.iter().skip(1).any(|other| {
+            let ends = [first, Some(*other)];
+            ends == joined || [ends[1], ends[0]] == joined
+        })
+    };
+    request.pulls.iter().enumerate().filter(|(_, pull)| joins(pull)).find_map(|(index, pull)| {
+        Some((pull.distance?, Pointer::of(&"/pulls/#", index).member(&"/distance")))
+    })
+}
+
+/// No two places in a body are further apart than its corners.
+fn within_body(
+    proof: &mut Derivation,
+    request: &ConduitBodyRequest,
+    distance: Length,
+    at: Pointer,
+    findings: &mut Vec<Finding>,
+) {
+    let body = &request.body;
+    let sides = [(body.length, &"/body/length"), (body.width, &"/body/width"), (body.depth, &"/body/depth")];
+    let legs: Vec<Figure> = sides
+        .iter()
+        .filter_map(|(side, at)| {
+            Some(proof.given(&POSITIONS, (*side)?.value(), Measure::Length, Pointer::to(at)))
+        })
+        .collect();
+    if legs.is_empty() {
+        return;
+    }
+    let measured = proof.given(&POSITIONS, distance.value(), Measure::Length, at);
+    let corners = proof.distance(&POSITIONS, &legs);
+    let (within, step) = proof.compare(&POSITIONS, measured, Relation::AtMost, corners);
+    if within {
+        return;
+    }
+    let unsaid = sides.iter().filter(|(side, _)| side.is_none()).map(|(_, at)| Pointer::to(at));
+    let status = if legs.len() == sides.len() { Status::Violated } else { Status::NotDetermined };
+    let mut finding = Finding::new(&POSITIONS, status, "finding-distance-beyond-body")
+        .with("measured", measured)
+        .with("corners", corners);
+    finding.supply = unsaid.collect();
+    findings.push(finding.at(at).step(step));
 }

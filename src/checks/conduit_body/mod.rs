@@ -3,7 +3,7 @@
 //! ```
 //! use elbowroom::checks::{Verdict, evaluate, conduit_body::ConduitBodyCheck};
 //! let request = elbowroom::json::read(br#"{
-//!     "body": {"length": 12, "depth": 4},
+//!     "body": {"length": 12, "depth": 4, "unmarked": true},
 //!     "hubs": [
 //!         {"place": "end", "raceway": {"kind": "EMT", "trade_size": "2"}},
 //!         {"place": "back", "raceway": {"kind": "EMT", "trade_size": "2"}}
@@ -26,6 +26,7 @@ mod outcome;
 mod request;
 mod small;
 mod splices;
+mod subjects;
 
 pub use outcome::{BodyShape, ConduitBodyOutcome, HubFill, LargeInBody, SmallInBody, SplicesInBody};
 pub use request::*;
@@ -46,8 +47,7 @@ impl Check for ConduitBodyCheck {
     const PATH: &'static str = "/v1/conduit-bodies/check";
     type Request = ConduitBodyRequest;
     type Outcome = ConduitBodyOutcome;
-    const SUBJECTS: &'static [Subject<ConduitBodyRequest>] =
-        &[Subject { name: "conduit_body", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<ConduitBodyRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -58,6 +58,7 @@ impl Check for ConduitBodyCheck {
                 Part::OutletFill,
                 Part::OutletVolume,
                 Part::FreeConductor,
+                Part::Geometry,
             ],
             &[
                 tables::conductor_volume::TABLE,
@@ -82,11 +83,14 @@ impl Check for ConduitBodyCheck {
         let (mut sizer, mut findings) = (Sizer::default(), Vec::new());
         let from = rulebook.pull.applies_from;
         let any_large = request.pulls.iter().any(|pull| pull.is_large(from));
-        let any_small = request.pulls.iter().any(|pull| !pull.is_large(from));
+        let any_small = request.pulls.iter().any(|pull| pull.has_small(from));
         let small_conductors =
             any_small.then(|| small::check(&mut proof, &mut sizer, request, &mut findings));
         let large_conductors =
             any_large.then(|| large::check(&mut proof, &mut sizer, request, &mut findings));
+        if subjects::has_splices(request) {
+            splices::asked_of_body(&mut proof, request, &mut findings);
+        }
         let splices = request
             .contents
             .as_ref()

@@ -5,7 +5,8 @@ use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::request::{interpretations, request};
 use crate::quantity::{Area, Length, Volume};
 use crate::rulebook::reading::{
-    EntryDistance, MarkedSize, RacewayArea, SmallConductors, SplicedConductor, StraightSplice,
+    EntryDistance, LargeSpliceCount, ListedBodyArea, MarkedSize, RacewayArea, SmallConductors,
+    SplicedConductor, StraightSplice,
 };
 use crate::trade::{ConductorSize, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
@@ -30,6 +31,7 @@ request! {
         #[schema(min_items = 1, max_items = 50)]
         pub pulls: Vec<BodyPull>,
         /// What is spliced or connected in the body, counted as in an outlet box. Required where anything is.
+        #[schema(extensions(("x-role" = json!("thing"))))]
         pub contents: Option<Contents>,
         /// The permanent marking of a listed body that is smaller than the lengths ask.
         pub marked: Option<Marking>,
@@ -51,6 +53,10 @@ interpretations! {
         marked_size: MarkedSize,
         /// Conductors smaller than 18 AWG.
         small_conductors: SmallConductors,
+        /// Whether its listing shows that a body has the cross-section.
+        listed_body_area: ListedBodyArea,
+        /// Whether splices of conductors larger than 6 AWG are counted.
+        large_splice_count: LargeSpliceCount,
     }
 }
 
@@ -59,7 +65,9 @@ interpretations! {
 #[serde(deny_unknown_fields, default)]
 pub struct ConduitBody {
     /// Whether it is a short-radius body: a capped elbow, a handy ell, a service-entrance elbow.
-    pub short_radius: bool,
+    pub short_radius: Option<bool>,
+    /// Whether it is listed.
+    pub listed: Option<bool>,
     /// Its inside cross-section.
     pub cross_section: Option<Area>,
     /// The largest raceway that it can be attached to, where larger than those that are.
@@ -70,7 +78,9 @@ pub struct ConduitBody {
     pub rigidly_supported: Option<bool>,
     /// Whether it is listed, bends its conductors with at least the radius of a field bend of its raceway, and is
     /// marked as evaluated for all that its raceway may hold.
-    pub evaluated_for_full_fill: bool,
+    pub evaluated_for_full_fill: Option<bool>,
+    /// Whether its maker marked neither a volume on it, nor conductors, nor that it was evaluated for full fill.
+    pub unmarked: Option<bool>,
     /// Inside, from end to end.
     pub length: Option<Length>,
     /// Inside, from side to side.
@@ -125,8 +135,9 @@ pub struct BodyPull {
     /// The conductors, grounding conductors among them.
     #[schema(min_items = 1, max_items = 50)]
     pub conductors: Vec<ConductorGroup>,
-    /// Whether they are spliced in the body.
+    /// Whether there is a splice of them in the body.
     #[serde(default)]
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub spliced: bool,
     /// How far apart the two openings are, for conductors of 4 AWG and larger.
     pub distance: Option<Length>,
@@ -141,5 +152,10 @@ impl BodyPull {
     /// Whether it makes a pull box of the body, as conductors from some size on do.
     pub fn is_large(&self, from: ConductorSize) -> bool {
         self.largest() >= Some(from)
+    }
+
+    /// Whether it has conductors that are smaller, alone or beside larger ones; or none that makes a pull box of the body.
+    pub fn has_small(&self, from: ConductorSize) -> bool {
+        !self.is_large(from) || self.conductors.iter().any(|group| group.size < from)
     }
 }

@@ -7,6 +7,7 @@ use crate::checks::{Argument, Finding, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
+use crate::rulebook::reading::ListedBodyArea;
 use crate::trade::Insulation;
 
 /// Checks the body and every opening.
@@ -17,7 +18,7 @@ pub(super) fn check(
     findings: &mut Vec<Finding>,
 ) -> SmallInBody {
     let mut small = SmallInBody { required_cross_section: None, margin: None, hubs: Vec::new() };
-    if request.body.short_radius {
+    if request.body.short_radius == Some(true) {
         proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to(&"/body/short_radius")));
         findings.push(
             Finding::new(&SHORT_RADIUS, Status::Advisory, "finding-short-radius-space")
@@ -39,7 +40,8 @@ fn cross_section(
     small: &mut SmallInBody,
     findings: &mut Vec<Finding>,
 ) {
-    let supply = Pointer::to(&"/body/cross_section");
+    let body = Pointer::to(&"/body");
+    let supply = body.member(&"/cross_section");
     let raceways = request.hubs.iter().map(|hub| hub.raceway).chain(request.body.largest_raceway);
     let mut areas = Vec::new();
     for BodyRaceway { kind, trade_size } in raceways {
@@ -58,19 +60,29 @@ fn cross_section(
     let required = proof.product(&AREA, multiple, largest, None);
     small.required_cross_section = Some(required);
     let Some(given) = request.body.cross_section else {
+        if request.body.listed == Some(true) && proof.reading::<ListedBodyArea>() == ListedBodyArea::Meets {
+            let at = body.member(&"/listed");
+            let step = proof.fact(&AREA, true, at);
+            let finding = Finding::new(&AREA, Status::Satisfied, "finding-cross-section-by-listing");
+            findings.push(finding.with("required", required).at(at).step(step));
+            return;
+        }
         let finding = Finding::new(&AREA, Status::NotDetermined, "finding-cross-section-open");
-        findings.push(finding.with("required", required).supply(supply));
+        findings.push(finding.with("required", required).supply(supply).supply(body.member(&"/listed")));
         return;
     };
     let given = proof.given(&AREA, given.value(), Measure::Area, supply);
     small.margin = Some(proof.difference(&AREA, given, required));
     let (enough, step) = proof.compare(&AREA, given, Relation::AtLeast, required);
-    let (status, message) = if enough {
-        (Status::Satisfied, "finding-cross-section-enough")
-    } else {
-        (Status::Violated, "finding-cross-section-short")
+    let (status, message) = match (enough, request.body.short_radius) {
+        (true, _) => (Status::Satisfied, "finding-cross-section-enough"),
+        (false, None) => (Status::NotDetermined, "finding-cross-section-short"),
+        (false, Some(_)) => (Status::Violated, "finding-cross-section-short"),
     };
-    let finding = Finding::new(&AREA, status, message).with("given", given).with("required", required);
+    let mut finding = Finding::new(&AREA, status, message).with("given", given).with("required", required);
+    if status == Status::NotDetermined {
+        finding = finding.supply(body.member(&"/short_radius"));
+    }
     findings.push(finding.at(supply).step(step));
 }
 
@@ -89,7 +101,7 @@ pub(super) fn fill(
         let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
         findings.push(finding.with("opening", Argument::Words(vec![key(hub.place)])).at(at));
     };
-    let Some(occupants) = occupants(proof, request, hub.place) else {
+    let Some(occupants) = occupants(proof, request, hub.place, None) else {
         open(findings);
         return None;
     };
@@ -118,16 +130,21 @@ pub(super) fn fill(
     Some((HubFill { place, number, area, allowed_area, maximum }, admission.fits))
 }
 
-/// The conductors of an opening; none where a cross-section is missing.
-fn occupants(proof: &mut Derivation, request: &ConduitBodyRequest, place: HubPlace) -> Option<Vec<Occupant>> {
+/// The conductors of an opening, those without an insulation taken to have `unsaid`; none where a cross-section is missing.
+pub(super) fn occupants(
+    proof: &mut Derivation,
+    request: &ConduitBodyRequest,
+    place: HubPlace,
+    unsaid: Option<Insulation>,
+) -> Option<Vec<Occupant>> {
     let mut occupants = Vec::new();
     for (index, pull) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
         for (number, group) in pull.conductors.iter().enumerate() {
             let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
-            if group.insulation.is_none() && !group.bare {
+            if group.insulation.is_none() && !group.bare && unsaid.is_none() {
                 return None;
             }
-            occupants.push(group.occupant(proof, at, |_| Insulation::Xhhw)?);
+            occupants.push(group.occupant(proof, at, |_| unsaid.unwrap_or(Insulation::Xhhw))?);
         }
     }
     Some(occupants)

@@ -7,6 +7,71 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{SHORT_RADIUS, SPLICES};
+use crate::rulebook::reading::LargeSpliceCount;
+
+/// What splices, taps and devices of any size ask of the body: that it can have them, a marked volume and rigid support.
+pub(super) fn asked_of_body(
+    proof: &mut Derivation,
+    request: &ConduitBodyRequest,
+    findings: &mut Vec<Finding>,
+) {
+    let body = &request.body;
+    let at = Pointer::to(&"/body");
+    let from = proof.rulebook().pull.applies_from;
+    if request.pulls.iter().any(|pull| pull.has_small(from)) {
+        let short_radius = at.member(&"/short_radius");
+        let finding = |status| Finding::new(&SHORT_RADIUS, status, "finding-short-radius-splices");
+        findings.extend(match body.short_radius {
+            Some(true) => {
+                let step = proof.fact(&SHORT_RADIUS, true, short_radius);
+                Some(finding(Status::Violated).at(short_radius).step(step))
+            }
+            Some(false) => {
+                proof.does_not_apply(&SHORT_RADIUS, "not-short-radius", Some(short_radius));
+                None
+            }
+            None => Some(finding(Status::NotDetermined).supply(short_radius)),
+        });
+    }
+    let supported = at.member(&"/rigidly_supported");
+    match body.rigidly_supported {
+        Some(true) => {
+            proof.fact(&SPLICES, true, supported);
+        }
+        Some(false) => {
+            let step = proof.fact(&SPLICES, false, supported);
+            let finding = Finding::new(&SPLICES, Status::Violated, "finding-body-not-supported");
+            findings.push(finding.at(supported).step(step));
+        }
+        None => {
+            let finding = Finding::new(&SPLICES, Status::NotDetermined, "finding-body-support-open");
+            findings.push(finding.at(at).supply(supported));
+        }
+    }
+    if body.marked_volume.is_none() {
+        let unmarked = at.member(&"/unmarked");
+        let finding = |status| Finding::new(&SPLICES, status, "finding-splices-without-volume").at(at);
+        findings.push(if body.unmarked == Some(true) {
+            let step = proof.fact(&SPLICES, true, unmarked);
+            finding(Status::Violated).step(step)
+        } else {
+            finding(Status::NotDetermined).supply(at.member(&"/marked_volume")).supply(unmarked)
+        });
+    }
+    if request.pulls.iter().any(|pull| pull.spliced && pull.is_large(from)) {
+        large(proof, findings);
+    }
+}
+
+/// Splices of conductors that have no volume allowance.
+fn large(proof: &mut Derivation, findings: &mut Vec<Finding>) {
+    if proof.reading::<LargeSpliceCount>() == LargeSpliceCount::NotCounted {
+        let finding = Finding::new(&SPLICES, Status::Satisfied, "finding-large-splices-not-counted");
+        findings.push(finding);
+        return;
+    }
+    findings.push(Finding::new(&SPLICES, Status::NotDetermined, "finding-large-splices-without-allowance"));
+}
 
 /// Counts what is spliced or connected, and compares it with the mark.
 pub(super) fn check(
@@ -17,27 +82,12 @@ pub(super) fn check(
 ) -> SplicesInBody {
     let at = Pointer::to(&"/contents");
     let body = &request.body;
-    if body.short_radius {
-        let step = proof.fact(&SHORT_RADIUS, true, Pointer::to(&"/body/short_radius"));
-        findings.push(
-            Finding::new(&SHORT_RADIUS, Status::Violated, "finding-short-radius-splices").at(at).step(step),
-        );
-    }
-    match body.rigidly_supported {
-        Some(true) => {}
-        Some(false) => {
-            let supported = Pointer::to(&"/body/rigidly_supported");
-            let step = proof.fact(&SPLICES, false, supported);
-            let finding = Finding::new(&SPLICES, Status::Violated, "finding-body-not-supported");
-            findings.push(finding.at(supported).step(step));
-        }
-        None => {
-            let finding = Finding::new(&SPLICES, Status::NotDetermined, "finding-body-support-open");
-            findings.push(finding.at(at).supply(Pointer::to(&"/body/rigidly_supported")));
-        }
-    }
     let mut fill = Fill::count(proof, contents, None, None);
-    findings.append(&mut fill.findings);
+    for mut finding in fill.findings.drain(..) {
+        // what counts in a box counts here because a body with splices must satisfy it
+        finding.rule = &SPLICES;
+        findings.push(finding);
+    }
     let mut splices = SplicesInBody {
         required: fill.required,
         available: None,
@@ -46,11 +96,7 @@ pub(super) fn check(
         not_counted: fill.not_counted,
     };
     let marked = Pointer::to(&"/body/marked_volume");
-    let Some(volume) = body.marked_volume else {
-        let finding = Finding::new(&SPLICES, Status::NotDetermined, "finding-body-without-volume");
-        findings.push(finding.with("required", splices.required).at(at).supply(marked));
-        return splices;
-    };
+    let Some(volume) = body.marked_volume else { return splices };
     let available = proof.given(&SPLICES, volume.value(), Measure::Volume, marked);
     let (fits, step) = proof.compare(&SPLICES, splices.required, Relation::AtMost, available);
     splices.available = Some(available);

@@ -1,12 +1,14 @@
 //! The entries of a request as the rules count them, up to 1000 V.
 
-use super::request::{CableEntry, Entry};
+use super::request::{CableEntry, Entry, PullBoxRequest};
+use super::section::Section;
 use crate::checks::pulls::entry::{ResolvedEntry, SizeAndDiameter, counted, raceway};
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
+use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
 use crate::rulebook::pull::{CABLES, PLACEMENT};
-use crate::rulebook::reading::{CableInsulation, CableRaceway};
+use crate::rulebook::reading::{CableInsulation, CableRaceway, Point};
 use crate::tables::trade_sizes;
 use crate::trade::{Insulation, RacewayKind};
 
@@ -70,4 +72,31 @@ fn default_insulation(proof: &mut Derivation) -> Insulation {
         CableInsulation::Xhhw => Insulation::Xhhw,
         CableInsulation::Thhn => Insulation::Thhn,
     }
+}
+
+/// The finding that leaves open what cables count as whose conductors have no insulation, unless a reading was chosen for it.
+pub(super) fn unsaid_insulation(
+    proof: &mut Derivation,
+    request: &PullBoxRequest,
+    section: &Section<'_>,
+) -> Option<Finding> {
+    if section.inside.is_none() || proof.rulebook().readings.is_chosen(Point::CableInsulation) {
+        return None;
+    }
+    let mut finding = Finding::new(&CABLES, Status::NotDetermined, "finding-cable-insulation-open");
+    for index in &section.entries {
+        let Some(cable) = request.entries.get(*index).and_then(|entry| entry.cable.as_ref()) else {
+            continue;
+        };
+        let unsaid = cable
+            .conductors
+            .iter()
+            .enumerate()
+            .filter(|(_, group)| group.insulation.is_none() && !group.bare);
+        for (number, _) in unsaid {
+            let at = Pointer::of(&"/cable/conductors/#", number).under(&"/entries/#", *index);
+            finding.supply.push(at.member(&"/insulation"));
+        }
+    }
+    (!finding.supply.is_empty()).then_some(finding)
 }

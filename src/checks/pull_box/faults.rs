@@ -39,6 +39,13 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
     of_pulls(request, faults);
     if let Some(marked) = marked {
         marked.faults(faults);
+        let listed = marked.conductors.iter().map(|group| group.size).max();
+        for (index, pull) in pulls.iter().enumerate() {
+            if listed.is_some() && pull.largest_conductor > listed {
+                let at = Pointer::of(&"/pulls/#", index).member(&"/largest_conductor");
+                faults.contradiction(at, Pointer::to(&"/marked/conductors"), "fault-mark-list-and-pulls");
+            }
+        }
         if !sections.is_empty() {
             faults.add(Pointer::to(&"/marked"), Conflict, "fault-marked-and-sections");
         }
@@ -182,6 +189,15 @@ fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mu
     }
 }
 
+/// Whether two entries on opposite walls are out of line by their positions.
+fn is_out_of_line(one: &Entry, other: &Entry) -> Option<bool> {
+    if one.wall.opposite() != Some(other.wall) {
+        return None;
+    }
+    let (one, other) = (one.position?, other.position?);
+    Some(one != other)
+}
+
 fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
     let entries: HashMap<&str, &Entry> =
         request.entries.iter().map(|entry| (entry.id.as_str(), entry)).collect();
@@ -217,12 +233,20 @@ fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
         {
             faults.add(list, Conflict, "fault-pull-through-barrier");
         }
-        if pull.offset
+        if pull.offset == Some(true)
             && !joined
                 .windows(2)
                 .any(|two| matches!(two, [one, other] if one.wall.opposite() == Some(other.wall)))
         {
             faults.add(at(index).member(&"/offset"), Conflict, "fault-offset-not-opposite");
+        }
+        if let (Some(offset), [one, other]) = (pull.offset, &joined[..])
+            && let Some(is_offset) = is_out_of_line(one, other)
+            && offset != is_offset
+            && let Some(place) = request.entries.iter().position(|entry| entry.id == one.id)
+        {
+            let there = Pointer::of(&"/entries/#", place).member(&"/position");
+            faults.contradiction(at(index).member(&"/offset"), there, "fault-offset-and-positions");
         }
         let in_cable = joined.iter().any(|entry| entry.cable.is_some());
         if pull.largest_conductor.is_none() && !in_cable && !request.over_1000_volts {

@@ -2,20 +2,22 @@
 
 use super::SectionSize;
 use super::geometry::{Centre, End, Sides, distance};
+use super::room;
 use super::section::Section;
-use crate::checks::pulls::comparison::{self, SmallerPermitted};
+use crate::checks::pulls::comparison::{self, Smaller};
 use crate::checks::pulls::distances::MinDistance;
 use crate::checks::pulls::entry::ResolvedEntry;
 use crate::checks::pulls::{Axis, EntryDistanceOf};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Relation, StepId};
 use crate::quantity::Measure;
+use crate::rulebook::geometry::{ENTRIES, POSITIONS};
 use crate::rulebook::pull::{ENTRY_DISTANCE, PLACEMENT};
 
 /// A box of given dimensions with its entries.
 pub(super) struct GivenBox {
     pub sides: Sides,
-    pub smaller: SmallerPermitted,
+    pub smaller: Smaller,
     /// Each entry whose edge is known.
     ends: Vec<Option<End>>,
 }
@@ -26,7 +28,7 @@ impl GivenBox {
         proof: &mut Derivation,
         section: &Section<'_>,
         entries: &mut [ResolvedEntry<'_>],
-        smaller: SmallerPermitted,
+        smaller: Smaller,
     ) -> Option<Self> {
         let inside = section.inside?;
         let sides = Sides::new(|axis| {
@@ -57,7 +59,7 @@ impl GivenBox {
     ) {
         for axis in Axis::ALL {
             let place = (axis.name(), section.inside_at.member(axis.member()));
-            let (given, smaller) = (self.sides[axis], self.smaller);
+            let (given, smaller) = (self.sides[axis], &self.smaller);
             findings.extend(comparison::compare_side(
                 proof,
                 size.side_mut(axis),
@@ -73,6 +75,7 @@ impl GivenBox {
         }
         self.compare_distances(proof, entries, required, &mut size.distances, findings);
         self.compare_positions(proof, entries, findings);
+        findings.extend(room::in_walls(proof, section, &self.sides, entries, &self.ends));
     }
 
     /// Compares the distance of every pair with what is required; where a position is missing, with the most it could be.
@@ -105,16 +108,15 @@ impl GivenBox {
                 continue;
             }
             if holds {
-                if self.smaller != Some(true) {
+                if self.smaller.than(least.rule) != Some(true) {
                     open.push((least, answered));
                 }
                 continue;
             }
             let short = if settled { "finding-entries-close" } else { "finding-entries-never-apart" };
-            let messages = ["finding-entries-apart", "finding-closer-by-mark", short];
-            let (status, message) = comparison::verdict(false, self.smaller, messages);
             findings.push(
-                Finding::new(least.rule, status, message)
+                self.smaller
+                    .short(least.rule, &least.unsaid, ["finding-closer-by-mark", short])
                     .with("first", answered.entries[0].as_str())
                     .with("other", answered.entries[1].as_str())
                     .with("measured", measured)
@@ -140,7 +142,7 @@ impl GivenBox {
             match centre.outside(proof, &self.sides, *radius) {
                 None => within.push(entry.at),
                 Some(step) => findings.push(
-                    Finding::new(&PLACEMENT, Status::Violated, "finding-entry-outside-wall")
+                    Finding::new(&POSITIONS, Status::Violated, "finding-entry-outside-wall")
                         .with("entry", entry.id)
                         .with("wall", entry.wall.name())
                         .at(entry.at.member(&"/position"))
@@ -154,15 +156,17 @@ impl GivenBox {
                     && let (Some(first), Some(second)) = (self.end(position), self.end(later))
                     && let Some(step) = overlap(proof, first, second)
                 {
-                    let finding = Finding::new(&PLACEMENT, Status::Violated, "finding-entries-overlap")
+                    let finding = Finding::new(&ENTRIES, Status::Violated, "finding-entries-overlap")
                         .with("first", entry.id)
                         .with("other", other.id);
                     findings.push(finding.at(entry.at).at(other.at).step(step));
                 }
             }
         }
-        if !within.is_empty() && !findings.iter().any(|finding| finding.rule == &PLACEMENT) {
-            let mut finding = Finding::new(&PLACEMENT, Status::Satisfied, "finding-entries-placed");
+        if !within.is_empty()
+            && !findings.iter().any(|finding| [&POSITIONS, &ENTRIES].contains(&finding.rule))
+        {
+            let mut finding = Finding::new(&POSITIONS, Status::Satisfied, "finding-entries-placed");
             finding.at = within;
             findings.push(finding);
         }

@@ -34,7 +34,9 @@ mod other_rules;
 mod outcome;
 mod over_1000_volts;
 mod request;
+mod room;
 mod section;
+mod subjects;
 
 pub(crate) use super::pulls::{Axis, PerAxis};
 pub use super::pulls::{
@@ -45,12 +47,14 @@ pub use interpretations::PullBoxInterpretations;
 pub use outcome::{EntryPlace, PlacedDistance, PullBoxLayout, PullBoxOutcome, SectionSize};
 pub use request::*;
 
+use super::pulls::comparison::Smaller;
+use super::pulls::lengths::OppositeBack;
 use super::pulls::{Resolved, distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
 use super::{Check, Faults, Finding, Judgement, Status, Subject, Verdict};
-use crate::derivation::Derivation;
+use crate::derivation::{Derivation, Pointer};
 use crate::rulebook::digest::Reads;
-use crate::rulebook::pull::APPLIES;
+use crate::rulebook::pull::{APPLIES, MARKED};
 use crate::rulebook::{Part, Rulebook};
 use crate::tables;
 use given_box::GivenBox;
@@ -65,12 +69,11 @@ impl Check for PullBox {
     const PATH: &'static str = "/v1/pull-boxes/size";
     type Request = PullBoxRequest;
     type Outcome = PullBoxOutcome;
-    const SUBJECTS: &'static [Subject<PullBoxRequest>] =
-        &[Subject { name: "pull_box", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<PullBoxRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
-            &[Part::Pull, Part::Over1000Volts, Part::RacewayFill, Part::OutletVolume],
+            &[Part::Pull, Part::Over1000Volts, Part::RacewayFill, Part::OutletVolume, Part::Geometry],
             &[
                 tables::bare_conductor_dimensions::TABLE,
                 tables::compact_conductor_dimensions::TABLE,
@@ -103,10 +106,21 @@ impl Check for PullBox {
             sections.push(size);
         }
         findings.append(&mut general);
+        leave_gravest(&mut findings);
         let measured = sections.iter().any(|section| section.verdict.is_some());
         let outcome = PullBoxOutcome { sections };
         Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: measured }
     }
+}
+
+/// Of a rule that is violated or open somewhere, it is not said that it is satisfied somewhere else.
+fn leave_gravest(findings: &mut Vec<Finding>) {
+    let graver: Vec<_> = findings
+        .iter()
+        .filter(|finding| matches!(finding.status, Status::Violated | Status::NotDetermined))
+        .map(|finding| finding.rule)
+        .collect();
+    findings.retain(|finding| finding.status != Status::Satisfied || !graver.contains(&finding.rule));
 }
 
 fn evaluate_section(
@@ -126,17 +140,23 @@ fn evaluate_section(
     };
     let pulls = pull::resolve(proof, &entries, &section.pulls, request.over_1000_volts);
     let mut resolved = Resolved { entries, pulls };
+    findings.extend(entries::unsaid_insulation(proof, request, section));
+    let has_blocks = cables.is_none() && other_rules::has_blocks(request, section);
     findings.extend(sized_by_volume(&resolved));
-    let (lengths, distances) = match &cables {
+    findings.extend(sized_by_length(proof, request, section, &resolved));
+    let (mut lengths, distances) = match &cables {
         Some(cables) => (
             over_1000_volts::required(proof, &resolved, cables, request.cover, findings),
             over_1000_volts::distances(proof, &resolved, cables),
         ),
         None => (
-            lengths::required(proof, &resolved, request.cover, findings),
+            lengths::required(proof, &resolved, OppositeBack::Cover(request.cover), findings),
             distances::required(proof, &resolved),
         ),
     };
+    if has_blocks {
+        lengths.extend(lengths::required_by_blocks(proof, &resolved));
+    }
     let pulls = resolved.kinds();
     let mut size = SectionSize {
         id: section.id.map(str::to_owned),
@@ -148,10 +168,7 @@ fn evaluate_section(
         distances: distances::answered(&resolved, &distances),
         layout: None,
     };
-    let smaller = match request.marked.as_ref().filter(|_| section.inside.is_some()) {
-        Some(marked) => marked.covers(proof, findings),
-        None => Some(false),
-    };
+    let smaller = if section.inside.is_some() { smaller(proof, request, findings) } else { Smaller::never() };
     let given = GivenBox::read(proof, section, &mut resolved.entries, smaller);
     if let Some(given) = &given {
         given.compare(proof, section, &resolved.entries, &distances, &mut size, findings);
@@ -168,6 +185,62 @@ fn evaluate_section(
         findings,
     );
     size
+}
+
+/// What lets the given box be smaller: its marking, up to 1000 V.
+fn smaller(proof: &mut Derivation, request: &PullBoxRequest, findings: &mut Vec<Finding>) -> Smaller {
+    let at = Pointer::to(&"/marked");
+    let Some(marked) = &request.marked else {
+        let unless = if request.over_1000_volts { Vec::new() } else { vec![at] };
+        return Smaller { unless, ..Smaller::never() };
+    };
+    if request.over_1000_volts {
+        let step = proof.does_not_apply(&MARKED, "marked-over-1000-volts", Some(at));
+        let finding = Finding::new(&MARKED, Status::Advisory, "finding-mark-over-1000-volts");
+        findings.push(finding.at(at).step(step));
+        return Smaller::never();
+    }
+    let below = marked.raceways_below_full_fill;
+    let by_mark = marked.covers(proof, &marked.said_to_hold(), below, findings);
+    let mut supply = Vec::new();
+    if marked.conductors.is_empty() {
+        supply.push(at.member(&"/conductors"));
+    }
+    if below.is_none() {
+        supply.push(at.member(&"/raceways_below_full_fill"));
+    }
+    Smaller { by_mark, supply, ..Smaller::never() }
+}
+
+/// Notes what makes a pull box of the box; the finding leaves it open where it is not said whether conductors must be
+/// insulated.
+fn sized_by_length(
+    proof: &mut Derivation,
+    request: &PullBoxRequest,
+    section: &Section<'_>,
+    resolved: &Resolved<'_>,
+) -> Option<Finding> {
+    let least = proof.rulebook().pull.applies_from;
+    for pull in section.pulls.iter().filter(|pull| pull.largest_conductor >= Some(least)) {
+        if let (Some(insulated), false) = (pull.insulated, request.over_1000_volts) {
+            proof.fact(&APPLIES, insulated, Pointer::of(&"/pulls/#", pull.index).member(&"/insulated"));
+        }
+    }
+    for entry in resolved.entries.iter().filter(|entry| entry.cable_conductor >= Some(least)) {
+        proof.word(&APPLIES, "cable", entry.at.member(&"/cable"));
+    }
+    let unsaid = |pull: &pull::ResolvedPull| {
+        let at = pull.at().member(&"/insulated");
+        (pull.large && pull.unsaid.contains(&at)).then_some(at)
+    };
+    let mut open: Vec<Pointer> = resolved.pulls.iter().filter_map(unsaid).collect();
+    open.dedup();
+    if open.is_empty() || section.inside.is_none() {
+        return None;
+    }
+    let mut finding = Finding::new(&APPLIES, Status::NotDetermined, "finding-insulated-open");
+    finding.supply = open;
+    Some(finding)
 }
 
 /// The finding that sends pulls to the outlet-box check; it leaves the answer open where no pull is sized by length.

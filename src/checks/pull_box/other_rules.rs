@@ -19,13 +19,57 @@ pub(super) fn of_request(proof: &mut Derivation, request: &PullBoxRequest, findi
     }
     for (index, block) in request.power_distribution_blocks.iter().enumerate() {
         let at = Pointer::of(&"/power_distribution_blocks/#", index);
-        if block.line_side_of_service {
-            findings.push(Finding::new(&LINE_SIDE, Status::Advisory, "finding-block-line-side").at(at));
+        if request.over_1000_volts {
+            findings
+                .push(Finding::new(&BLOCKS, Status::NotDetermined, "finding-block-over-1000-volts").at(at));
+            continue;
         }
         if !block.grounding_bar {
+            findings.extend(line_side(proof, block, at));
             findings.push(block_itself(proof, block, at));
         }
     }
+}
+
+/// Whether a block stands on the line side of the service equipment, and is marked for that.
+fn line_side(proof: &mut Derivation, block: &DistributionBlock, at: Pointer) -> Option<Finding> {
+    let (stands, mark) = (at.member(&"/line_side_of_service"), at.member(&"/marked_for_line_side"));
+    let finding = |status, message| Finding::new(&LINE_SIDE, status, message).at(at);
+    if block.line_side_of_service == Some(false) {
+        proof.does_not_apply(&LINE_SIDE, "not-on-line-side", Some(stands));
+        return None;
+    }
+    Some(match block.marked_for_line_side {
+        Some(true) => {
+            let step = proof.fact(&LINE_SIDE, true, mark);
+            finding(Status::Satisfied, "finding-block-line-side-marked").step(step)
+        }
+        Some(false) if block.line_side_of_service == Some(true) => {
+            let step = proof.fact(&LINE_SIDE, false, mark);
+            finding(Status::Violated, "finding-block-line-side").step(step)
+        }
+        None if block.line_side_of_service == Some(true) => {
+            finding(Status::NotDetermined, "finding-block-line-side").supply(mark)
+        }
+        _ => finding(Status::NotDetermined, "finding-block-line-side-open").supply(stands),
+    })
+}
+
+/// Whether a box or section holds a block that is more than a bar for grounding conductors.
+pub(super) fn has_blocks(request: &PullBoxRequest, section: &Section<'_>) -> bool {
+    blocks_of(request, section).next().is_some()
+}
+
+fn blocks_of<'a>(
+    request: &'a PullBoxRequest,
+    section: &'a Section<'_>,
+) -> impl Iterator<Item = Pointer> + 'a {
+    let of_section =
+        |block: &DistributionBlock| block.section.as_ref().map(crate::checks::Name::as_str) == section.id;
+    let blocks = request.power_distribution_blocks.iter().enumerate();
+    blocks
+        .filter(move |(_, block)| !block.grounding_bar && of_section(block))
+        .map(|(index, _)| Pointer::of(&"/power_distribution_blocks/#", index))
 }
 
 /// The conditions of a block that are not about the size of the box.
@@ -70,12 +114,8 @@ pub(super) fn of_section(
     findings: &mut Vec<Finding>,
 ) {
     racking(proof, request, section, size, sides, findings);
-    let blocks = request.power_distribution_blocks.iter().enumerate().filter(|(_, block)| {
-        !block.grounding_bar && block.section.as_ref().map(crate::checks::Name::as_str) == section.id
-    });
-    let at: Vec<Pointer> =
-        blocks.map(|(index, _)| Pointer::of(&"/power_distribution_blocks/#", index)).collect();
-    if at.is_empty() {
+    let at: Vec<Pointer> = blocks_of(request, section).collect();
+    if at.is_empty() || request.over_1000_volts {
         return;
     }
     let Some(sides) = sides else {

@@ -4,7 +4,7 @@ use super::entries;
 use super::request::{CableCovering, CableOver1000Volts, Entry};
 use crate::checks::pulls::distances::{MinDistance, of_pairs};
 use crate::checks::pulls::entry::ResolvedEntry;
-use crate::checks::pulls::lengths::is_removable;
+use crate::checks::pulls::lengths::{OppositeBack, is_removable};
 use crate::checks::pulls::{Axis, AxisRequirement, Cover, LengthRequirement, Resolved, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
@@ -15,7 +15,7 @@ use crate::rulebook::over_1000_volts::{
     SCOPE, STRAIGHT,
 };
 use crate::rulebook::pull::{PLACEMENT, TRADE_SIZE};
-use crate::rulebook::reading::CableDiameter;
+use crate::rulebook::reading::{CableDiameter, HingedCover};
 use crate::tables::trade_sizes;
 
 /// Cables of one entry that are alike.
@@ -89,7 +89,7 @@ pub(super) fn required(
     proof: &mut Derivation,
     resolved: &Resolved<'_>,
     cables: &Cables,
-    cover: Cover,
+    cover: Option<Cover>,
     findings: &mut Vec<Finding>,
 ) -> Vec<AxisRequirement> {
     let mut requirements = Vec::new();
@@ -115,7 +115,7 @@ fn angle(
     resolved: &Resolved<'_>,
     cables: &Cables,
     wall: Wall,
-    cover: Cover,
+    cover: Option<Cover>,
 ) -> Option<LengthRequirement> {
     let mut counted = resolved.on(wall);
     let angled = resolved.pulls.iter().filter(|pull| pull.angle);
@@ -131,12 +131,19 @@ fn angle(
     let multiple = proof.rulebook().over_1000_volts.angle.clone();
     let mut length = largest_multiple(proof, &ANGLE, &multiple, &cables.of(&counted), true)?;
     let mut rule = &ANGLE;
-    if wall == Wall::Back && is_removable(proof, cover) {
+    let by_angle = length;
+    let removable =
+        if wall == Wall::Back { is_removable(proof, OppositeBack::Cover(cover)) } else { Some(false) };
+    if removable != Some(false) {
         let radius = bending_radius(proof, &cables.of(&turning))?;
         length = proof.smallest(&REMOVABLE_COVER, &[length, radius]).unwrap_or(radius);
         rule = &REMOVABLE_COVER;
     }
-    Some(resolved.requirement(rule, (Some(wall), None), length, &counted))
+    let mut requirement = resolved.requirement(rule, (Some(wall), None), length, &counted);
+    if removable.is_none() && by_angle.value > length.value {
+        requirement.at_most = Some((by_angle, vec![Pointer::to(&"/cover")]));
+    }
+    Some(requirement)
 }
 
 /// A multiple of the diameter of the largest cable, of those shielded or lead-covered and of the others, whichever comes
@@ -244,17 +251,27 @@ impl Cables {
     }
 }
 
-fn construction(proof: &mut Derivation, cover: Cover, findings: &mut Vec<Finding>) {
+fn construction(proof: &mut Derivation, cover: Option<Cover>, findings: &mut Vec<Finding>) {
     let at = Pointer::to(&"/cover");
-    let removable = cover != Cover::Fixed;
-    match cover {
-        Cover::Removable => {}
-        Cover::Hinged => _ = proof.word(&REMOVABLE_SIDE, "hinged", at),
-        Cover::Fixed => _ = proof.word(&REMOVABLE_SIDE, "fixed", at),
+    let finding = |status, message| Finding::new(&REMOVABLE_SIDE, status, message);
+    findings.push(match cover {
+        Some(Cover::Removable) => finding(Status::Satisfied, "finding-removable-side").at(at),
+        Some(Cover::Hinged) if proof.reading::<HingedCover>() == HingedCover::Removable => {
+            finding(Status::Satisfied, "finding-removable-side").at(at)
+        }
+        Some(Cover::Fixed) => finding(Status::Violated, "finding-no-removable-side").at(at),
+        Some(Cover::Hinged) | None => {
+            finding(Status::NotDetermined, "finding-removable-side-open").supply(at)
+        }
+    });
+    if let Some(cover) = cover {
+        let says = match cover {
+            Cover::Removable => "removable",
+            Cover::Hinged => "hinged",
+            Cover::Fixed => "fixed",
+        };
+        proof.word(&REMOVABLE_SIDE, says, at);
     }
-    let status = if removable { Status::Satisfied } else { Status::Violated };
-    let message = if removable { "finding-removable-side" } else { "finding-no-removable-side" };
-    findings.push(Finding::new(&REMOVABLE_SIDE, status, message).at(at));
     findings.push(Finding::new(&CONSTRUCTION, Status::Advisory, "finding-high-voltage-construction"));
     proof.does_not_apply(&crate::rulebook::pull::APPLIES, "over-1000-volts", None);
 }

@@ -48,14 +48,14 @@ request! {
         #[serde(rename = "box")]
         pub inside: Option<InsideBox>,
         /// The cover, which is the wall opposite the back.
-        #[serde(default)]
-        pub cover: Cover,
+        pub cover: Option<Cover>,
         /// The sections that permanent barriers make. Each is a box of its own: its entries name it, and their walls are
         /// the walls of the section, barriers included.
         #[serde(default)]
         #[schema(max_items = 50)]
         pub sections: Vec<BoxSection>,
         /// The permanent marking of a listed box that is smaller than the rules ask.
+        #[schema(extensions(("x-role" = json!("relief"))))]
         pub marked: Option<Marking>,
         /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
         pub racked: Option<bool>,
@@ -82,8 +82,10 @@ pub struct Entry {
     /// The section of a divided box.
     pub section: Option<Name>,
     /// The raceway.
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub raceway: Option<RacewayEntry>,
     /// The cable.
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub cable: Option<CableEntry>,
     /// The cables in it, in a system over 1000 V.
     #[serde(default)]
@@ -154,27 +156,19 @@ pub struct Pull {
     pub entries: Vec<Name>,
     /// The largest of the conductors. May be left out where an entry is a cable that says it, and over 1000 V.
     pub largest_conductor: Option<ConductorSize>,
-    /// Whether that conductor is required to be insulated. A bare grounding conductor is not.
-    #[serde(default = "yes", skip_serializing_if = "is_true")]
-    pub insulated: bool,
-    /// Whether the conductors are spliced in the box. Over 1000 V this changes nothing.
+    /// Whether that conductor is required to be insulated. A bare grounding conductor is not. Where it is not said, lengths
+    /// are as for one that is, and whether they are asked at all is left open.
+    pub insulated: Option<bool>,
+    /// Whether there is a splice of the conductors in the box. Over 1000 V this changes nothing.
     #[serde(default)]
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub spliced: bool,
     /// Whether the entries, on opposite walls, are out of line with one another.
-    #[serde(default)]
-    pub offset: bool,
+    pub offset: Option<bool>,
     /// Whether the conductors are compact ones of AA-8000 aluminum, which bend in less room.
     #[serde(default)]
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub compact_aa8000: bool,
-}
-
-fn yes() -> bool {
-    true
-}
-
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde calls")]
-fn is_true(flag: &bool) -> bool {
-    *flag
 }
 
 /// Inside dimensions of a box.
@@ -220,8 +214,9 @@ pub struct DistributionBlock {
     /// Whether conductors that pass through leave its terminals unobstructed.
     pub terminals_unobstructed: Option<bool>,
     /// Whether it is on the line side of the service equipment, where it must be marked for that.
-    #[serde(default)]
-    pub line_side_of_service: bool,
+    pub line_side_of_service: Option<bool>,
+    /// Whether it is marked for use on the line side of service equipment.
+    pub marked_for_line_side: Option<bool>,
 }
 
 /// What is asked of the placement of entries.

@@ -3,22 +3,67 @@
 use super::outcome::{AxisSize, LengthRequirement};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
-use crate::rulebook::pull::GOVERNS;
+use crate::rulebook::Rule;
+use crate::rulebook::pull::{BLOCKS, GOVERNS, STRAIGHT};
 
-/// Whether a marking or a listing lets a box be smaller than the rules require; `None` where that is not determined.
-pub type SmallerPermitted = Option<bool>;
+/// What lets a box or a conduit body be smaller than the rules require: each `None` where that is not determined.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Smaller {
+    /// Its marking of a number and size of conductors, which stands against every length.
+    pub by_mark: Option<bool>,
+    /// Its listing for full fill, which stands against the angle rule and distances alone.
+    pub for_full_fill: Option<bool>,
+    /// What would decide it.
+    pub supply: Vec<Pointer>,
+    /// The relief that nobody claimed.
+    pub unless: Vec<Pointer>,
+}
 
-/// The status of a comparison, and its message of three: satisfied, smaller but permitted, too small.
-pub const fn verdict(
-    enough: bool,
-    smaller: SmallerPermitted,
-    [satisfied, permitted, short]: [&'static str; 3],
-) -> (Status, &'static str) {
-    match (enough, smaller) {
-        (true, _) => (Status::Satisfied, satisfied),
-        (false, Some(true)) => (Status::Satisfied, permitted),
-        (false, Some(false)) => (Status::Violated, short),
-        (false, None) => (Status::NotDetermined, short),
+impl Smaller {
+    /// Nothing does.
+    pub const fn never() -> Self {
+        Self { by_mark: Some(false), for_full_fill: Some(false), supply: Vec::new(), unless: Vec::new() }
+    }
+
+    /// Whether a length of a rule may be less.
+    pub fn than(&self, rule: &'static Rule) -> Option<bool> {
+        let for_full_fill = if std::ptr::eq(rule, &STRAIGHT) { Some(false) } else { self.for_full_fill };
+        match (self.by_mark, for_full_fill) {
+            _ if std::ptr::eq(rule, &BLOCKS) => Some(false),
+            (Some(true), _) | (_, Some(true)) => Some(true),
+            (Some(false), Some(false)) => Some(false),
+            _ => None,
+        }
+    }
+
+    /// Whether every length may be less.
+    pub fn than_all(&self) -> bool {
+        self.by_mark == Some(true)
+    }
+
+    /// The status of a length of a rule that is less than required, and its message of two: smaller but permitted, too
+    /// small; with what would decide it or lift it.
+    pub fn short(
+        &self,
+        rule: &'static Rule,
+        unsaid: &[Pointer],
+        [permitted, short]: [&'static str; 2],
+    ) -> Finding {
+        let open = |supply: Vec<Pointer>| {
+            let mut finding = Finding::new(rule, Status::NotDetermined, short);
+            finding.supply = supply;
+            finding
+        };
+        match self.than(rule) {
+            Some(true) => Finding::new(rule, Status::Satisfied, permitted),
+            Some(false) if unsaid.is_empty() => {
+                let mut finding = Finding::new(rule, Status::Violated, short);
+                finding.unless.clone_from(&self.unless);
+                finding
+            }
+            Some(false) => open(unsaid.to_vec()),
+            None => open(unsaid.iter().chain(&self.supply).copied().collect()),
+        }
     }
 }
 
@@ -29,7 +74,7 @@ pub fn compare_side(
     size: &mut AxisSize,
     given: Figure,
     (axis, at): (&'static str, Pointer),
-    smaller: SmallerPermitted,
+    smaller: &Smaller,
     describe: impl Fn(Finding, &LengthRequirement) -> Finding,
 ) -> Vec<Finding> {
     size.given = Some(given);
@@ -37,16 +82,23 @@ pub fn compare_side(
     size.margin = Some(proof.difference(&GOVERNS, given, minimum));
     let mut findings = Vec::with_capacity(size.requirements.len());
     for requirement in &size.requirements {
-        let LengthRequirement { rule, length, .. } = *requirement;
-        let (enough, step) = proof.compare(rule, given, Relation::AtLeast, length);
-        let messages = ["finding-side-enough", "finding-smaller-by-mark", "finding-side-short"];
-        let (status, message) = verdict(enough, smaller, messages);
-        let finding = Finding::new(rule, status, message)
-            .with("axis", axis)
-            .with("given", given)
-            .with("required", length)
-            .at(at)
-            .step(step);
+        let LengthRequirement { rule, length, ref at_most, ref unsaid, .. } = *requirement;
+        let messages = ["finding-smaller-by-mark", "finding-side-short"];
+        let (mut required, (mut reaches, mut step)) =
+            (length, proof.compare(rule, given, Relation::AtLeast, length));
+        let mut turns_on = unsaid.clone();
+        if let Some((most, because)) = at_most.as_ref().filter(|_| reaches) {
+            required = *most;
+            (reaches, step) = proof.compare(rule, given, Relation::AtLeast, *most);
+            turns_on.extend(because);
+        }
+        let finding = if reaches {
+            Finding::new(rule, Status::Satisfied, "finding-side-enough")
+        } else {
+            smaller.short(rule, &turns_on, messages)
+        };
+        let finding =
+            finding.with("axis", axis).with("given", given).with("required", required).at(at).step(step);
         findings.push(describe(finding, requirement));
     }
     findings

@@ -7,16 +7,17 @@ use crate::derivation::{Derivation, Figure, Pointer};
 use crate::rulebook::Rule;
 use crate::rulebook::pull::{DistanceBy, ENTRY_DISTANCE};
 use crate::rulebook::reading::SplicedConductor;
+use smallvec::SmallVec;
 
 /// The least distance between two entries, named by their positions, the lesser first.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct MinDistance {
     pub ends: [usize; 2],
     pub rule: &'static Rule,
     pub required: Figure,
-    /// The index of the first pull that joins them.
-    pub pull: usize,
     pub at: Pointer,
+    /// What the request does not say and that the distance turns on; empty where any pull asks for it for sure.
+    pub unsaid: SmallVec<[Pointer; 1]>,
 }
 
 /// The least distance of every pair of entries that an angle or U pull joins: once, however many pulls do. `required`
@@ -30,11 +31,14 @@ pub fn of_pairs(
     for pull in resolved.pulls.iter().filter(|pull| pull.angle) {
         let mut ends = pull.ends;
         ends.sort_unstable();
-        if distances.iter().any(|known| known.ends == ends) {
+        if let Some(known) = distances.iter_mut().find(|known| known.ends == ends) {
+            if pull.unsaid.is_empty() {
+                known.unsaid.clear();
+            }
             continue;
         }
         if let Some(required) = required(pull, ends) {
-            distances.push(MinDistance { ends, rule, required, pull: pull.index, at: pull.at() });
+            distances.push(MinDistance { ends, rule, required, at: pull.at(), unsaid: pull.unsaid.clone() });
         }
     }
     distances

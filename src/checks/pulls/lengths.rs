@@ -10,17 +10,26 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Decimal;
 use crate::rulebook::pull::{
-    ANGLE, AngleAdds, AngleRows, CABLES, GOVERNS, REMOVABLE_COVER, STRAIGHT, StraightAlong, StraightOf,
-    Together,
+    ANGLE, AngleAdds, AngleRows, BLOCKS, CABLES, GOVERNS, REMOVABLE_COVER, STRAIGHT, StraightAlong,
+    StraightOf, Together,
 };
 use crate::rulebook::reading::{AngleSum, HingedCover};
 use crate::tables::wire_bending_space::{self, Stranding};
+
+/// What is opposite the back.
+#[derive(Clone, Copy, Debug)]
+pub enum OppositeBack {
+    /// The cover of a box, as far as the request says what it is.
+    Cover(Option<Cover>),
+    /// The cover of a conduit body, which comes off.
+    CoverOfBody,
+}
 
 /// Every requirement, in the order of walls.
 pub fn required(
     proof: &mut Derivation,
     resolved: &Resolved<'_>,
-    cover: Cover,
+    opposite: OppositeBack,
     findings: &mut Vec<Finding>,
 ) -> Vec<AxisRequirement> {
     let mut requirements = Vec::new();
@@ -28,7 +37,7 @@ pub fn required(
         requirements.extend(straight(proof, resolved, axis).map(|requirement| (axis, requirement)));
     }
     for wall in Wall::ALL {
-        let rows = angles(proof, resolved, wall, cover);
+        let rows = angles(proof, resolved, wall, opposite);
         requirements.extend(of_rows(proof, rows).into_iter().map(|row| (wall.across(), row)));
     }
     unsized_entries(resolved, findings);
@@ -120,14 +129,15 @@ fn angles(
     proof: &mut Derivation,
     resolved: &Resolved<'_>,
     wall: Wall,
-    cover: Cover,
+    opposite: OppositeBack,
 ) -> Vec<LengthRequirement> {
     let angled =
         |position: usize| resolved.pulls.iter().any(|pull| pull.angle && pull.ends.contains(&position));
     if !resolved.on(wall).into_iter().any(angled) {
         return Vec::new();
     }
-    let removable = wall == Wall::Back && is_removable(proof, cover);
+    let removable = if wall == Wall::Back { is_removable(proof, opposite) } else { Some(false) };
+    let on_a_line = rows::on_a_line(resolved, wall);
     let mut requirements = Vec::new();
     for Row { number, entries } in rows::of_wall(proof, resolved, wall) {
         let turning: Vec<usize> = entries.iter().copied().filter(|position| angled(*position)).collect();
@@ -144,7 +154,8 @@ fn angles(
         };
         let pulled_to = pulled_to(proof, resolved, wall, &turning);
         let Some(by_row) = row_length(proof, resolved, &counted, &pulled_to) else { continue };
-        let bending = if removable { bending_space(proof, &resolved.pulls, &turning) } else { None };
+        let bending =
+            if removable == Some(false) { None } else { bending_space(proof, &resolved.pulls, &turning) };
         let (rule, length) = match bending {
             None => (&ANGLE, by_row),
             Some(bending) => {
@@ -152,7 +163,21 @@ fn angles(
                 (&REMOVABLE_COVER, least)
             }
         };
-        requirements.push(resolved.requirement(rule, (Some(wall), number), length, &counted));
+        let mut requirement = resolved.requirement(rule, (Some(wall), number), length, &counted);
+        if removable.is_none() && by_row.value > length.value {
+            requirement.at_most = Some((by_row, vec![Pointer::to(&"/cover")]));
+        }
+        let lined = on_a_line.iter().filter(|line| line.iter().any(|position| turning.contains(position)));
+        let lined: Vec<Figure> =
+            lined.filter_map(|line| row_length(proof, resolved, line, &pulled_to)).collect();
+        if removable != Some(true)
+            && let Some(most) = proof.largest(&ANGLE, &lined).filter(|most| most.value > by_row.value)
+        {
+            let mut because = requirement.at_most.take().map(|(_, because)| because).unwrap_or_default();
+            because.extend(resolved.places(&counted, &"/row"));
+            requirement.at_most = Some((most, because));
+        }
+        requirements.push(requirement);
     }
     requirements
 }
@@ -220,18 +245,37 @@ fn bending_space(proof: &mut Derivation, pulls: &[ResolvedPull], turning: &[usiz
     proof.largest(&REMOVABLE_COVER, &spaces)
 }
 
-/// Whether the wall opposite the back is a removable cover.
-pub fn is_removable(proof: &mut Derivation, cover: Cover) -> bool {
-    let removable = match cover {
+/// Whether the wall opposite the back is a removable cover; `None` where it is not said.
+pub fn is_removable(proof: &mut Derivation, opposite: OppositeBack) -> Option<bool> {
+    let OppositeBack::Cover(cover) = opposite else { return Some(true) };
+    let at = Pointer::to(&"/cover");
+    let removable = match cover? {
         Cover::Removable => true,
         Cover::Hinged => proof.reading::<HingedCover>() == HingedCover::Removable,
         Cover::Fixed => false,
     };
-    if !removable {
-        let at = Some(Pointer::to(&"/cover"));
-        proof.does_not_apply(&REMOVABLE_COVER, "cover-not-removable", at);
+    if removable {
+        proof.word(&REMOVABLE_COVER, "removable", at);
+    } else {
+        proof.does_not_apply(&REMOVABLE_COVER, "cover-not-removable", Some(at));
     }
-    removable
+    Some(removable)
+}
+
+/// Where a box holds power distribution blocks, the angle rule for every row of every wall, whatever is pulled there.
+pub fn required_by_blocks(proof: &mut Derivation, resolved: &Resolved<'_>) -> Vec<AxisRequirement> {
+    let mut requirements = Vec::new();
+    for wall in Wall::ALL {
+        for Row { number, entries } in rows::of_wall(proof, resolved, wall) {
+            let pulled_to = pulled_to(proof, resolved, wall, &entries);
+            if let Some(length) = row_length(proof, resolved, &entries, &pulled_to) {
+                let mut requirement = resolved.requirement(&BLOCKS, (Some(wall), number), length, &entries);
+                requirement.unsaid.clear();
+                requirements.push((wall.across(), requirement));
+            }
+        }
+    }
+    requirements
 }
 
 /// Reports the entries without a size: what they would add is missing from every sum of their row.

@@ -18,7 +18,7 @@ mod rows;
 mod wall;
 
 pub use conductor_group::ConductorGroup;
-pub use marking::Marking;
+pub use marking::{Held, Marking};
 pub use outcome::{AxisSize, EntryDistanceOf, LengthRequirement, PullKindOf};
 pub use pull::PullKind;
 pub use resolved::{AxisRequirement, Resolved};

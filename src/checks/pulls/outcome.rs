@@ -47,6 +47,12 @@ pub struct LengthRequirement {
     pub governs: bool,
     /// The entries that are counted.
     pub entries: Vec<String>,
+    /// The greatest length that it could come to, and what the request does not say that could make it so much.
+    #[serde(skip)]
+    pub at_most: Option<(Figure, Vec<Pointer>)>,
+    /// What the request does not say and that turns on whether anything is required.
+    #[serde(skip)]
+    pub unsaid: Vec<Pointer>,
 }
 
 /// A pull between two of its entries.

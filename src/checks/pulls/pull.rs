@@ -3,11 +3,12 @@
 use super::entry::ResolvedEntry;
 use super::wall::Wall;
 use crate::derivation::{Derivation, Pointer};
-use crate::rulebook::pull::APPLIES;
+use crate::rulebook::pull::{APPLIES, STRAIGHT};
 use crate::rulebook::reading::{OffsetEntries, StraightSplice};
 use crate::tables::wire_bending_space::Stranding;
 use crate::trade::ConductorSize;
 use serde::Serialize;
+use smallvec::SmallVec;
 use utoipa::ToSchema;
 
 /// What a pull is between two of its entries.
@@ -42,11 +43,11 @@ pub struct RequestedPull {
     pub first: usize,
     pub others: Vec<usize>,
     pub largest_conductor: Option<ConductorSize>,
-    /// Whether that conductor is required to be insulated.
-    pub insulated: bool,
+    /// Whether that conductor is required to be insulated, where it is said.
+    pub insulated: Option<bool>,
     pub spliced: bool,
-    /// Whether its entries, on opposite walls, are out of line.
-    pub offset: bool,
+    /// Whether its entries, on opposite walls, are out of line, where it is said.
+    pub offset: Option<bool>,
     pub stranding: Stranding,
 }
 
@@ -66,6 +67,8 @@ pub struct ResolvedPull {
     pub angle: bool,
     /// The largest conductor, where known, and how it bends.
     pub largest: Option<(ConductorSize, Stranding)>,
+    /// What the request does not say of it and that its kind turns on: it is taken to be what asks for more.
+    pub unsaid: SmallVec<[Pointer; 1]>,
 }
 
 impl ResolvedPull {
@@ -94,23 +97,39 @@ pub fn resolve(
         let in_cable = ends.filter_map(|entry| entry.cable_conductor).max();
         let largest = pull.largest_conductor.max(in_cable);
         let least = Some(proof.rulebook().pull.applies_from);
-        let insulated = pull.insulated && pull.largest_conductor >= least;
+        let is_sized = pull.largest_conductor >= least;
+        let insulated = pull.insulated.unwrap_or(true) && is_sized;
         let large = over_1000_volts || insulated || in_cable >= least;
+        let at = Pointer::of(&"/pulls/#", pull.index);
+        let mut unsaid = SmallVec::new();
+        if is_sized && !over_1000_volts && in_cable < least {
+            unsaid.extend(pull.insulated.is_none().then(|| at.member(&"/insulated")));
+        }
         if !large {
             let reason = if largest >= least { "not-insulated" } else { "smaller-than-4-awg" };
-            proof.does_not_apply(&APPLIES, reason, Some(Pointer::of(&"/pulls/#", pull.index)));
+            proof.does_not_apply(&APPLIES, reason, Some(at));
         }
         let spliced = pull.spliced && !over_1000_volts;
         for other in &pull.others {
             let Some(to) = entries.get(*other) else { continue };
             let kind = PullKind::between(from.wall, to.wall);
+            let mut unsaid = unsaid.clone();
             let (straight, angle) = match (kind, spliced) {
                 _ if !large => (false, false),
                 (PullKind::Straight, false) => {
-                    let both = pull.offset && proof.reading::<OffsetEntries>() == OffsetEntries::LargerOfBoth;
+                    let read_as_both =
+                        proof.rulebook().readings.of::<OffsetEntries>() == OffsetEntries::LargerOfBoth;
+                    let both = pull.offset.unwrap_or(read_as_both)
+                        && proof.reading::<OffsetEntries>() == OffsetEntries::LargerOfBoth;
+                    if both && pull.offset.is_none() {
+                        unsaid.push(at.member(&"/offset"));
+                    }
                     (true, both)
                 }
                 (PullKind::Straight, true) => {
+                    if proof.reading::<StraightSplice>() == StraightSplice::AngleRule {
+                        proof.does_not_apply(&STRAIGHT, "spliced-by-angle", Some(at));
+                    }
                     (proof.reading::<StraightSplice>() == StraightSplice::LargerOfBoth, true)
                 }
                 (PullKind::Angle | PullKind::U, _) => (false, true),
@@ -124,6 +143,7 @@ pub fn resolve(
                 straight,
                 angle,
                 largest: largest.map(|size| (size, pull.stranding)),
+                unsaid,
             });
         }
     }

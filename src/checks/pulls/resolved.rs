@@ -4,7 +4,7 @@ use super::entry::ResolvedEntry;
 use super::outcome::{LengthRequirement, PullKindOf};
 use super::pull::ResolvedPull;
 use super::wall::{Axis, Wall};
-use crate::derivation::Figure;
+use crate::derivation::{Figure, Pattern, Pointer};
 use crate::rulebook::Rule;
 
 /// Entries, and the pulls between them, which name entries by their positions here.
@@ -48,6 +48,11 @@ impl Resolved<'_> {
         positions.iter().filter_map(|position| self.entries.get(*position)?.size).collect()
     }
 
+    /// A member of each of some entries.
+    pub fn places(&self, positions: &[usize], member: Pattern) -> Vec<Pointer> {
+        positions.iter().filter_map(|position| Some(self.entries.get(*position)?.at.member(member))).collect()
+    }
+
     /// The id of the entry at a position.
     pub fn id(&self, position: usize) -> String {
         self.entries.get(position).map(|entry| entry.id.to_owned()).unwrap_or_default()
@@ -62,7 +67,11 @@ impl Resolved<'_> {
         positions: &[usize],
     ) -> LengthRequirement {
         let entries = positions.iter().map(|position| self.id(*position)).collect();
-        LengthRequirement { rule, wall, row, length, governs: false, entries }
+        let ends = |pull: &&ResolvedPull| (pull.straight || pull.angle) && pull.ends_at_any(positions);
+        let mut unsaid: Vec<Pointer> =
+            self.pulls.iter().filter(ends).flat_map(|pull| pull.unsaid.iter().copied()).collect();
+        unsaid.dedup();
+        LengthRequirement { rule, wall, row, length, governs: false, entries, at_most: None, unsaid }
     }
 
     /// What each pull is, for the answer.

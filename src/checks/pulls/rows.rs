@@ -1,9 +1,9 @@
 //! Which entries are in one row of a wall.
 
 use super::resolved::Resolved;
-use super::wall::Wall;
+use super::wall::{Axis, Wall};
 use crate::derivation::Derivation;
-use crate::quantity::Length;
+use crate::quantity::{Decimal, Length};
 use crate::rulebook::pull::AngleRows;
 use crate::rulebook::reading::BackWallRow;
 use std::collections::BTreeMap;
@@ -35,6 +35,46 @@ pub fn of_wall(proof: &mut Derivation, resolved: &Resolved<'_>, wall: Wall) -> V
         declared.into_iter().map(|(number, entries)| Row { number: Some(number), entries }).collect();
     rows.extend(by_position(proof, resolved, undeclared));
     rows
+}
+
+/// The lines that the entries of a wall stand in by their positions, where several rows are declared and every position is
+/// given: entries whose rims overlap along the direction across the line are in one. Side walls have their lines across the
+/// depth, the back has them both ways.
+pub fn on_a_line(resolved: &Resolved<'_>, wall: Wall) -> Vec<Vec<usize>> {
+    let of_wall = resolved.on(wall);
+    let row = |position: &usize| resolved.entries.get(*position).and_then(|entry| entry.row);
+    let mut declared: Vec<u32> = of_wall.iter().filter_map(row).collect();
+    declared.sort_unstable();
+    declared.dedup();
+    if declared.len() < 2 {
+        return Vec::new();
+    }
+    let across: &[Axis] = if wall == Wall::Back { &[Axis::Width, Axis::Height] } else { &[Axis::Depth] };
+    across.iter().filter_map(|axis| lines(resolved, &of_wall, *axis)).flatten().collect()
+}
+
+/// Entries grouped by whether their rims overlap along a direction; `None` where a position or a diameter is unknown.
+fn lines(resolved: &Resolved<'_>, entries: &[usize], across: Axis) -> Option<Vec<Vec<usize>>> {
+    let extent = |position: &usize| {
+        let entry = resolved.entries.get(*position)?;
+        let (centre, _) = entry.position?.along(across);
+        let (centre, diameter) = (centre?.value(), entry.diameter?.value);
+        // doubled, so that half a diameter needs no rounding
+        Some((centre + centre - diameter, centre + centre + diameter, *position))
+    };
+    let mut extents: Vec<(Decimal, Decimal, usize)> = entries.iter().map(extent).collect::<Option<_>>()?;
+    extents.sort_unstable();
+    let mut lines: Vec<(Decimal, Vec<usize>)> = Vec::new();
+    for (from, to, position) in extents {
+        match lines.last_mut() {
+            Some((end, line)) if from < *end => {
+                *end = to.max(*end);
+                line.push(position);
+            }
+            _ => lines.push((to, vec![position])),
+        }
+    }
+    Some(lines.into_iter().map(|(_, line)| line).collect())
 }
 
 fn undivided(entries: Vec<usize>) -> Vec<Row> {

@@ -23,11 +23,10 @@ pub enum Wall {
 }
 
 /// The cover of the box.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Cover {
     /// A cover that comes off.
-    #[default]
     Removable,
     /// A hinged door or cover. Whether it is a removable one is disputed.
     Hinged,

@@ -120,8 +120,8 @@ pub(super) fn remarks(facts: &Facts<'_>, view: &BoxView<'_>, lines: &mut Lines<'
 fn of_the_box(facts: &Facts<'_>, view: &BoxView<'_>, messages: &Catalogue) -> String {
     let request = facts.request;
     let mut texts = Vec::new();
-    if request.cover != Cover::Removable {
-        texts.push(messages.sentence("drawing-cover", [("cover", name_of(request.cover))]));
+    if let Some(cover) = request.cover.filter(|cover| *cover != Cover::Removable) {
+        texts.push(messages.sentence("drawing-cover", [("cover", name_of(cover))]));
     }
     if request.over_1000_volts {
         texts.push(messages.fixed("drawing-over-1000-volts").to_owned());

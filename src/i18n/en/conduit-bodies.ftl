@@ -14,3 +14,14 @@ word-opening-opposite-end = opposite end
 word-opening-side = side
 word-opening-opposite-side = opposite side
 word-opening-back = back
+
+finding-cross-section-by-listing = The body is listed and not a short-radius one, so it is taken to have the { $required } that its raceways ask.
+finding-splices-without-volume = Splices, taps and devices stand only in a body that its maker marked with a volume.
+finding-large-splices-not-counted = Splices of conductors larger than 6 AWG have no volume allowance: a marked volume and rigid support are asked, and no count.
+finding-large-splices-without-allowance = Splices of conductors larger than 6 AWG are read as counted, and no volume allowance says how.
+finding-distance-beyond-body = The openings are said to be { $measured } apart, but the dimensions given leave no two places further apart than { $corners }.
+because-not-short-radius = It is not a short-radius body.
+fault-unmarked-and-marked = The body is said to be unmarked, and a marking of it is given. Which is right?
+fault-distances-differ = The same two openings are said to be differently far apart. Which is right?
+point-listed_body_area = Does its listing show that a conduit body has the cross-section that is asked?
+point-large_splice_count = Are splices of conductors larger than 6 AWG, which have no volume allowance, counted in a conduit body?

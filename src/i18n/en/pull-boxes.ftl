@@ -151,3 +151,36 @@ finding-no-removable-side = No side of the box can be removed, and over 1000 V o
 finding-high-voltage-construction = Over 1000 V the box must also enclose completely, resist corrosion, protect cables where they pass partitions, have securely fastened covers and be marked outside with a warning of high voltage.
 
 point-cable_diameter = In a cable of several conductors over 1000 V, does the diameter of the cable count, or that of its largest conductor?
+
+finding-insulated-open = Whether these pulls are sized by length depends on whether their largest conductor must be insulated. Lengths are shown as if it must.
+finding-mark-at-full-fill = The marking serves only below the full fill of the raceways, and a raceway here is as full as it may be: the lengths of the rules apply.
+finding-mark-fill-open = The marking covers what is held, but it serves only where each raceway holds less than its full fill. Say whether they do.
+finding-mark-without-conductors = Whether the marking covers what is held depends on the conductors in the box. List them.
+finding-mark-over-1000-volts = Over 1000 V a marking of conductors does not let a box be smaller.
+finding-wall-without-room = The { $wall ->
+    [left] left wall
+    [right] right wall
+    [top] top wall
+    [bottom] bottom wall
+   *[back] back
+ } has no room for its entries, even with the smallest holes that they could have.
+finding-wall-room-open = Whether the { $wall ->
+    [left] left wall
+    [right] right wall
+    [top] top wall
+    [bottom] bottom wall
+   *[back] back
+ } has room for its entries depends on where they are.
+finding-walls-with-room = Each wall has room for the smallest holes that its entries could have.
+finding-block-line-side-marked = The power distribution block is marked for use on the line side of service equipment.
+finding-block-line-side-open = Say whether the block is on the line side of the service equipment, where it must be marked for that use.
+finding-block-over-1000-volts = The rule for power distribution blocks is not one of those that apply over 1000 V: whether this block may be used cannot be said.
+finding-cable-insulation-open = What a cable counts as depends on the insulation of its conductors. Give it, or choose how it is to be read.
+finding-removable-side-open = Over 1000 V a side of the box must be removable: say whether the cover is.
+because-spliced-by-angle = The conductors are spliced: the angle rule is asked, and not the straight rule.
+because-at-full-fill = A raceway is as full as it may be.
+because-marked-over-1000-volts = Over 1000 V a marking of conductors does not count.
+because-not-on-line-side = It is not on the line side of the service equipment.
+because-marked-smaller = The marking covers what the body holds.
+fault-mark-list-and-pulls = The conductors listed with the marking are not those of the pulls. Which is right?
+fault-offset-and-positions = Whether these entries are in line is said one way here and another by their positions. Which is right?

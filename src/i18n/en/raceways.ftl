@@ -80,7 +80,6 @@ finding-short-radius-space = A short-radius body needs a size that leaves its co
 finding-short-radius-splices = A short-radius body may hold no splices, taps or devices, whatever its volume.
 finding-body-not-supported = A body with splices or devices must be supported rigidly and securely.
 finding-body-support-open = A body with splices or devices must be supported rigidly and securely. Say whether it is.
-finding-body-without-volume = Only a body marked with its volume may hold splices or devices. These require { $required }: give the marked volume.
 finding-body-volume-short = Splices and devices require { $required }, but the body is marked { $available }.
 finding-body-volume-enough = Splices and devices require { $required } of the { $available } that the body is marked.
 finding-body-side-open = The { $axis } of the body must be { $required }. Say what it is, or what is marked on the body.

@@ -14,3 +14,14 @@ word-opening-opposite-end = extremo opuesto
 word-opening-side = costado
 word-opening-opposite-side = costado opuesto
 word-opening-back = fondo
+
+finding-cross-section-by-listing = El cuerpo está listado y no es de radio corto, así que se toma que tiene los { $required } que piden sus canalizaciones.
+finding-splices-without-volume = Los empalmes, derivaciones y dispositivos solo se permiten en un cuerpo cuyo fabricante marcó su volumen.
+finding-large-splices-not-counted = Los empalmes de conductores mayores que 6 AWG no tienen asignación de volumen: se pide un volumen marcado y un soporte rígido, y ninguna cuenta.
+finding-large-splices-without-allowance = Los empalmes de conductores mayores que 6 AWG se leen como contados, y ninguna asignación de volumen dice cómo.
+finding-distance-beyond-body = Se dice que las aberturas están a { $measured }, pero en las dimensiones dadas no hay dos lugares a más de { $corners }.
+because-not-short-radius = No es un cuerpo de radio corto.
+fault-unmarked-and-marked = Se dice que el cuerpo no está marcado, y se da un marcado suyo. ¿Qué es correcto?
+fault-distances-differ = Se dice que las mismas dos aberturas están a distancias distintas. ¿Cuál es correcta?
+point-listed_body_area = ¿Muestra su certificación que un cuerpo de tubo conduit tiene la sección que se pide?
+point-large_splice_count = ¿Se cuentan en un cuerpo de tubo conduit los empalmes de conductores mayores que 6 AWG, que no tienen asignación de volumen?

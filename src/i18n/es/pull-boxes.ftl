@@ -176,3 +176,36 @@ finding-no-removable-side = Ningún lado de la caja se puede quitar, y por encim
 finding-high-voltage-construction = Por encima de 1000 V la caja debe además encerrar por completo, resistir la corrosión, proteger los cables donde atraviesan tabiques, tener tapas bien sujetas y estar marcada por fuera con una advertencia de alta tensión.
 
 point-cable_diameter = En un cable de varios conductores de más de 1000 V, ¿cuenta el diámetro del cable, o el de su conductor más grande?
+
+finding-insulated-open = Que estos tiros se dimensionen por longitud depende de si su conductor mayor debe ser aislado. Las longitudes se muestran como si debiera serlo.
+finding-mark-at-full-fill = El marcado solo sirve por debajo de la ocupación plena de las canalizaciones, y aquí una canalización está tan llena como se permite: rigen las longitudes de las reglas.
+finding-mark-fill-open = El marcado cubre lo que hay dentro, pero solo sirve donde cada canalización contiene menos que su ocupación plena. Indique si es así.
+finding-mark-without-conductors = Que el marcado cubra lo que hay dentro depende de los conductores de la caja. Enumérelos.
+finding-mark-over-1000-volts = Por encima de 1000 V, un marcado de conductores no permite que la caja sea menor.
+finding-wall-without-room = { $wall ->
+    [left] La pared izquierda
+    [right] La pared derecha
+    [top] La pared superior
+    [bottom] La pared inferior
+   *[back] El fondo
+ } no tiene sitio para sus entradas, ni siquiera con los agujeros más pequeños que podrían tener.
+finding-wall-room-open = Que { $wall ->
+    [left] la pared izquierda
+    [right] la pared derecha
+    [top] la pared superior
+    [bottom] la pared inferior
+   *[back] el fondo
+ } tenga sitio para sus entradas depende de dónde estén.
+finding-walls-with-room = Cada pared tiene sitio para los agujeros más pequeños que podrían tener sus entradas.
+finding-block-line-side-marked = El bloque de distribución está marcado para el lado de la línea del equipo de acometida.
+finding-block-line-side-open = Indique si el bloque está en el lado de la línea del equipo de acometida, donde debe estar marcado para ese uso.
+finding-block-over-1000-volts = La regla de los bloques de distribución no es de las que rigen por encima de 1000 V: no puede decirse si este bloque se permite.
+finding-cable-insulation-open = Lo que cuenta un cable depende del aislamiento de sus conductores. Indíquelo, o elija cómo debe leerse.
+finding-removable-side-open = Por encima de 1000 V un lado de la caja debe ser removible: indique si lo es la tapa.
+because-spliced-by-angle = Los conductores están empalmados: rige la regla de ángulo, y no la de tiros rectos.
+because-at-full-fill = Una canalización está tan llena como se permite.
+because-marked-over-1000-volts = Por encima de 1000 V un marcado de conductores no cuenta.
+because-not-on-line-side = No está en el lado de la línea del equipo de acometida.
+because-marked-smaller = El marcado cubre lo que contiene el cuerpo.
+fault-mark-list-and-pulls = Los conductores enumerados con el marcado no son los de los tiros. ¿Cuáles son correctos?
+fault-offset-and-positions = Que estas entradas estén alineadas se dice aquí de una manera y por sus posiciones de otra. ¿Cuál es correcta?

@@ -80,7 +80,6 @@ finding-short-radius-space = Un cuerpo de radio corto necesita un tamaño que de
 finding-short-radius-splices = Un cuerpo de radio corto no puede contener empalmes, derivaciones ni dispositivos, sea cual sea su volumen.
 finding-body-not-supported = Un cuerpo con empalmes o dispositivos debe soportarse de manera rígida y segura.
 finding-body-support-open = Un cuerpo con empalmes o dispositivos debe soportarse de manera rígida y segura. Indique si es así.
-finding-body-without-volume = Solo un cuerpo marcado con su volumen puede contener empalmes o dispositivos. Estos requieren { $required }: indique el volumen marcado.
 finding-body-volume-short = Los empalmes y dispositivos requieren { $required }, pero el cuerpo está marcado con { $available }.
 finding-body-volume-enough = Los empalmes y dispositivos requieren { $required } de los { $available } con que está marcado el cuerpo.
 finding-body-side-open = { $axis ->

@@ -176,8 +176,8 @@ fn distance_by_eight(rules: &mut Rules) {
 }
 
 fn cover_exception_missed(request: &mut PullBoxRequest) -> bool {
-    let missed = request.cover != Cover::Fixed;
-    request.cover = Cover::Fixed;
+    let missed = request.cover != Some(Cover::Fixed);
+    request.cover = Some(Cover::Fixed);
     missed
 }
 
@@ -190,7 +190,7 @@ fn raceway_over_1000_volts(request: &mut PullBoxRequest) -> bool {
     request.over_1000_volts = false;
     request.entries.iter_mut().for_each(|entry| entry.cables_over_1000_volts.clear());
     for pull in &mut request.pulls {
-        pull.insulated = true;
+        pull.insulated = Some(true);
         pull.largest_conductor = pull.largest_conductor.max(Some(ConductorSize::AWG_4));
     }
     true

@@ -1,0 +1,151 @@
+//! Whether the entries of a wall can stand in it at all, by the smallest holes that they could have.
+
+use super::geometry::{End, Sides};
+use super::section::Section;
+use crate::checks::pulls::Wall;
+use crate::checks::pulls::entry::ResolvedEntry;
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
+use crate::quantity::{Decimal, Measure};
+use crate::rulebook::geometry::ENTRIES;
+
+/// An entry of a wall.
+struct Hole {
+    diameter: Figure,
+    at: Pointer,
+    row: Option<u32>,
+    is_placed: bool,
+}
+
+/// What a wall comes to.
+enum Room {
+    /// There is room.
+    Enough(StepId),
+    /// There is none, however they stand.
+    Short(StepId),
+    /// It depends on where they stand.
+    Open(StepId),
+}
+
+/// What is found about the walls of a box: one finding for each that has no room or of which it is open, and else one for all.
+pub(super) fn in_walls(
+    proof: &mut Derivation,
+    section: &Section<'_>,
+    sides: &Sides,
+    entries: &[ResolvedEntry<'_>],
+    ends: &[Option<End>],
+) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    let mut enough = None;
+    for wall in Wall::ALL {
+        let of_wall = entries.iter().zip(ends).filter(|(entry, _)| entry.wall == wall);
+        let holes: Vec<Hole> = of_wall
+            .filter_map(|(entry, end)| {
+                let is_placed = end.as_ref().is_some_and(|end| end.centre.is_some());
+                Some(Hole { diameter: entry.diameter?, at: entry.at, row: entry.row, is_placed })
+            })
+            .collect();
+        if holes.is_empty() {
+            continue;
+        }
+        let finding = |status, message, step| {
+            let mut finding = Finding::new(&ENTRIES, status, message).with("wall", wall.name()).step(step);
+            finding.at = holes.iter().map(|hole| hole.at).collect();
+            finding
+        };
+        match of_wall_with(proof, sides, wall, &holes) {
+            Room::Enough(step) => enough = enough.or(Some(step)),
+            Room::Short(step) => findings.push(finding(Status::Violated, "finding-wall-without-room", step)),
+            // where every place is known, whether entries overlap is found from those
+            Room::Open(_) if holes.iter().all(|hole| hole.is_placed) => {}
+            Room::Open(step) => {
+                let mut open = finding(Status::NotDetermined, "finding-wall-room-open", step);
+                let unplaced = holes.iter().filter(|hole| !hole.is_placed);
+                open.supply = unplaced.map(|hole| hole.at.member(&"/position")).collect();
+                findings.push(open);
+            }
+        }
+    }
+    if let (true, Some(step)) = (findings.is_empty(), enough) {
+        let finding = Finding::new(&ENTRIES, Status::Satisfied, "finding-walls-with-room");
+        findings.push(finding.at(section.inside_at).step(step));
+    }
+    findings
+}
+
+fn of_wall_with(proof: &mut Derivation, sides: &Sides, wall: Wall, holes: &[Hole]) -> Room {
+    let plane = wall.plane().map(|axis| sides[axis]);
+    let [one, other] = plane;
+    let (long, short) = if one.value >= other.value { (one, other) } else { (other, one) };
+    let diameters: Vec<Figure> = holes.iter().map(|hole| hole.diameter).collect();
+    let widest = proof.largest(&ENTRIES, &diameters).unwrap_or(long);
+    let (fits, step) = proof.compare(&ENTRIES, widest, Relation::AtMost, short);
+    if !fits {
+        return Room::Short(step);
+    }
+    if holes.len() < 2 {
+        return Room::Enough(step);
+    }
+    let line = proof.sum(&ENTRIES, &diameters);
+    let (fits, in_line) = proof.compare(&ENTRIES, line, Relation::AtMost, long);
+    if fits {
+        return Room::Enough(in_line);
+    }
+    let row = holes.first().and_then(|hole| hole.row);
+    let one_row = row.is_some() && holes.iter().all(|hole| hole.row == row);
+    if one_row && !holes.iter().all(|hole| hole.is_placed) {
+        return Room::Short(in_line);
+    }
+    if let Some(step) = in_rows(proof, holes, long, short) {
+        return Room::Enough(step);
+    }
+    // a square that stands in each hole takes half of the square around it
+    let half = proof.rulebook().pull.half;
+    let half = proof.stated(&half);
+    let area = proof.units().of(Measure::Area);
+    let squares: Vec<Figure> = diameters
+        .iter()
+        .map(|diameter| {
+            let square = proof.product_in(&ENTRIES, *diameter, *diameter, area);
+            proof.product(&ENTRIES, half, square, None)
+        })
+        .collect();
+    let needed = proof.sum(&ENTRIES, &squares);
+    let face = proof.product_in(&ENTRIES, long, short, area);
+    let (fits, step) = proof.compare(&ENTRIES, needed, Relation::AtMost, face);
+    if fits { Room::Open(step) } else { Room::Short(step) }
+}
+
+/// The step that shows all holes beside one another in rows, as declared or else filled one after another, the widest first;
+/// `None` where they do not fit so.
+fn in_rows(proof: &mut Derivation, holes: &[Hole], long: Figure, short: Figure) -> Option<StepId> {
+    let mut ordered: Vec<&Hole> = holes.iter().collect();
+    ordered.sort_by_key(|hole| std::cmp::Reverse(hole.diameter.value));
+    let mut rows: Vec<(Option<u32>, Decimal, Vec<Figure>)> = Vec::new();
+    for hole in ordered {
+        let diameter = hole.diameter.value;
+        let belongs = |row: &&mut (Option<u32>, Decimal, Vec<Figure>)| {
+            row.0 == hole.row && (hole.row.is_some() || row.1 + diameter <= long.value)
+        };
+        match rows.iter_mut().find(belongs) {
+            Some((_, length, row)) => {
+                *length = *length + diameter;
+                row.push(hole.diameter);
+            }
+            None => rows.push((hole.row, diameter, vec![hole.diameter])),
+        }
+    }
+    if rows.iter().any(|(_, length, _)| *length > long.value) {
+        return None;
+    }
+    let widest: Vec<Figure> = rows.iter().filter_map(|(_, _, row)| row.first().copied()).collect();
+    if widest.iter().map(|figure| figure.value).sum::<Decimal>() > short.value {
+        return None;
+    }
+    for (_, _, row) in &rows {
+        let length = proof.sum(&ENTRIES, row);
+        proof.compare(&ENTRIES, length, Relation::AtMost, long);
+    }
+    let height = proof.sum(&ENTRIES, &widest);
+    Some(proof.compare(&ENTRIES, height, Relation::AtMost, short).1)
+}
