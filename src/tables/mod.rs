@@ -10,6 +10,7 @@ pub mod compact_conductor_dimensions;
 pub mod conductor_dimensions;
 pub mod conductor_volume;
 pub mod enclosure_types;
+pub mod flexible_three_eighths;
 mod loader;
 pub mod raceway_dimensions;
 pub mod raceway_fill_limits;
@@ -32,7 +33,7 @@ pub struct Tables {
     tables: Vec<&'static Table>,
 }
 
-static FILES: [&File; 13] = [
+static FILES: [&File; 14] = [
     &conductor_volume::FILE,
     &standard_boxes::FILE,
     &trade_sizes::FILE,
@@ -40,6 +41,7 @@ static FILES: [&File; 13] = [
     &wire_bending_space::COMPACT_FILE,
     &raceway_fill_limits::FILE,
     &raceway_dimensions::FILE,
+    &flexible_three_eighths::FILE,
     &conductor_dimensions::FILE,
     &compact_conductor_dimensions::FILE,
     &bare_conductor_dimensions::FILE,

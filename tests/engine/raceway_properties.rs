@@ -134,10 +134,11 @@ fn in_size(request: &Value, size: &str) -> Value {
     sized
 }
 
-/// The trade sizes of the request's kind.
+/// The trade sizes of the request's kind that are filled by area: flexible metal conduit of 3/8 has a table of its own.
 fn sizes(request: &Value) -> Vec<&'static str> {
     let kind = serde_json::from_value(request["raceway"]["kind"].clone()).expect("a kind");
-    raceway_dimensions::sizes(kind).map(|size| size.name()).collect()
+    let counted = |size: &&str| matches!(kind, RacewayKind::Fmc | RacewayKind::Lfmc) && *size == "3/8";
+    raceway_dimensions::sizes(kind).map(|size| size.name()).filter(|size| !counted(size)).collect()
 }
 
 proptest! {

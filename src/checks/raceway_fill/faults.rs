@@ -85,7 +85,8 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
 }
 
 fn of_conductor(conductor: &RacewayConductor, units: Units, item: Pointer, faults: &mut Faults) {
-    let RacewayConductor { insulation, size, covering, compact, count: _ } = *conductor;
+    let RacewayConductor { insulation, size, covering, compact, equipment_grounding: _, count: _ } =
+        *conductor;
     if compact && compact_conductor_dimensions::sizes(insulation).next().is_none() {
         let fault = faults.add(item.member(&"/compact"), Conflict, "fault-type-not-compact");
         fault.arguments = vec![("insulation", insulation.letters().to_owned())];

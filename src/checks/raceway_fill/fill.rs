@@ -4,6 +4,7 @@ use super::contents::Contents;
 use super::outcome::{FillLimit, Fullness, RacewayRoom};
 use super::request::RacewayFillRequest;
 use super::sizing::{Admission, Load, Sizer};
+use super::three_eighths;
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::rulebook::raceway_fill::{JAMMING, LIMITS, NIPPLE, SAME_SIZE};
@@ -38,27 +39,14 @@ pub(super) fn of(
         Some(each) => Some(sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?),
         None => None,
     };
-    let (rule, status, message) = match (admission.fits, admission.raised) {
-        (true, false) => (&LIMITS, Status::Satisfied, "finding-fill-within"),
-        (true, true) => (&SAME_SIZE, Status::Satisfied, "finding-fill-raised"),
-        (false, _) => (&LIMITS, Status::Violated, "finding-fill-over"),
-    };
-    let mut finding = Finding::new(rule, status, message);
-    if status == Status::Violated && limit != FillLimit::Nipple {
-        finding = finding.unless(Pointer::to(&"/raceway/length"));
+    let is_counted = three_eighths::is_counted(kind, trade_size);
+    if is_counted {
+        findings.push(three_eighths::judge(proof, request, raceway, admission.step));
+    } else {
+        let percents = (fill_percent, limit_percent);
+        findings.push(by_area(load, (kind, trade_size), (limit, percents), admission));
     }
-    findings.push(
-        finding
-            .with("total", load.total)
-            .with("allowed", allowed_area)
-            .with("fill", fill_percent)
-            .with("limit", limit_percent)
-            .with("number", load.number)
-            .with("raceway", format!("{kind} {trade_size}").as_str())
-            .at(Pointer::to(&"/raceway"))
-            .step(admission.step),
-    );
-    if limit == FillLimit::Nipple && raceway.length.is_none() {
+    if limit == FillLimit::Nipple && raceway.length.is_none() && !is_counted {
         findings.extend(nipple_of_unknown_length(proof, sizer, (kind, trade_size), load, admission));
     }
     let room_left = room(proof, sizer, (kind, trade_size), contents, limit, maximum)?;
@@ -76,6 +64,36 @@ pub(super) fn of(
         room_left,
         jam_ratio,
     })
+}
+
+/// What is found of a fill by area.
+fn by_area(
+    load: &Load,
+    (kind, trade_size): (RacewayKind, TradeSize),
+    (limit, (fill_percent, limit_percent)): (FillLimit, (Figure, Figure)),
+    admission: Admission,
+) -> Finding {
+    let (rule, status, message) = match (admission.fits, admission.raised) {
+        (true, false) => (&LIMITS, Status::Satisfied, "finding-fill-within"),
+        (true, true) => (&SAME_SIZE, Status::Satisfied, "finding-fill-raised"),
+        (false, _) => (&LIMITS, Status::Violated, "finding-fill-over"),
+    };
+    let finding = Finding::new(rule, status, message);
+    let finding = match (status, limit) {
+        (Status::Violated, FillLimit::One | FillLimit::Two | FillLimit::OverTwo) => {
+            finding.unless(Pointer::to(&"/raceway/length"))
+        }
+        _ => finding,
+    };
+    finding
+        .with("total", load.total)
+        .with("allowed", admission.allowed)
+        .with("fill", fill_percent)
+        .with("limit", limit_percent)
+        .with("number", load.number)
+        .with("raceway", format!("{kind} {trade_size}").as_str())
+        .at(Pointer::to(&"/raceway"))
+        .step(admission.step)
 }
 
 /// A nipple whose length is not said: decided where it is filled alike as a nipple and as an ordinary run.

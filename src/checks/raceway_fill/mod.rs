@@ -24,6 +24,7 @@ mod request;
 pub mod sizing;
 mod subjects;
 mod takeoff;
+mod three_eighths;
 
 pub use outcome::{
     FillLimit, Fullness, RacewayFillOutcome, RacewayItem, RacewayRoom, RacewayTallyLine, TradeSizeFit,
@@ -61,6 +62,7 @@ impl Check for RacewayFill {
                 tables::compact_conductor_dimensions::TABLE,
                 tables::conductor_dimensions::TABLE,
                 tables::raceway_dimensions::TABLE,
+                tables::flexible_three_eighths::TABLE,
                 tables::trade_sizes::TABLE,
             ],
         );

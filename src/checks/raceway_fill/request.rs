@@ -73,6 +73,18 @@ pub struct RacewayGiven {
     /// whether it is short enough.
     #[schema(extensions(("x-role" = json!("relief"))))]
     pub nipple: Option<bool>,
+    /// Where the fittings of flexible metal conduit of trade size 3/8 sit. They leave less room inside; asked of no other.
+    pub fittings: Option<FittingPlace>,
+}
+
+/// Where the fittings of a flexible conduit sit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum FittingPlace {
+    /// Screwed into the conduit.
+    Inside,
+    /// Around the conduit.
+    Outside,
 }
 
 /// Conductors of one insulation type and size.
@@ -88,6 +100,9 @@ pub struct RacewayConductor {
     /// Whether its strands are compact. Aluminum building wire mostly is; the tables have THW, THHW, THHN and XHHW so.
     #[serde(default)]
     pub compact: bool,
+    /// Whether it is an equipment grounding conductor. It counts like any other, apart from one of the same size in flexible metal
+    /// conduit of trade size 3/8.
+    pub equipment_grounding: Option<bool>,
     /// How many alike. 1 unless said otherwise.
     pub count: Option<Wires>,
 }

@@ -32,6 +32,7 @@
 //! ```
 
 use super::outcome::FillLimit;
+use super::three_eighths;
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::raceway_fill::{AREA, CONDUCTORS, COUNTED, LIMITS, NIPPLE, SAME_SIZE, SINGLE, SMALLEST};
@@ -293,7 +294,8 @@ impl Sizer {
         Some(proof.nothing(&LIMITS, Measure::Number))
     }
 
-    /// The smallest trade size of a kind that takes a load, among those that have figures; `None` for a kind without any.
+    /// The smallest trade size of a kind that takes a load, among those that have figures and are filled by area; `None` for a kind
+    /// without any.
     ///
     /// Areas grow with the trade size (a test of the table holds them to it), so the sizes are halved until one takes the
     /// load and the one below does not: both comparisons are in the proof.
@@ -304,7 +306,8 @@ impl Sizer {
         load: &Load,
         limit: FillLimit,
     ) -> Option<Smallest> {
-        let sizes: Vec<TradeSize> = raceway_dimensions::sizes(kind).collect();
+        let by_area = |size: &TradeSize| !three_eighths::is_counted(kind, *size);
+        let sizes: Vec<TradeSize> = raceway_dimensions::sizes(kind).filter(by_area).collect();
         let (mut from, mut to) = (0, sizes.len());
         let (mut found, mut refused) = (None, None);
         while from < to {

@@ -1,10 +1,10 @@
 //! What a request can describe, and the rules in the scope of it.
 
-use super::RacewayFillRequest;
+use super::{RacewayFillRequest, three_eighths};
 use crate::checks::{InScope, Subject};
 use crate::quantity::Units;
 use crate::rulebook::raceway_fill::{
-    ACTUAL, AREA, BARE, CABLES, CONDUCTORS, EMT_SIZE, IMC_SIZE, LIMITS, NIPPLE, SAME_SIZE,
+    ACTUAL, AREA, BARE, CABLES, CONDUCTORS, EMT_SIZE, IMC_SIZE, LIMITS, NIPPLE, SAME_SIZE, THREE_EIGHTHS,
 };
 use crate::tables::raceway_dimensions::{self, Dimension};
 use crate::trade::RacewayKind;
@@ -13,7 +13,8 @@ pub(super) static SUBJECTS: [Subject<RacewayFillRequest>; 1] = [Subject {
     name: "fill",
     is_described: |request| request.raceway.is_some_and(|raceway| raceway.trade_size.is_some()),
     scope: &[
-        InScope::always(&LIMITS),
+        InScope::when(|request| !is_three_eighths(request), &LIMITS),
+        InScope::when(is_three_eighths, &THREE_EIGHTHS),
         InScope::when(has_figures, &AREA),
         InScope::when(has_figures, &SAME_SIZE),
         InScope::when(|request| is_of(request, RacewayKind::Emt), &EMT_SIZE),
@@ -33,10 +34,16 @@ fn has_figures(request: &RacewayFillRequest) -> bool {
     })
 }
 
+fn is_three_eighths(request: &RacewayFillRequest) -> bool {
+    let given = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)));
+    given.is_some_and(|(kind, size)| three_eighths::is_counted(kind, size))
+}
+
 fn is_of(request: &RacewayFillRequest, kind: RacewayKind) -> bool {
     request.raceway.is_some_and(|raceway| raceway.kind == kind)
 }
 
 fn may_be_nipple(request: &RacewayFillRequest) -> bool {
-    request.raceway.is_some_and(|raceway| raceway.length.is_some() || raceway.nipple == Some(true))
+    let given = request.raceway.filter(|_| !is_three_eighths(request));
+    given.is_some_and(|raceway| raceway.length.is_some() || raceway.nipple == Some(true))
 }

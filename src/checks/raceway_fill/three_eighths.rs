@@ -1,0 +1,101 @@
+//! Flexible metal conduit of trade size 3/8, plain or liquidtight: what it takes is counted by Table 348.22, not by area.
+
+use super::request::{FittingPlace, RacewayConductor, RacewayFillRequest, RacewayGiven, Wires};
+use crate::checks::{Finding, Status};
+use crate::derivation::{Derivation, Pointer, Relation, StepId};
+use crate::rulebook::raceway_fill::THREE_EIGHTHS;
+use crate::tables::flexible_three_eighths;
+use crate::trade::{ConductorSize, Insulation, RacewayKind, TradeSize};
+
+/// Whether a raceway is counted by the table.
+pub(super) fn is_counted(kind: RacewayKind, size: TradeSize) -> bool {
+    matches!(kind, RacewayKind::Fmc | RacewayKind::Lfmc) && size.name() == "3/8"
+}
+
+/// How many conductors are to be judged: those of the table, apart from one equipment grounding conductor of the same size.
+struct Count {
+    insulation: Insulation,
+    size: ConductorSize,
+    conductors: u32,
+    /// Whether one grounding conductor was left out of the count; `None` where nobody says what the conductors are.
+    grounding: Option<bool>,
+    at: Pointer,
+}
+
+/// Judges the count. `by_area` is the step that decides by area, whether it holds: for flexible metal conduit the code's sentence
+/// lets both be read, so that only what both agree on is decided. Liquidtight conduit is counted with its fittings outside.
+pub(super) fn judge(
+    proof: &mut Derivation,
+    request: &RacewayFillRequest,
+    raceway: RacewayGiven,
+    by_area: StepId,
+) -> Finding {
+    let open = |message, supply| Finding::new(&THREE_EIGHTHS, Status::NotDetermined, message).supply(supply);
+    let at = Pointer::to(&"/raceway");
+    let found = counted(request)
+        .and_then(|count| Some((flexible_three_eighths::of(count.insulation, count.size)?, count)));
+    let Some(([inside, outside], count)) = found else {
+        return open("finding-not-in-three-eighths-table", Pointer::to(&"/conductors"));
+    };
+    let number = proof.count(&THREE_EIGHTHS, Some(count.conductors), count.at);
+    let fits = |cell, proof: &mut Derivation| {
+        let most = proof.lookup(&THREE_EIGHTHS, cell, Some(count.at));
+        (most, proof.compare(&THREE_EIGHTHS, number, Relation::AtMost, most).1)
+    };
+    let place =
+        if raceway.kind == RacewayKind::Lfmc { Some(FittingPlace::Outside) } else { raceway.fittings };
+    let fittings_at = Pointer::to(&"/raceway/fittings");
+    let (most, step) = match place {
+        Some(FittingPlace::Inside) => fits(inside, proof),
+        Some(FittingPlace::Outside) => fits(outside, proof),
+        None => {
+            let ((_, within), (most, without)) = (fits(inside, proof), fits(outside, proof));
+            match proof.whatever(&THREE_EIGHTHS, fittings_at, &["inside", "outside"], &[within, without]) {
+                Some((_, step)) => (most, step),
+                None => return open("finding-fittings-not-said", fittings_at),
+            }
+        }
+    };
+    let fits = proof.holds(step);
+    if !fits
+        && count.grounding.is_none()
+        && number.value.billionths() - most.value.billionths() <= 1_000_000_000
+    {
+        return open("finding-grounding-not-said", count.at.member(&"/equipment_grounding"));
+    }
+    if raceway.kind == RacewayKind::Fmc && fits != proof.holds(by_area) {
+        return open("finding-table-and-area-differ", at).with("most", most);
+    }
+    let (status, message) = match fits {
+        true => (Status::Satisfied, "finding-three-eighths-within"),
+        false => (Status::Violated, "finding-three-eighths-over"),
+    };
+    Finding::new(&THREE_EIGHTHS, status, message).with("number", number).with("most", most).at(at).step(step)
+}
+
+/// What the table can count: insulated conductors of one type and size, and no more than one bare conductor, of that size.
+fn counted(request: &RacewayFillRequest) -> Option<Count> {
+    let RacewayFillRequest { conductors, bare_conductors, cables, measured_conductors, .. } = request;
+    let first = conductors.first().filter(|_| cables.is_empty() && measured_conductors.is_empty())?;
+    let alike = |one: &RacewayConductor| {
+        (one.insulation, one.size, one.compact) == (first.insulation, first.size, false)
+    };
+    let of = |count: Option<Wires>| count.map_or(1, Wires::get);
+    let bare: u32 = bare_conductors.iter().map(|one| of(one.count)).sum();
+    let bare_is_grounding = bare == 1 && bare_conductors.iter().all(|one| one.size == first.size);
+    if !conductors.iter().all(alike) || !(bare == 0 || bare_is_grounding) {
+        return None;
+    }
+    let number: u32 = conductors.iter().map(|one| of(one.count)).sum();
+    let claimed = conductors.iter().any(|one| one.equipment_grounding == Some(true));
+    let is_unsaid = conductors.iter().any(|one| one.equipment_grounding.is_none());
+    let grounding = if bare_is_grounding || claimed { Some(true) } else { (!is_unsaid).then_some(false) };
+    let at = conductors.iter().position(|one| one.equipment_grounding.is_none()).unwrap_or(0);
+    Some(Count {
+        insulation: first.insulation,
+        size: first.size,
+        conductors: number - u32::from(claimed && !bare_is_grounding),
+        grounding,
+        at: Pointer::of(&"/conductors/#", at),
+    })
+}
