@@ -49,9 +49,9 @@ fn request_in(case: &Case, edition: Edition) -> Value {
     Value::Object(request)
 }
 
-/// Every request of every conformance case, with the name of its check and of the case.
+/// Every request of every conformance case and of every published example, with the name of its check and of the case.
 fn requests() -> Vec<(String, String, Value)> {
-    let mut requests = Vec::new();
+    let mut requests = examples();
     for (file, text) in FILES {
         for case in audit::read(file, text).expect("a file of cases") {
             for edition in &case.editions {
@@ -61,6 +61,27 @@ fn requests() -> Vec<(String, String, Value)> {
         }
     }
     requests
+}
+
+/// The requests among the published examples of the checks.
+fn examples() -> Vec<(String, String, Value)> {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("openapi/examples");
+    let checks: &[&str] = &of_each_check!(C => <C as Check>::NAME);
+    let mut found = Vec::new();
+    for check in checks {
+        for file in std::fs::read_dir(root.join(check)).expect("examples of the check") {
+            let path = file.expect("a file").path();
+            let name = path.display().to_string();
+            if name.ends_with(".request.json") {
+                let text = std::fs::read_to_string(&path).expect("a request");
+                found.extend(
+                    serde_json::from_str(&text).ok().map(|request| ((*check).to_owned(), name, request)),
+                );
+            }
+        }
+    }
+    assert!(found.len() > checks.len());
+    found
 }
 
 /// The schemas of the published document.

@@ -14,6 +14,8 @@ pub(super) fn of(request: &OutletFillRequest, evaluation: &Evaluation<OutletFill
     let billed = match (evaluation.verdict, &request.enclosure) {
         (Some(Verdict::Complies), Some(enclosure)) => itself(request, enclosure),
         (Some(Verdict::NotDetermined), _) => BillItem::Open,
+        // nothing is known to be in it, so no box can be named
+        (None, _) if required.is_some_and(|required| required.value == Decimal::ZERO) => BillItem::Open,
         _ => smallest(outcome),
     };
     TakeoffFigures { required, available, billed: Some(billed) }
@@ -50,6 +52,13 @@ mod tests {
     use crate::checks::{Check, evaluate};
     use crate::json;
     use serde_json::{Value, json};
+
+    #[test]
+    fn a_row_that_says_of_nothing_what_is_in_the_box_names_no_box() {
+        let request = json::read_value(json!({"contents": {}})).unwrap();
+        let figures = OutletFill::takeoff_figures(&request, &evaluate::<OutletFill>(&request));
+        assert_eq!(figures.billed, Some(BillItem::Open));
+    }
 
     fn billed(enclosure: Option<Value>) -> (Option<String>, Option<BillItem>) {
         let mut request = json!({
