@@ -140,12 +140,77 @@ impl Inspection {
             return self.open(rule, None, at, sentences.open);
         };
         let step = self.proof.fact(rule, holds, at);
-        let (status, message) = status_and_message(rule, holds == wanted, sentences);
+        self.decided_by(rule, holds == wanted, at, step, sentences)
+    }
+
+    /// Asks that at least one of several is so. What is not said stays open until another holds; it is broken where all are
+    /// denied.
+    pub fn any_of(
+        &mut self,
+        rule: &'static Rule,
+        ways: &[(Option<bool>, Pointer)],
+        sentences: Sentences,
+    ) -> Status {
+        let serves = ways.iter().find(|(given, _)| *given == Some(true));
+        let unsaid = || ways.iter().filter(|(given, _)| given.is_none()).map(|(_, at)| *at);
+        if let (None, Some(first)) = (serves, unsaid().next()) {
+            let status = self.open(rule, None, first, sentences.open);
+            if let Some(finding) = self.findings.last_mut() {
+                finding.supply.extend(unsaid().skip(1));
+            }
+            return status;
+        }
+        let Some((_, at)) = serves.or(ways.first()) else { return Status::NotDetermined };
+        let said = ways.iter().filter_map(|(given, at)| given.map(|given| (given, *at)));
+        let steps: Vec<StepId> = said.map(|(given, at)| self.proof.fact(rule, given, at)).collect();
+        let step = self.proof.any(rule, &steps);
+        match step {
+            Some(step) => self.decided_by(rule, serves.is_some(), *at, step, sentences),
+            None => Status::NotDetermined,
+        }
+    }
+
+    /// Notes that a rule is satisfied or violated as a step of the proof says.
+    pub fn decided_by(
+        &mut self,
+        rule: &'static Rule,
+        is_met: bool,
+        at: Pointer,
+        step: StepId,
+        sentences: Sentences,
+    ) -> Status {
+        let (status, message) = status_and_message(rule, is_met, sentences);
         let finding = self.finding(rule, status, message);
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (None, None, None, Some(step));
         self.requirements.push(Requirement { rule: rule.id, status, relation, limit, given, at, step });
         status
+    }
+
+    /// Names a relief that would lift what was just found, where that is a violation.
+    pub fn unless(&mut self, relief: Pointer) {
+        if let Some(finding) = self.findings.last_mut()
+            && finding.status == Status::Violated
+        {
+            finding.unless.push(relief);
+        }
+    }
+
+    /// The end: what was found, what is required, and the proof. Of a thing that breaks a rule in one way it is not also
+    /// found that it satisfies that rule in another.
+    pub fn close(self) -> (Vec<Finding>, Vec<Requirement>, Derivation) {
+        let Self { proof, requirements, mut findings, .. } = self;
+        let about = |finding: &Finding| {
+            let subject = finding.arguments.iter().find(|(name, _)| *name == "subject");
+            (finding.rule.id, subject.map(|(_, subject)| subject.clone()))
+        };
+        let broken: Vec<_> =
+            findings.iter().filter(|finding| finding.status == Status::Violated).map(about).collect();
+        if !broken.is_empty() {
+            findings
+                .retain(|finding| finding.status != Status::Satisfied || !broken.contains(&about(finding)));
+        }
+        (findings, requirements, proof)
     }
 
     /// Notes that a rule is satisfied because an exception holds, which the request says at a place.

@@ -4,7 +4,8 @@ use super::{Edition, RuleFigure};
 
 const REACH: &str =
     "2018 International Residential Code p. 770; the division into (A) and (B) from 2020 on is recalled";
-const OPENINGS: &str = "EC&M, TIA Proposed for 2023 NEC Regarding Installation of Boxes and Conduit Bodies, spring 2025; inches only, the millimetre column holds their exact equivalents";
+const OPENINGS: &str =
+    "EC&M, TIA Proposed for 2023 NEC Regarding Installation of Boxes and Conduit Bodies, spring 2025";
 const HANDHOLES: &str = "EC&M, Code Q&A: Handhole Enclosure Covers, 22 Jan 2026, and Handhole Enclosure Requirements; the letters of the paragraphs are recalled";
 
 rules! {
@@ -17,9 +18,6 @@ rules! {
         Published, REACH;
     /// The finish over a recessed small box has an opening of a least size, near its center.
     OPENING: "box-access.opening", [-, -, "314.29(A)(1) to (3)"], Published, OPENINGS;
-    /// The same in millimetres, whose printed figures were not at hand.
-    OPENING_METRIC: "box-access.opening-metric", [-, -, "314.29(A)(1) to (3)"], Unconfirmed,
-        "No millimetre figure was at hand: these are the exact equivalents of the inches";
     /// An opening that fits the device in it may be smaller.
     OPENING_FOR_DEVICE: "box-access.opening-for-device", [-, -, "314.29(A)(1) to (3)"], Published, OPENINGS;
     /// The finish over a large box or a conduit body leaves all of it open.
@@ -49,15 +47,7 @@ subject! {
         pub in_text: bool,
         /// Up to this volume a box is a small one.
         pub small_up_to: RuleFigure,
-        /// In inches.
-        pub inches: OpeningSizes,
-        /// In millimetres.
-        pub millimetres: OpeningSizes,
-    }
-
-    /// The least sizes of the opening over a small box.
-    pub struct OpeningSizes {
-        /// How far its center lies from that of the box, at most.
+        /// How far the center of the opening over a small box lies from that of the box, at most.
         pub off_center: RuleFigure,
         /// The longer side.
         pub long_side: RuleFigure,
@@ -82,18 +72,10 @@ impl BoxAccess {
     const OPENINGS_2023: Openings = Openings {
         in_text: false,
         small_up_to: RuleFigure::volume("box-access.opening.small-up-to", &OPENING, 1_000_000, 16_500_000),
-        inches: OpeningSizes {
-            off_center: RuleFigure::length("box-access.opening.off-center", &OPENING, 10_000, 254_000),
-            long_side: RuleFigure::length("box-access.opening.long-side", &OPENING, 28_750, 730_250),
-            short_side: RuleFigure::length("box-access.opening.short-side", &OPENING, 17_500, 444_500),
-            diameter: RuleFigure::length("box-access.opening.diameter", &OPENING, 35_000, 889_000),
-        },
-        millimetres: OpeningSizes {
-            off_center: metric("box-access.opening-metric.off-center", 10_000, 254_000),
-            long_side: metric("box-access.opening-metric.long-side", 28_750, 730_250),
-            short_side: metric("box-access.opening-metric.short-side", 17_500, 444_500),
-            diameter: metric("box-access.opening-metric.diameter", 35_000, 889_000),
-        },
+        off_center: RuleFigure::length("box-access.opening.off-center", &OPENING, 10_000, 250_000),
+        long_side: RuleFigure::length("box-access.opening.long-side", &OPENING, 28_750, 730_000),
+        short_side: RuleFigure::length("box-access.opening.short-side", &OPENING, 17_500, 450_000),
+        diameter: RuleFigure::length("box-access.opening.diameter", &OPENING, 35_000, 900_000),
     };
 
     pub(super) const fn of(edition: Edition) -> Self {
@@ -105,8 +87,4 @@ impl BoxAccess {
             }
         }
     }
-}
-
-const fn metric(name: &'static str, us: i64, si: i64) -> RuleFigure {
-    RuleFigure::length(name, &OPENING_METRIC, us, si)
 }

@@ -4,6 +4,8 @@ use super::RuleFigure;
 use super::declare::RECALLED;
 use crate::quantity::Decimal;
 
+const ADOPTED: &str = "2013 and 2022 California Electrical Code (the 2011 and 2020 texts); NOM-001-SEDE-2012";
+
 rules! {
     /// The walls of a sheet-steel box of up to the stated volume have a least thickness.
     SHEET_STEEL: "box-construction.sheet-steel", "314.40(B)", Recalled, RECALLED;
@@ -16,8 +18,10 @@ rules! {
     LISTED: "box-construction.listed", "314.40(B) Exceptions", Recalled, RECALLED;
     /// A metal box has a means to connect an equipment grounding conductor.
     GROUNDING: "box-construction.grounding-provision", "314.40(D)", Recalled, RECALLED;
-    /// A metal cover is as thick as the walls of its box must be, or listed, or lined with insulation.
-    COVER: "box-construction.cover", "314.41", Recalled, RECALLED;
+    /// A metal cover is as thick as its box, or listed.
+    COVER: "box-construction.cover", ["314.41", "314.41", "314.101"], Published, ADOPTED;
+    /// A metal cover is of the material of its box, or lined with insulation, or listed.
+    COVER_MATERIAL: "box-construction.cover-material", ["314.41", "314.41", "314.101"], Published, ADOPTED;
 }
 
 subject! {
@@ -57,7 +61,7 @@ impl BoxConstruction {
         // 1/32 in. is 0.03125 in.
         cover_lining: RuleFigure {
             us: Decimal::from_billionths(31_250_000),
-            ..RuleFigure::length("box-construction.cover-lining", &COVER, 0, 7_900)
+            ..RuleFigure::length("box-construction.cover-lining", &COVER_MATERIAL, 0, 7_900)
         },
     };
 }

@@ -6,6 +6,9 @@ use crate::trade::ConductorSize;
 
 const THREADS: &str = "Two trade-forum threads; UpCodes, 2018 International Residential Code E3906; the merger of 2020 is recalled";
 
+const ADOPTED: &str =
+    "2013 California Electrical Code (the 2011 text) and 2022 California Electrical Code (the 2020 text)";
+
 rules! {
     /// A round box takes no conduit or connector whose locknut or bushing would bear on its side.
     ROUND: "box-entry.round-box", "314.2", Recalled, RECALLED;
@@ -15,16 +18,15 @@ rules! {
     /// What enters a box is secured to it.
     SECURED: "box-entry.secured", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], Published, THREADS;
     /// A nonmetallic sheath reaches into the box, past any clamp.
-    SHEATH: "box-entry.sheath", ["314.17(C)", "314.17(B)", "314.17(B)"], Published, THREADS;
-    /// A single-gang box may do without a clamp where the cable is fastened close by.
-    SINGLE_GANG: "box-entry.single-gang", ["314.17(C) Exception", "314.17(B) Exception", "314.17(B) Exception"], Published,
-        THREADS;
+    SHEATH: "box-entry.sheath", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], Published, THREADS;
+    /// A nonmetallic single-gang box may do without a clamp where the cable is fastened close by.
+    SINGLE_GANG: "box-entry.single-gang",
+        ["314.17(C) Exception", "314.17(B)(2) Exception", "314.17(B)(2) Exception"], Published, ADOPTED;
     /// A cable inside a complete raceway is secured by the raceway.
     IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)", "314.17(B)"], Recalled,
         "recalled: the relief came with the merger of 2020";
-    /// Insulated conductors of 4 AWG and larger enter over a smooth insulating fitting.
-    INSULATING_FITTING: "box-entry.insulating-fitting", "300.4(G)", Published,
-        "A trade-forum thread on 314.17 that points there";
+    /// Insulated conductors of 4 AWG and larger in a raceway enter over a smooth, rounded surface.
+    INSULATING_FITTING: "box-entry.insulating-fitting", "300.4(G)", Published, ADOPTED;
     /// Openings that are not used are closed as well as the wall of the box would close them.
     UNUSED: "box-entry.unused-openings", "110.12(A)", Recalled,
         "recalled, with 314.17(A) for openings that conductors use; no published source was read";
@@ -39,9 +41,12 @@ subject! {
         pub fastened_within: RuleFigure,
         /// Insulated conductors from this size on need an insulating fitting.
         pub fitting_from: ConductorSize,
-        /// Whether sheath and single-gang box are spoken of for metal boxes too, and not for nonmetallic ones only.
-        pub covers_metal_boxes: bool,
-        /// Whether a cable in a complete raceway is relieved of both.
+        /// Whether underground feeder cable, too, may enter a single-gang box without a clamp. Later editions name
+        /// nonmetallic-sheathed cable alone, and whether that takes in the other is disputed.
+        pub feeder_without_clamp: bool,
+        /// Whether a listed metal fitting with rounded edges serves as well as an insulating one. Not known of 2017.
+        pub listed_metal_fitting: bool,
+        /// Whether a cable in a complete raceway need not itself be secured.
         pub relieves_in_raceway: bool,
     }
 }
@@ -56,16 +61,20 @@ impl BoxEntry {
             2_000_000,
         ),
         fitting_from: ConductorSize::AWG_4,
-        covers_metal_boxes: false,
+        feeder_without_clamp: true,
+        listed_metal_fitting: false,
         relieves_in_raceway: false,
     };
 
     pub(super) const fn of(edition: Edition) -> Self {
         match edition {
             Edition::E2017 => Self::E2017,
-            Edition::E2020 | Edition::E2023 | Edition::E2026 => {
-                Self { covers_metal_boxes: true, relieves_in_raceway: true, ..Self::E2017 }
-            }
+            Edition::E2020 | Edition::E2023 | Edition::E2026 => Self {
+                feeder_without_clamp: false,
+                listed_metal_fitting: true,
+                relieves_in_raceway: true,
+                ..Self::E2017
+            },
         }
     }
 }

@@ -3,6 +3,7 @@
 use super::{Edition, RuleFigure};
 
 const FASTENERS: &str = "A trade-forum post that quotes the section of 2023";
+const COPY: &str = "An unofficial copy of the 2023 edition, to be compared with the print";
 const MOISTURE: &str = "A maker's reprint of the section; 2018 International Residential Code p. 770";
 
 rules! {
@@ -17,9 +18,10 @@ rules! {
     THROUGH_COVER: "box-protection.fasteners-through-cover", [-, -, "314.5"], Published, FASTENERS;
     /// Fasteners through the wall of a large box reach in so far at most.
     THROUGH_WALL: "box-protection.fasteners-through-wall", [-, -, "314.5"], Published, FASTENERS;
-    /// Fasteners through the wall of a small box have a limit that could not be read.
-    THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5"], Unconfirmed,
-        "The post on 2023 does not hold the item on boxes of up to 100 in³";
+    /// Fasteners through the wall of a small box, other than those that mount it, end flush with its inside.
+    THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5(6)"], Recalled, COPY;
+    /// Fasteners through the wall of a conduit body end flush with its inside.
+    THROUGH_BODY: "box-protection.fasteners-through-body", [-, -, "314.5(7)"], Recalled, COPY;
     /// In damp and wet locations moisture is kept from entering or gathering.
     KEEP_DRY: "box-protection.moisture", "314.15", Published, MOISTURE;
     /// In wet locations the box is listed for them.
@@ -54,6 +56,10 @@ subject! {
         pub through_wall_near: RuleFigure,
         /// How close that is.
         pub near: RuleFigure,
+        /// Through the wall of a box up to that volume.
+        pub through_small_wall: RuleFigure,
+        /// Through the wall of a conduit body.
+        pub through_body: RuleFigure,
         /// That volume.
         pub large_over: RuleFigure,
     }
@@ -92,6 +98,13 @@ impl BoxProtection {
             3_750,
             100_000,
         ),
+        through_small_wall: RuleFigure::length(
+            "box-protection.fasteners-through-small-wall",
+            &THROUGH_SMALL_WALL,
+            0,
+            0,
+        ),
+        through_body: RuleFigure::length("box-protection.fasteners-through-body", &THROUGH_BODY, 0, 0),
         large_over: RuleFigure::volume(
             "box-protection.fasteners-through-wall.large-over",
             &THROUGH_WALL,

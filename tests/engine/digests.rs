@@ -160,7 +160,7 @@ fn figures_and_structure_of_the_rules_themselves_show_in_what_is_said() {
         (Part::Pull, book.mutated(|rules| rules.pull.applies_from = ConductorSize::AWG_6)),
         (Part::Pull, book.mutated(|rules| rules.pull.angle_adds = pull::AngleAdds::Nothing)),
         (Part::Pull, book.mutated(|rules| rules.pull.search.conditions += 1)),
-        (Part::BoxEntry, book.mutated(|rules| rules.box_entry.covers_metal_boxes ^= true)),
+        (Part::BoxEntry, book.mutated(|rules| rules.box_entry.relieves_in_raceway ^= true)),
         (Part::BoxDepth, book.mutated(|rules| rules.box_depth.rear_center = None)),
     ];
     for (part, bent) in bends {

@@ -1,63 +1,100 @@
-//! The metal cover of a box: one of three ways serves.
+//! The metal cover of a box: what it is made of, and how thick it is. A listing serves for both.
 
-use super::{Construction, MetalCover, Walls};
+use super::{BoxMetal, Construction, MetalCover, WALLS};
 use crate::checks::inspection::{Given, Sentences};
-use crate::derivation::{Figure, Pointer, Relation};
-use crate::quantity::{Decimal, Measure};
-use crate::rulebook::Rule;
-use crate::rulebook::box_construction::COVER;
+use crate::derivation::{Pointer, Relation};
+use crate::quantity::Measure;
+use crate::rulebook::box_construction::{COVER, COVER_MATERIAL};
 
 const THICKNESS: Sentences = Sentences {
     met: "finding-cover-thick-enough",
     broken: "finding-cover-too-thin",
-    open: "finding-cover-open",
+    open: "finding-cover-thickness-open",
 };
-const LINING: Sentences =
-    Sentences { met: "finding-cover-lined", broken: "finding-cover-too-thin", open: "finding-cover-open" };
+const LINING: Sentences = Sentences {
+    met: "finding-cover-lined",
+    broken: "finding-cover-not-lined",
+    open: "finding-cover-material-open",
+};
+const SAME: Sentences = Sentences {
+    met: "finding-cover-same-material",
+    broken: "finding-cover-not-lined",
+    open: "finding-cover-material-open",
+};
+
+const fn of_cover(member: crate::derivation::Pattern) -> Pointer {
+    Pointer::to(&"/cover").member(member)
+}
 
 impl Construction {
-    /// A cover that is listed, thick enough or lined complies; one that is none of them does not; what is missing is
-    /// asked for only while it could still serve.
-    pub(super) fn cover(&mut self, cover: Option<MetalCover>, walls: Walls) {
-        let Some(MetalCover { thickness, listed, lining_thickness }) = cover else { return };
-        let at = |member| Pointer::to(&"/cover").member(member);
-        if listed == Some(true) {
-            self.inspection.granted(&COVER, at(&"/listed"), "finding-cover-listed");
+    /// A cover that is listed is judged no further, nor is one that is not metal.
+    pub(super) fn cover(&mut self, cover: Option<MetalCover>) {
+        let Some(cover) = cover else { return };
+        if cover.material == Some(BoxMetal::Nonmetallic) {
+            let at = of_cover(&"/material");
+            self.inspection.proof.does_not_apply(&COVER_MATERIAL, "nonmetallic-cover", Some(at));
+            self.inspection.proof.does_not_apply(&COVER, "nonmetallic-cover", Some(at));
             return;
         }
-        let thickness = thickness.map(|thickness| thickness.value());
-        let of_walls = thickness.and_then(|thickness| walls.deciding(thickness));
-        let thick = thickness.zip(of_walls).map(|(thickness, (_, limit))| thickness >= limit.value);
-        if let (Some(true), Some((_, limit))) = (thick, of_walls) {
-            self.compare(thickness, at(&"/thickness"), limit, THICKNESS);
+        if cover.listed == Some(true) {
+            self.inspection.granted(&COVER_MATERIAL, of_cover(&"/listed"), "finding-cover-listed");
+            self.inspection.granted(&COVER, of_cover(&"/listed"), "finding-cover-listed");
             return;
         }
-        let lining = self.inspection.proof.stated(&self.book.cover_lining);
-        let given = lining_thickness.map(|lining| lining.value());
-        let lined = given.map(|given| given >= lining.value);
-        match (lined, thick, listed) {
-            (Some(true), _, _) => self.compare(given, at(&"/lining_thickness"), lining, LINING),
-            (_, None, _) => self.missing(at(&"/thickness"), walls, thickness),
-            (None, _, _) => self.missing(at(&"/lining_thickness"), walls, None),
-            (_, _, None) => self.missing(at(&"/listed"), walls, None),
-            (Some(false), Some(_), Some(_)) => {
-                if let Some((_, limit)) = of_walls {
-                    self.compare(thickness, at(&"/thickness"), limit, THICKNESS);
-                }
+        if let Some(listed) = cover.listed {
+            self.inspection.proof.fact(&COVER_MATERIAL, listed, of_cover(&"/listed"));
+            self.inspection.proof.fact(&COVER, listed, of_cover(&"/listed"));
+        }
+        self.cover_material(cover);
+        self.cover_thickness(cover);
+    }
+
+    /// Of the material of its box, or lined with insulation.
+    fn cover_material(&mut self, cover: MetalCover) {
+        let at = of_cover(&"/material");
+        let proof = &mut self.inspection.proof;
+        if let Some(material) = cover.material {
+            proof.word(&COVER_MATERIAL, self.given.material.name(), super::MATERIAL);
+            let step = proof.word(&COVER_MATERIAL, material.name(), at);
+            if material == self.given.material {
+                self.inspection.decided_by(&COVER_MATERIAL, true, at, step, SAME);
+                return;
+            }
+        }
+        let lining = cover.lining_thickness.map(|lining| lining.value());
+        let limit = proof.stated(&self.book.cover_lining);
+        let is_lined = lining.is_some_and(|lining| lining >= limit.value);
+        let missing = [
+            (cover.material.is_none(), at),
+            (lining.is_none(), of_cover(&"/lining_thickness")),
+            (cover.listed.is_none(), of_cover(&"/listed")),
+        ];
+        match missing.into_iter().find(|(is_missing, _)| *is_missing && !is_lined) {
+            Some((_, at)) => {
+                self.inspection.open(&COVER_MATERIAL, None, at, "finding-cover-material-open");
+            }
+            None => {
+                let (measure, at) = (Measure::Length, of_cover(&"/lining_thickness"));
+                let given = Given { value: lining, measure, at };
+                self.inspection.limit(&COVER_MATERIAL, given, Relation::AtLeast, limit, LINING);
             }
         }
     }
 
-    fn compare(&mut self, value: Option<Decimal>, at: Pointer, limit: Figure, sentences: Sentences) {
-        let rule: &'static Rule = &COVER;
-        let given = Given { value, measure: Measure::Length, at };
-        self.inspection.limit(rule, given, Relation::AtLeast, limit, sentences);
-    }
-
-    /// Asks for what is missing: the volume where a thickness was given that only the volume can judge.
-    fn missing(&mut self, at: Pointer, walls: Walls, thickness: Option<Decimal>) {
-        let by_volume = matches!(walls, Walls::ByVolume(..)) && thickness.is_some();
-        let at = if by_volume { super::VOLUME } else { at };
-        self.inspection.open(&COVER, None, at, "finding-cover-open");
+    /// As thick as its own box. One that is thinner fails only where it is known not to be listed.
+    fn cover_thickness(&mut self, cover: MetalCover) {
+        let at = of_cover(&"/thickness");
+        let (Some(thickness), Some(walls)) = (cover.thickness, self.given.wall_thickness) else {
+            let at = if cover.thickness.is_none() { at } else { WALLS };
+            self.inspection.open(&COVER, None, at, "finding-cover-thickness-open");
+            return;
+        };
+        if thickness < walls && cover.listed.is_none() {
+            self.inspection.open(&COVER, None, of_cover(&"/listed"), "finding-cover-listed-open");
+            return;
+        }
+        let limit = self.inspection.proof.given(&COVER, walls.value(), Measure::Length, WALLS);
+        let given = Given { value: Some(thickness.value()), measure: Measure::Length, at };
+        self.inspection.limit(&COVER, given, Relation::AtLeast, limit, THICKNESS);
     }
 }

@@ -6,7 +6,8 @@
 //! ```
 //! use elbowroom::checks::{Verdict, box_construction::BoxConstruction, evaluate};
 //! let request = elbowroom::json::read(br#"{
-//!     "enclosure": {"material": "sheet_steel", "volume": 21, "wall_thickness": 0.053, "grounding_provision": true}
+//!     "enclosure": {"material": "sheet_steel", "volume": 21, "wall_thickness": 0.053, "listed_as_equal": false,
+//!         "grounding_provision": true}
 //! }"#).unwrap();
 //! let evaluation = evaluate::<BoxConstruction>(&request);
 //! assert_eq!(evaluation.outcome.required_thickness.unwrap().value.to_string(), "0.0625");
@@ -19,11 +20,12 @@ mod request;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement, Sentences};
-use super::{Check, Faults, Judgement, Subject};
+use super::{Check, Faults, InScope, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_construction::{
-    BoxConstruction as Figures, CAST, GROUNDING, LARGE_SHEET_STEEL, LISTED, SHEET_STEEL,
+    BoxConstruction as Figures, CAST, COVER, COVER_MATERIAL, GROUNDING, LARGE_SHEET_STEEL, LISTED,
+    SHEET_STEEL,
 };
 use crate::rulebook::digest::Reads;
 use crate::rulebook::{Part, Rule, Rulebook};
@@ -49,8 +51,7 @@ impl Check for BoxConstruction {
     const PATH: &'static str = "/v1/box-construction/check";
     type Request = BoxConstructionRequest;
     type Outcome = BoxConstructionOutcome;
-    const SUBJECTS: &'static [Subject<BoxConstructionRequest>] =
-        &[Subject { name: "box_construction", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<BoxConstructionRequest>] = &SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::BoxConstruction], &[]);
@@ -65,29 +66,59 @@ impl Check for BoxConstruction {
             book: rulebook.box_construction.clone(),
             given: request.enclosure,
         };
-        let ConstructedBox { material, wall_thickness, listed_as_equal, grounding_provision, .. } =
-            request.enclosure;
-        let described = wall_thickness.is_some()
-            || listed_as_equal.is_some()
-            || grounding_provision.is_some()
-            || request.cover.is_some();
+        let ConstructedBox { material, grounding_provision, .. } = request.enclosure;
+        let is_judged = is_described(request);
         let walls = if material == BoxMetal::Nonmetallic {
             construction.inspection.proof.does_not_apply(&GROUNDING, "nonmetallic-box", Some(MATERIAL));
             None
         } else {
             let walls = construction.walls();
-            if described {
+            if is_judged {
                 construction.thickness(walls);
                 let at = Pointer::to(&"/enclosure/grounding_provision");
                 construction.inspection.fact(&GROUNDING, grounding_provision, at, PROVISION);
-                construction.cover(request.cover, walls);
             }
             walls.determined()
         };
-        let Inspection { proof, requirements, findings, .. } = construction.inspection;
+        construction.cover(request.cover);
+        let (findings, requirements, proof) = construction.inspection.close();
         let outcome = BoxConstructionOutcome { required_thickness: walls, requirements };
-        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: described }
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged }
     }
+}
+
+/// The box is looked at whole as soon as anything of it is said beyond what its thickness goes by.
+static SUBJECTS: [Subject<BoxConstructionRequest>; 2] = [
+    Subject {
+        name: "box",
+        is_described,
+        scope: &[
+            InScope::when(|request| request.enclosure.material == BoxMetal::SheetSteel, &SHEET_STEEL),
+            InScope::when(|_| false, &LARGE_SHEET_STEEL),
+            InScope::when(
+                |request| {
+                    use BoxMetal::{DieCast, MalleableIron, OtherCast};
+                    matches!(request.enclosure.material, MalleableIron | DieCast | OtherCast)
+                },
+                &CAST,
+            ),
+            InScope::when(|_| false, &LISTED),
+            InScope::always(&GROUNDING),
+        ],
+    },
+    Subject {
+        name: "cover",
+        is_described: |request| request.cover.is_some(),
+        scope: &[InScope::always(&COVER_MATERIAL), InScope::always(&COVER)],
+    },
+];
+
+fn is_described(request: &BoxConstructionRequest) -> bool {
+    let ConstructedBox { wall_thickness, listed_as_equal, grounding_provision, .. } = request.enclosure;
+    wall_thickness.is_some()
+        || listed_as_equal.is_some()
+        || grounding_provision.is_some()
+        || request.cover.is_some()
 }
 
 const MATERIAL: Pointer = Pointer::to(&"/enclosure/material");
@@ -188,7 +219,24 @@ impl Construction {
             }
         };
         match limit {
+            Some((rule, limit))
+                if thickness.is_some_and(|thickness| thickness < limit.value)
+                    && self.given.listed_as_equal.is_none()
+                    && (excepted || matches!(walls, Walls::ByVolume(..))) =>
+            {
+                let at = Pointer::to(&"/enclosure/listed_as_equal");
+                self.inspection.open(
+                    rule,
+                    Some((Relation::AtLeast, limit)),
+                    at,
+                    "finding-thin-walls-listed-open",
+                );
+            }
             Some((rule, limit)) => {
+                if let Some(listed) = self.given.listed_as_equal {
+                    let at = Pointer::to(&"/enclosure/listed_as_equal");
+                    self.inspection.proof.fact(&LISTED, listed, at);
+                }
                 let given = Given { value: thickness, measure: Measure::Length, at: WALLS };
                 self.inspection.limit(rule, given, Relation::AtLeast, limit, THICKNESS);
             }

@@ -14,7 +14,8 @@ request! {
         units,
         /// The box.
         pub enclosure: ConstructedBox,
-        /// A metal cover of the box.
+        /// The cover of the box.
+        #[schema(extensions(("x-role" = json!("thing"))))]
         pub cover: Option<MetalCover>,
     }
 }
@@ -51,10 +52,26 @@ pub struct ConstructedBox {
     pub grounding_provision: Option<bool>,
 }
 
-/// A metal cover. One of three serves: thickness, listing, or an insulating lining.
+impl BoxMetal {
+    /// The name that a request uses.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::SheetSteel => "sheet_steel",
+            Self::MalleableIron => "malleable_iron",
+            Self::DieCast => "die_cast",
+            Self::OtherCast => "other_cast",
+            Self::Nonmetallic => "nonmetallic",
+        }
+    }
+}
+
+/// A cover. A metal one is of the material of its box, or lined with insulation; and as thick as its box. A listing serves for
+/// both.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct MetalCover {
+    /// What it is made of. Of one that is not metal nothing is asked here.
+    pub material: Option<BoxMetal>,
     /// Its thickness, in the request's units.
     pub thickness: Option<Length>,
     /// Whether it is listed for the purpose.

@@ -31,6 +31,14 @@ const IDENTIFIED: Sentences = Sentences {
     open: "finding-loose-cover-place-open",
 };
 
+const LOOSE_COVER: Pointer = Pointer::to(&"/access/under_loose_cover");
+
+impl LooseCover {
+    fn is_as_asked(self) -> bool {
+        [self.listed_box, self.only_loose_material, self.place_identified] == [Some(true); 3]
+    }
+}
+
 impl Mounting {
     /// Reached as it is; or, underground, covered up as the exception lets it be.
     pub(super) fn access(&mut self, access: Option<Access>) {
@@ -40,10 +48,28 @@ impl Mounting {
             AccessPlace::Building => (&BUILDING, IN_BUILDING),
             AccessPlace::Underground => (&UNDERGROUND, BELOW_GROUND),
         };
-        match under_loose_cover {
-            Some(cover) if reachable != Some(true) => self.loose_cover(cover),
-            _ => {
+        match (under_loose_cover, reachable) {
+            (Some(_), Some(true)) => {
                 self.inspection.fact(rule, reachable, at, sentences);
+                self.inspection.proof.does_not_apply(&UNDER_LOOSE_COVER, "reached-as-it-is", Some(at));
+            }
+            // a cover that is not what the exception asks for fails only a box that is known not to be reached
+            (Some(cover), None) if !cover.is_as_asked() => {
+                self.inspection.fact(rule, None, at, sentences);
+                self.inspection.proof.does_not_apply(&UNDER_LOOSE_COVER, "not-known-to-be-needed", Some(at));
+            }
+            (Some(cover), _) => {
+                if let Some(reachable) = reachable {
+                    self.inspection.proof.fact(&UNDER_LOOSE_COVER, reachable, at);
+                }
+                self.inspection.proof.does_not_apply(rule, "under-loose-cover", Some(LOOSE_COVER));
+                self.loose_cover(cover);
+            }
+            (None, _) => {
+                self.inspection.fact(rule, reachable, at, sentences);
+                if place == AccessPlace::Underground {
+                    self.inspection.unless(LOOSE_COVER);
+                }
             }
         }
         if let Some(opening) = finish_opening {
@@ -53,7 +79,7 @@ impl Mounting {
 
     fn loose_cover(&mut self, cover: LooseCover) {
         let LooseCover { listed_box, only_loose_material, place_identified } = cover;
-        let at = |member| Pointer::to(&"/access/under_loose_cover").member(member);
+        let at = |member| LOOSE_COVER.member(member);
         let asked = [
             (listed_box, at(&"/listed_box"), LISTED),
             (only_loose_material, at(&"/only_loose_material"), LOOSE),

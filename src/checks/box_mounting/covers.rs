@@ -23,7 +23,7 @@ const BARE_FINISH: Sentences = Sentences {
     open: "finding-finish-area-open",
 };
 const CORD: Sentences =
-    Sentences { met: "finding-cord-bushed", broken: "finding-cord-bare", open: "finding-cord-bushed" };
+    Sentences { met: "finding-cord-bushed", broken: "finding-cord-bare", open: "finding-pendant-cord-open" };
 const CLOSED: Sentences = Sentences {
     met: "finding-openings-closed",
     broken: "finding-openings-left-open",
@@ -33,13 +33,14 @@ const CLOSED: Sentences = Sentences {
 impl Mounting {
     /// The cover, its screws, and what shows or passes around it.
     pub(super) fn cover(&mut self, cover: Option<FittedCover>) {
-        let Some(FittedCover { fitted, screws_match, combustible_finish, pendant_cord_bushed }) = cover
-        else {
+        let Some(FittedCover { fitted, screws_match, combustible_finish, pendant_cord }) = cover else {
             return;
         };
         let at = |member| Pointer::to(&"/cover").member(member);
         self.inspection.fact(&COVER, fitted, at(&"/fitted"), FITTED);
-        if fitted != Some(false) {
+        if fitted == Some(false) {
+            self.inspection.proof.does_not_apply(&COVER_SCREWS, "no-cover-fitted", Some(at(&"/fitted")));
+        } else {
             self.inspection.fact(&COVER_SCREWS, screws_match, at(&"/screws_match"), SCREWS);
         }
         if let Some(finish) = combustible_finish {
@@ -47,6 +48,9 @@ impl Mounting {
             if finish.covered == Some(true) {
                 self.inspection.granted(&CANOPY_FINISH, at(&"/covered"), "finding-finish-covered");
             } else {
+                if finish.covered == Some(false) {
+                    self.inspection.proof.fact(&CANOPY_FINISH, false, at(&"/covered"));
+                }
                 let limit = self.inspection.proof.stated(&self.book.box_surface.canopy_finish);
                 let value = finish.exposed_area.map(|area| area.value());
                 let large = value.is_some_and(|area| area >= limit.value);
@@ -60,8 +64,9 @@ impl Mounting {
                 }
             }
         }
-        if pendant_cord_bushed.is_some() {
-            self.inspection.fact(&PENDANT_CORD, pendant_cord_bushed, at(&"/pendant_cord_bushed"), CORD);
+        if let Some(cord) = pendant_cord {
+            let at = Pointer::to(&"/cover/pendant_cord/bushed");
+            self.inspection.fact(&PENDANT_CORD, cord.bushed, at, CORD);
         }
     }
 

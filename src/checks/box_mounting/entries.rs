@@ -1,6 +1,9 @@
 //! What enters the box: whether it may, how far its sheath reaches in, and how it is held.
 
-use super::{BoxShape, EntryWiring, MountedMaterial, Mounting, WiringEntry, distance, of_box};
+use super::{
+    BODY, BoxShape, EntryWiring, MATERIAL, MountedBox, MountedMaterial, Mounting, SINGLE_GANG_BOX,
+    WiringEntry, distance, of_box,
+};
 use crate::checks::inspection::Sentences;
 use crate::checks::{Name, Status};
 use crate::derivation::{Pointer, Relation};
@@ -41,8 +44,6 @@ const FITTING: Sentences = Sentences {
     open: "finding-insulating-fitting-open",
 };
 
-const MATERIAL: Pointer = of_box(&"/material");
-
 impl Mounting {
     /// Each entry in turn.
     pub(super) fn entries(&mut self, entries: &[WiringEntry]) {
@@ -56,102 +57,178 @@ impl Mounting {
         }
     }
 
+    /// A locknut or bushing on the side matters on a round box alone. Shape follows from its being a single-gang box.
     fn round(&mut self, entry: &WiringEntry, item: Pointer) {
-        if self.enclosure.shape == Some(BoxShape::Round) {
-            let at = item.member(&"/locknut_on_side");
-            self.inspection.expect(&ROUND, false, entry.locknut_on_side, at, ON_SIDE);
+        let at = item.member(&"/locknut_on_side");
+        let MountedBox { shape, conduit_body, single_gang_in_wall_or_ceiling, .. } = self.enclosure;
+        let proof = &mut self.inspection.proof;
+        match (shape, entry.locknut_on_side) {
+            (Some(BoxShape::FlatSided), _) => {
+                proof.does_not_apply(&ROUND, "flat-sided-box", Some(of_box(&"/shape")));
+            }
+            (None, _) if conduit_body == Some(true) => {
+                proof.does_not_apply(&ROUND, "entry-of-conduit-body", Some(BODY));
+            }
+            (None, _) if single_gang_in_wall_or_ceiling == Some(true) => {
+                proof.does_not_apply(&ROUND, "flat-sided-box", Some(SINGLE_GANG_BOX));
+            }
+            (None, Some(true) | None) => {
+                let shape = of_box(&"/shape");
+                self.inspection.open(&ROUND, None, shape, "finding-round-box-shape-open");
+            }
+            (Some(BoxShape::Round), given) | (None, given @ Some(false)) => {
+                if shape.is_some() {
+                    proof.word(&ROUND, "round", of_box(&"/shape"));
+                }
+                self.inspection.expect(&ROUND, false, given, at, ON_SIDE);
+            }
         }
     }
 
+    /// Metal wiring in a nonmetallic box. Where all entries are bonded it does not matter what the box is made of.
     fn metal_in_nonmetallic(&mut self, entry: &WiringEntry) {
         if !matches!(entry.wiring, EntryWiring::MetalRaceway | EntryWiring::ArmoredCable) {
             return;
         }
-        match self.enclosure.material {
-            Some(MountedMaterial::Metal) => {}
-            Some(MountedMaterial::Nonmetallic) => {
-                let at = of_box(&"/bonds_all_entries");
-                self.inspection.fact(&METAL_IN_NONMETALLIC, self.enclosure.bonds_all_entries, at, BONDED);
+        let MountedBox { material, bonds_all_entries, .. } = self.enclosure;
+        match material {
+            Some(MountedMaterial::Metal) => {
+                self.inspection.proof.does_not_apply(
+                    &METAL_IN_NONMETALLIC,
+                    "metal-box-mounted",
+                    Some(MATERIAL),
+                );
             }
-            None => {
+            None if bonds_all_entries != Some(true) => {
                 self.inspection.open(&METAL_IN_NONMETALLIC, None, MATERIAL, "finding-entry-material-open");
+            }
+            Some(MountedMaterial::Nonmetallic) | None => {
+                let at = of_box(&"/bonds_all_entries");
+                self.inspection.fact(&METAL_IN_NONMETALLIC, bonds_all_entries, at, BONDED);
             }
         }
     }
 
-    /// Whether an entry is held: secured to the box, held by a complete raceway, or fastened near a single-gang box.
+    /// Whether an entry is held: secured to the box, held by a complete raceway, or fastened near a nonmetallic single-gang box.
     fn held(&mut self, entry: &WiringEntry, item: Pointer) {
         let sheathed = matches!(
             entry.wiring,
             EntryWiring::NonmetallicSheathedCable | EntryWiring::UndergroundFeederCable
         );
+        let sheath = if sheathed { self.sheath(entry, item) } else { Status::NotDetermined };
+        let raceway = item.member(&"/in_complete_raceway");
+        let relieves = sheathed && self.book.box_entry.relieves_in_raceway;
         if sheathed && entry.in_complete_raceway == Some(true) {
-            let at = item.member(&"/in_complete_raceway");
-            if self.book.box_entry.relieves_in_raceway {
-                self.inspection.granted(&IN_RACEWAY, at, "finding-cable-in-raceway");
+            if relieves {
+                self.inspection.granted(&IN_RACEWAY, raceway, "finding-cable-in-raceway");
+                self.inspection.proof.does_not_apply(&SECURED, "held-otherwise", Some(raceway));
                 return;
             }
-            self.inspection.proof.does_not_apply(&IN_RACEWAY, "not-in-edition", Some(at));
+            self.inspection.proof.does_not_apply(&IN_RACEWAY, "not-in-edition", Some(raceway));
         }
-        let sheath = if sheathed { self.sheath(entry, item) } else { None };
-        let at = item.member(&"/secured");
-        let unsecured = sheathed && entry.secured == Some(false);
-        let metal = self.enclosure.material == Some(MountedMaterial::Metal);
-        if unsecured && metal && !self.book.box_entry.covers_metal_boxes {
-            self.inspection.proof.does_not_apply(&SINGLE_GANG, "metal-box-before-the-merger", Some(MATERIAL));
-        } else if unsecured {
-            self.fastened_near(entry, item, sheath);
-            return;
+        if sheathed && entry.secured != Some(true) {
+            if self.enclosure.material == Some(MountedMaterial::Metal) {
+                self.inspection.proof.does_not_apply(&SINGLE_GANG, "metal-box-mounted", Some(MATERIAL));
+            } else if entry.secured == Some(false) || self.does_without_clamp(entry, sheath) {
+                self.inspection.proof.does_not_apply(&SECURED, "held-otherwise", Some(item));
+                self.fastened_near(entry, item, sheath);
+                return;
+            }
         }
-        self.inspection.fact(&SECURED, entry.secured, at, HELD);
+        self.inspection.fact(&SECURED, entry.secured, item.member(&"/secured"), HELD);
+        if relieves && entry.in_complete_raceway.is_none() {
+            self.inspection.unless(raceway);
+        }
     }
 
-    /// How far a nonmetallic sheath reaches in. Before the rules were merged, metal boxes were not spoken of.
-    fn sheath(&mut self, entry: &WiringEntry, item: Pointer) -> Option<Status> {
-        let covers_metal = self.book.box_entry.covers_metal_boxes;
-        if !covers_metal && self.enclosure.material == Some(MountedMaterial::Metal) {
-            self.inspection.proof.does_not_apply(&SHEATH, "metal-box-before-the-merger", Some(MATERIAL));
-            return None;
-        }
+    /// How far a nonmetallic sheath reaches in.
+    fn sheath(&mut self, entry: &WiringEntry, item: Pointer) -> Status {
         let limit = self.inspection.proof.stated(&self.book.box_entry.sheath);
-        let relation = Relation::AtLeast;
         let value = entry.sheath_inside.map(|sheath| sheath.value());
-        let short = value.is_some_and(|sheath| !relation.holds(sheath, limit.value));
-        if short && !covers_metal && self.enclosure.material.is_none() {
-            let finding = "finding-entry-material-open";
-            return Some(self.inspection.open(&SHEATH, Some((relation, limit)), MATERIAL, finding));
-        }
         let given = distance(value, item.member(&"/sheath_inside"));
-        Some(self.inspection.limit(&SHEATH, given, relation, limit, SHEATHED))
+        self.inspection.limit(&SHEATH, given, Relation::AtLeast, limit, SHEATHED)
     }
 
-    /// A cable that is not secured to its box: the box must be a small one in a wall or ceiling, and the cable fastened
-    /// close by, with enough sheath inside.
-    fn fastened_near(&mut self, entry: &WiringEntry, item: Pointer, sheath: Option<Status>) {
+    /// Whether a cable is named by the exception of the single-gang box; `None` where that is disputed.
+    fn is_named(&self, entry: &WiringEntry) -> Option<bool> {
+        let is_feeder = entry.wiring == EntryWiring::UndergroundFeederCable;
+        (!is_feeder || self.book.box_entry.feeder_without_clamp).then_some(true)
+    }
+
+    /// Whether all that the exception of the single-gang box asks is known to be so: then securing does not matter.
+    fn does_without_clamp(&self, entry: &WiringEntry, sheath: Status) -> bool {
+        let most = self.value(&self.book.box_entry.fastened_within);
+        self.enclosure.material == Some(MountedMaterial::Nonmetallic)
+            && self.enclosure.single_gang_in_wall_or_ceiling == Some(true)
+            && entry.fastened_at.is_some_and(|at| at.value() <= most)
+            && self.is_named(entry) == Some(true)
+            && sheath == Status::Satisfied
+    }
+
+    /// A cable that is not secured to its box: the box must be a small nonmetallic one in a wall or ceiling, and the cable
+    /// fastened close by, with enough sheath inside.
+    fn fastened_near(&mut self, entry: &WiringEntry, item: Pointer, sheath: Status) {
         let small = self.enclosure.single_gang_in_wall_or_ceiling;
-        let at = of_box(&"/single_gang_in_wall_or_ceiling");
-        let small = self.inspection.fact(&SINGLE_GANG, small, at, SMALL_BOX);
+        let small = self.inspection.fact(&SINGLE_GANG, small, SINGLE_GANG_BOX, SMALL_BOX);
         if small == Status::Violated {
             return;
         }
         let limit = self.inspection.proof.stated(&self.book.box_entry.fastened_within);
         let given = distance(entry.fastened_at.map(|at| at.value()), item.member(&"/fastened_at"));
         self.inspection.limit(&SINGLE_GANG, given, Relation::AtMost, limit, FASTENED);
-        if self.enclosure.material.is_none() && !self.book.box_entry.covers_metal_boxes {
-            self.inspection.open(&SINGLE_GANG, None, MATERIAL, "finding-entry-material-open");
-        } else if sheath == Some(Status::Violated) {
+        match self.enclosure.material {
+            Some(material) => {
+                let says = if material == MountedMaterial::Metal { "metal" } else { "nonmetallic" };
+                self.inspection.proof.word(&SINGLE_GANG, says, MATERIAL);
+            }
+            None => {
+                self.inspection.open(&SINGLE_GANG, None, MATERIAL, "finding-entry-material-open");
+            }
+        }
+        if self.is_named(entry).is_none() {
+            let at = item.member(&"/secured");
+            self.inspection.open(&SINGLE_GANG, None, at, "finding-single-gang-feeder-open");
+        }
+        if sheath == Status::Violated {
             self.inspection.advise(&SINGLE_GANG, "finding-single-gang-needs-sheath", item);
         }
     }
 
+    /// Large insulated conductors in a raceway: one of four means protects them. What protects them whatever their size is
+    /// enough.
     fn insulating_fitting(&mut self, entry: &WiringEntry, item: Pointer) {
-        let Some(size) = entry.largest_insulated_conductor else { return };
-        let at = item.member(&"/insulating_fitting");
-        if size >= self.book.box_entry.fitting_from {
-            self.inspection.fact(&INSULATING_FITTING, entry.insulating_fitting, at, FITTING);
-        } else {
-            let at = item.member(&"/largest_insulated_conductor");
-            self.inspection.proof.does_not_apply(&INSULATING_FITTING, "no-large-conductor-enters", Some(at));
+        if !matches!(entry.wiring, EntryWiring::MetalRaceway | EntryWiring::NonmetallicRaceway) {
+            let at = item.member(&"/wiring");
+            self.inspection.proof.does_not_apply(&INSULATING_FITTING, "not-a-raceway", Some(at));
+            return;
         }
+        let size_at = item.member(&"/largest_insulated_conductor");
+        // before an edition names it, such a fitting neither serves nor, while it is there, lets the means be denied
+        let listed_metal = entry.listed_metal_fitting;
+        let serves = self.book.box_entry.listed_metal_fitting || listed_metal != Some(true);
+        let means = [
+            (entry.insulating_fitting, item.member(&"/insulating_fitting")),
+            (listed_metal.filter(|_| serves), item.member(&"/listed_metal_fitting")),
+            (entry.fastened_separation, item.member(&"/fastened_separation")),
+            (entry.rounded_hub, item.member(&"/rounded_hub")),
+        ];
+        let is_protected = means.iter().any(|(given, _)| *given == Some(true));
+        match entry.largest_insulated_conductor {
+            Some(size) if size < self.book.box_entry.fitting_from => {
+                let proof = &mut self.inspection.proof;
+                proof.does_not_apply(&INSULATING_FITTING, "no-large-conductor-enters", Some(size_at));
+                return;
+            }
+            None if !is_protected => {
+                let finding = "finding-entry-conductor-open";
+                self.inspection.open(&INSULATING_FITTING, None, size_at, finding);
+                return;
+            }
+            Some(size) => {
+                self.inspection.proof.word(&INSULATING_FITTING, size.name(), size_at);
+            }
+            None => {}
+        }
+        self.inspection.any_of(&INSULATING_FITTING, &means, FITTING);
     }
 }

@@ -1,6 +1,7 @@
 //! What can be wrong with a request that decoded.
 
-use super::request::{AccessPlace, BoxMountingRequest, FinishOpening, MOST_ITEMS};
+use super::request::{AccessPlace, BoxMountingRequest, BoxShape, FinishOpening, MOST_ITEMS, MountedBox};
+use super::{BODY, MATERIAL, SINGLE_GANG_BOX, of_box};
 use crate::checks::FaultCode::Conflict;
 use crate::checks::{Faults, Name};
 use crate::derivation::Pointer;
@@ -19,6 +20,9 @@ pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
     };
     named(&"/entries/#", request.entries.iter().map(|entry| entry.id.as_ref()).collect(), faults);
     named(&"/fasteners/#", request.fasteners.iter().map(|fastener| fastener.id.as_ref()).collect(), faults);
+    if let Some(enclosure) = request.enclosure {
+        contradictions(enclosure, faults);
+    }
     let Some(access) = request.access else { return };
     if access.place == AccessPlace::Building && access.under_loose_cover.is_some() {
         let at = Pointer::to(&"/access/under_loose_cover");
@@ -33,5 +37,27 @@ pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
         && short > long
     {
         faults.add(at(&"/short_side"), Conflict, "fault-short-side-longer");
+    }
+}
+
+/// A metal box is grounded; a nonmetallic one bonds its entries together. Neither has the means of the other, and a single-gang
+/// box is neither a conduit body nor round.
+fn contradictions(enclosure: MountedBox, faults: &mut Faults) {
+    use super::request::MountedMaterial::{Metal, Nonmetallic};
+    let MountedBox { material, grounded, bonds_all_entries, .. } = enclosure;
+    if material == Some(Metal) && bonds_all_entries == Some(true) {
+        let at = of_box(&"/bonds_all_entries");
+        faults.contradiction(at, MATERIAL, "fault-metal-box-bonds-entries");
+    }
+    if material == Some(Nonmetallic) && grounded == Some(true) {
+        faults.contradiction(of_box(&"/grounded"), MATERIAL, "fault-nonmetallic-box-grounded");
+    }
+    if enclosure.single_gang_in_wall_or_ceiling == Some(true) {
+        if enclosure.conduit_body == Some(true) {
+            faults.contradiction(BODY, SINGLE_GANG_BOX, "fault-single-gang-body");
+        }
+        if enclosure.shape == Some(BoxShape::Round) {
+            faults.contradiction(of_box(&"/shape"), SINGLE_GANG_BOX, "fault-single-gang-round");
+        }
     }
 }

@@ -3,11 +3,9 @@
 use super::{FinishOpening, Mounting, distance, of_box};
 use crate::checks::inspection::Sentences;
 use crate::derivation::{Figure, Pattern, Pointer, Relation};
-use crate::quantity::{Length, Measure, Units};
-use crate::rulebook::box_access::{
-    OPENING, OPENING_FOR_DEVICE, OPENING_FULL, OPENING_METRIC, OpeningSizes, Openings,
-};
-use crate::rulebook::{Rule, RuleFigure};
+use crate::quantity::{Length, Measure};
+use crate::rulebook::RuleFigure;
+use crate::rulebook::box_access::{OPENING, OPENING_FOR_DEVICE, OPENING_FULL, Openings};
 
 const FULL: Sentences = Sentences {
     met: "finding-whole-box-open",
@@ -40,6 +38,12 @@ impl Mounting {
             self.inspection.proof.does_not_apply(&OPENING, "not-in-edition", Some(PLACE));
             return;
         };
+        let whole = PLACE.member(&"/whole_box_open");
+        if opening.whole_box_open == Some(true) {
+            self.inspection.fact(&OPENING_FULL, Some(true), whole, FULL);
+            self.inspection.proof.does_not_apply(&OPENING, "whole-box-open", Some(whole));
+            return;
+        }
         match opening.interim_amendment_in_force {
             _ if openings.in_text => {}
             None => {
@@ -54,33 +58,32 @@ impl Mounting {
                 }
             }
         }
-        let whole = PLACE.member(&"/whole_box_open");
-        if opening.whole_box_open == Some(true) {
-            self.inspection.fact(&OPENING_FULL, Some(true), whole, FULL);
-            return;
-        }
         match self.is_small(&openings) {
             Some(false) => {
                 self.inspection.fact(&OPENING_FULL, opening.whole_box_open, whole, FULL);
             }
-            None => {
+            None if self.enclosure.volume.is_none() => {
                 self.inspection.open(&OPENING, None, of_box(&"/volume"), "finding-opening-volume-open");
+            }
+            None => {
+                self.inspection.open(&OPENING, None, of_box(&"/conduit_body"), "finding-opening-body-open");
             }
             Some(true) => self.small_box_opening(opening, &openings),
         }
     }
 
-    /// Whether the smaller opening may serve: not over a conduit body, nor over a large box.
+    /// Whether the smaller opening may serve: not over a conduit body, nor over a large box. `None` where that is not known.
     fn is_small(&mut self, openings: &Openings) -> Option<bool> {
-        let proof = &mut self.inspection.proof;
-        if self.enclosure.conduit_body == Some(true) {
-            proof.fact(&OPENING, true, of_box(&"/conduit_body"));
+        let is_body = self.is_conduit_body(&OPENING);
+        if is_body == Some(true) {
             return Some(false);
         }
         let volume = self.enclosure.volume?;
+        let proof = &mut self.inspection.proof;
         let volume = proof.given(&OPENING, volume.value(), Measure::Volume, of_box(&"/volume"));
         let limit = proof.stated(&openings.small_up_to);
-        Some(proof.compare(&OPENING, volume, Relation::AtMost, limit).0)
+        let (is_small, _) = proof.compare(&OPENING, volume, Relation::AtMost, limit);
+        (!is_small || is_body.is_some()).then_some(is_small)
     }
 
     fn small_box_opening(&mut self, opening: FinishOpening, openings: &Openings) {
@@ -89,28 +92,23 @@ impl Mounting {
             self.inspection.granted(&OPENING_FOR_DEVICE, at, "finding-opening-fits-device");
             return;
         }
-        // nobody here has read the millimetres, so in millimetres these sizes advise and do not decide
-        let (rule, sizes): (&'static Rule, &OpeningSizes) = match self.inspection.proof.units() {
-            Units::Us => (&OPENING, &openings.inches),
-            Units::Si => (&OPENING_METRIC, &openings.millimetres),
-        };
-        let OpeningSizes { off_center, long_side, short_side, diameter } = sizes.clone();
+        let Openings { off_center, long_side, short_side, diameter, .. } = *openings;
         let limit = self.stated(&off_center);
         let given = distance(opening.off_center.map(|center| center.value()), PLACE.member(&"/off_center"));
-        self.inspection.limit(rule, given, Relation::AtMost, limit, CENTER);
+        self.inspection.limit(&OPENING, given, Relation::AtMost, limit, CENTER);
         let within = PLACE.member(&"/within_box_walls");
         self.inspection.fact(&OPENING, opening.within_box_walls, within, WITHIN);
         if opening.diameter.is_some() {
-            self.side(rule, opening.diameter, &"/diameter", diameter);
+            self.side(opening.diameter, &"/diameter", diameter);
         } else {
-            self.side(rule, opening.long_side, &"/long_side", long_side);
-            self.side(rule, opening.short_side, &"/short_side", short_side);
+            self.side(opening.long_side, &"/long_side", long_side);
+            self.side(opening.short_side, &"/short_side", short_side);
         }
     }
 
-    fn side(&mut self, rule: &'static Rule, side: Option<Length>, member: Pattern, least: RuleFigure) {
+    fn side(&mut self, side: Option<Length>, member: Pattern, least: RuleFigure) {
         let limit: Figure = self.stated(&least);
         let given = distance(side.map(|side| side.value()), PLACE.member(member));
-        self.inspection.limit(rule, given, Relation::AtLeast, limit, SIZE);
+        self.inspection.limit(&OPENING, given, Relation::AtLeast, limit, SIZE);
     }
 }

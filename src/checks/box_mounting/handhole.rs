@@ -29,7 +29,7 @@ const HEAVY: Sentences = Sentences {
 const BONDED: Sentences = Sentences {
     met: "finding-handhole-cover-bonded",
     broken: "finding-handhole-cover-not-bonded",
-    open: "finding-handhole-cover-not-bonded",
+    open: "finding-handhole-cover-bonded-open",
 };
 
 impl Mounting {
@@ -49,8 +49,9 @@ impl Mounting {
         } else {
             self.cover_weight(handhole);
         }
-        if let Some(bonded) = handhole.metal_cover_bonded {
-            self.inspection.fact(&HANDHOLE_COVER, Some(bonded), at(&"/metal_cover_bonded"), BONDED);
+        if let Some(metal) = handhole.exposed_metal {
+            let at = Pointer::to(&"/handhole/exposed_metal/bonded");
+            self.inspection.fact(&HANDHOLE_COVER, metal.bonded, at, BONDED);
         }
     }
 
@@ -69,6 +70,9 @@ impl Mounting {
                 finding,
             );
             return;
+        }
+        if let Some(needed) = handhole.cover_needs_tools {
+            self.inspection.proof.fact(&HANDHOLE_COVER, needed, at(&"/cover_needs_tools"));
         }
         let given = Given { value, measure: Measure::Weight, at: at(&"/cover_weight") };
         self.inspection.limit(&HANDHOLE_COVER, given, relation, limit, HEAVY);

@@ -19,6 +19,7 @@ mod finish_opening;
 mod handhole;
 mod protection;
 mod request;
+mod subjects;
 mod surface;
 
 pub use request::*;
@@ -28,7 +29,7 @@ use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
-use crate::rulebook::{Part, RuleFigure, Rulebook};
+use crate::rulebook::{Part, Rule, RuleFigure, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -48,8 +49,7 @@ impl Check for BoxMounting {
     const PATH: &'static str = "/v1/box-mountings/check";
     type Request = BoxMountingRequest;
     type Outcome = BoxMountingOutcome;
-    const SUBJECTS: &'static [Subject<BoxMountingRequest>] =
-        &[Subject { name: "box_mounting", is_described, scope: &[] }];
+    const SUBJECTS: &'static [Subject<BoxMountingRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads =
@@ -78,42 +78,10 @@ impl Check for BoxMounting {
         mounting.fasteners(&request.fasteners);
         mounting.moisture(request.moisture.as_ref());
         mounting.handhole(request.handhole);
-        let Inspection { proof, requirements, findings, .. } = mounting.inspection;
+        let (findings, requirements, proof) = mounting.inspection.close();
         let outcome = BoxMountingOutcome { requirements };
         Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: true }
     }
-}
-
-/// Whether anything is described that could be inspected, besides the box itself.
-fn is_described(request: &BoxMountingRequest) -> bool {
-    let BoxMountingRequest {
-        edition: _,
-        accept_unverified_rules: _,
-        units: _,
-        reference: _,
-        amendments: _,
-        enclosure: _,
-        flush_surface,
-        flush_device,
-        extension,
-        cover,
-        access,
-        entries,
-        unused_openings,
-        fasteners,
-        moisture,
-        handhole,
-    } = request;
-    flush_surface.is_some()
-        || flush_device.is_some()
-        || extension.is_some()
-        || cover.is_some()
-        || access.is_some()
-        || !entries.is_empty()
-        || unused_openings.is_some()
-        || !fasteners.is_empty()
-        || moisture.is_some()
-        || handhole.is_some()
 }
 
 /// A box under inspection, as it is installed.
@@ -128,11 +96,28 @@ impl Mounting {
         self.inspection.proof.stated(figure)
     }
 
+    /// Whether the box is a conduit body, where that is said or follows from its being a single-gang box; noted in the proof.
+    fn is_conduit_body(&mut self, rule: &'static Rule) -> Option<bool> {
+        if let Some(is_body) = self.enclosure.conduit_body {
+            self.inspection.proof.fact(rule, is_body, BODY);
+            return Some(is_body);
+        }
+        if self.enclosure.single_gang_in_wall_or_ceiling == Some(true) {
+            self.inspection.proof.fact(rule, true, SINGLE_GANG_BOX);
+            return Some(false);
+        }
+        None
+    }
+
     /// What a figure is, where it only decides which question is asked.
     fn value(&self, figure: &RuleFigure) -> Decimal {
         self.book.value(figure, self.inspection.proof.units()).0
     }
 }
+
+const MATERIAL: Pointer = of_box(&"/material");
+const BODY: Pointer = of_box(&"/conduit_body");
+const SINGLE_GANG_BOX: Pointer = of_box(&"/single_gang_in_wall_or_ceiling");
 
 /// A place of the box itself.
 const fn of_box(member: Pattern) -> Pointer {

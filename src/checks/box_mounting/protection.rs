@@ -1,15 +1,15 @@
 //! Grounding of a metal box, fasteners that reach into it, and moisture.
 
 use super::{
-    DrainOpening, Fastener, FastenerThrough, LocationKind, Moisture, MountedBox, MountedMaterial, Mounting,
-    distance, of_box,
+    BODY, DrainOpening, Fastener, FastenerThrough, LocationKind, MATERIAL, Moisture, MountedBox,
+    MountedMaterial, Mounting, distance, of_box,
 };
 use crate::checks::Name;
 use crate::checks::inspection::Sentences;
 use crate::derivation::{Pointer, Relation};
-use crate::quantity::Measure;
+use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_protection::{
-    BLUNT, COVER_SCREWS, DRAIN, DRAIN_FITTING, Fasteners, GROUNDED, KEEP_DRY, THROUGH_COVER,
+    BLUNT, COVER_SCREWS, DRAIN, DRAIN_FITTING, Fasteners, GROUNDED, KEEP_DRY, THROUGH_BODY, THROUGH_COVER,
     THROUGH_SMALL_WALL, THROUGH_WALL, WET,
 };
 use crate::rulebook::{Rule, RuleFigure};
@@ -56,18 +56,20 @@ const WIDE: Sentences = Sentences {
 };
 
 impl Mounting {
-    /// A metal box is grounded.
+    /// A metal box is grounded. One that is grounded may be of anything.
     pub(super) fn grounding(&mut self) {
-        match self.enclosure.material {
-            Some(MountedMaterial::Metal) => {
-                let at = of_box(&"/grounded");
-                self.inspection.fact(&GROUNDED, self.enclosure.grounded, at, GROUND);
-            }
+        let MountedBox { material, grounded, .. } = self.enclosure;
+        match material {
             Some(MountedMaterial::Nonmetallic) => {
-                let at = of_box(&"/material");
-                self.inspection.proof.does_not_apply(&GROUNDED, "nonmetallic-box", Some(at));
+                self.inspection.proof.does_not_apply(&GROUNDED, "nonmetallic-box", Some(MATERIAL));
             }
-            None => {}
+            None if grounded.is_none() => {}
+            None if grounded == Some(false) => {
+                self.inspection.open(&GROUNDED, None, MATERIAL, "finding-box-grounded-material-open");
+            }
+            Some(MountedMaterial::Metal) | None => {
+                self.inspection.fact(&GROUNDED, grounded, of_box(&"/grounded"), GROUND);
+            }
         }
     }
 
@@ -89,7 +91,11 @@ impl Mounting {
                 self.inspection.granted(&BLUNT, at, "finding-fastener-as-specified");
                 continue;
             }
+            if let Some(specified) = fastener.as_maker_specifies {
+                self.inspection.proof.fact(&BLUNT, specified, item.member(&"/as_maker_specifies"));
+            }
             self.inspection.fact(&BLUNT, fastener.blunt, item.member(&"/blunt"), BLUNT_END);
+            self.unless_specified(fastener, item);
             match fastener.through {
                 FastenerThrough::CoverScrew => {
                     self.reach(fastener, item, &COVER_SCREWS, book.cover_screws);
@@ -100,16 +106,41 @@ impl Mounting {
         }
     }
 
-    fn reach(&mut self, fastener: &Fastener, item: Pointer, rule: &'static Rule, most: RuleFigure) {
-        let limit = self.stated(&most);
-        let given = distance(fastener.reach.map(|reach| reach.value()), item.member(&"/reach"));
-        self.inspection.limit(rule, given, Relation::AtMost, limit, REACH);
+    fn unless_specified(&mut self, fastener: &Fastener, item: Pointer) {
+        if fastener.as_maker_specifies.is_none() {
+            self.inspection.unless(item.member(&"/as_maker_specifies"));
+        }
     }
 
-    /// Through a wall: by the volume of the box, and by how near an adjacent wall is.
-    fn through_wall(&mut self, fastener: &Fastener, item: Pointer, book: &Fasteners) {
+    /// How far a fastener reaches in. An approved protection of its end lets it reach farther, except in a conduit body.
+    fn reach(&mut self, fastener: &Fastener, item: Pointer, rule: &'static Rule, most: RuleFigure) {
+        let limit = self.stated(&most);
         let reach = fastener.reach.map(|reach| reach.value());
-        let far_enough = self.value(&book.through_wall);
+        let protection = item.member(&"/protected_end");
+        let may_be_longer = !std::ptr::eq(rule, &THROUGH_BODY);
+        let is_long = reach.is_some_and(|reach| reach > limit.value);
+        if may_be_longer && is_long && fastener.protected_end == Some(true) {
+            self.inspection.granted(rule, protection, "finding-fastener-end-protected");
+            return;
+        }
+        let given = distance(reach, item.member(&"/reach"));
+        self.inspection.limit(rule, given, Relation::AtMost, limit, REACH);
+        if may_be_longer && fastener.protected_end.is_none() {
+            self.inspection.unless(protection);
+        }
+        self.unless_specified(fastener, item);
+    }
+
+    /// Through a wall: by whether it is that of a box or of a conduit body, by the volume of the box, and by how near an
+    /// adjacent wall is. What ends flush with the wall suffices everywhere.
+    fn through_wall(&mut self, fastener: &Fastener, item: Pointer, book: &Fasteners) {
+        let is_flush = fastener.reach.is_some_and(|reach| reach.value() == Decimal::ZERO);
+        let is_body = self.is_conduit_body(&THROUGH_WALL);
+        if is_body == Some(true) || is_flush {
+            self.inspection.proof.does_not_apply(&THROUGH_WALL, "flush-anyway", Some(item));
+            self.reach(fastener, item, &THROUGH_BODY, book.through_body);
+            return;
+        }
         let Some(volume) = self.enclosure.volume else {
             let at = of_box(&"/volume");
             self.inspection.open(&THROUGH_WALL, None, at, "finding-fastener-volume-open");
@@ -118,12 +149,39 @@ impl Mounting {
         let proof = &mut self.inspection.proof;
         let volume = proof.given(&THROUGH_WALL, volume.value(), Measure::Volume, of_box(&"/volume"));
         let limit = proof.stated(&book.large_over);
-        let (large, _) = proof.compare(&THROUGH_WALL, volume, Relation::Above, limit);
-        if !large {
-            self.inspection.advise(&THROUGH_SMALL_WALL, "finding-fastener-small-box", item);
-            return;
+        let (is_large, _) = proof.compare(&THROUGH_WALL, volume, Relation::Above, limit);
+        let relieved = !is_large && fastener.mounts_box == Some(true) || fastener.protected_end == Some(true);
+        let most = if is_large { book.through_wall_near } else { book.through_small_wall };
+        let too_long_anyway = fastener.reach.is_some_and(|reach| reach.value() > self.value(&most));
+        if is_body.is_none() && (relieved || !too_long_anyway) {
+            self.inspection.open(&THROUGH_WALL, None, BODY, "finding-fastener-body-open");
+        } else if is_large {
+            self.through_large_wall(fastener, item, book);
+        } else {
+            self.through_small_wall(fastener, item, book);
         }
-        let longer = reach.is_some_and(|reach| reach > far_enough);
+    }
+
+    /// Of a small box: flush, except what mounts the box.
+    fn through_small_wall(&mut self, fastener: &Fastener, item: Pointer, book: &Fasteners) {
+        let at = item.member(&"/mounts_box");
+        match fastener.mounts_box {
+            Some(true) => {
+                self.inspection.granted(&THROUGH_SMALL_WALL, at, "finding-fastener-mounts-box");
+            }
+            None if fastener.reach.is_some() && fastener.protected_end != Some(true) => {
+                self.inspection.open(&THROUGH_SMALL_WALL, None, at, "finding-fastener-mounts-box-open");
+            }
+            Some(false) | None => {
+                if fastener.mounts_box.is_some() {
+                    self.inspection.proof.fact(&THROUGH_SMALL_WALL, false, at);
+                }
+                self.reach(fastener, item, &THROUGH_SMALL_WALL, book.through_small_wall);
+            }
+        }
+    }
+
+    fn through_large_wall(&mut self, fastener: &Fastener, item: Pointer, book: &Fasteners) {
         let near_at = item.member(&"/from_adjacent_wall");
         let near = fastener.from_adjacent_wall.map(|from| {
             let proof = &mut self.inspection.proof;
@@ -131,16 +189,18 @@ impl Mounting {
             let within = proof.stated(&book.near);
             proof.compare(&THROUGH_WALL, from, Relation::AtMost, within).0
         });
-        let most_anyway = self.value(&book.through_wall_near);
-        let too_long_anyway = reach.is_some_and(|reach| reach > most_anyway);
+        let reach = fastener.reach.map(|reach| reach.value());
+        let is_over = |most: Decimal| reach.is_some_and(|reach| reach > most);
+        let (most, most_near) = (self.value(&book.through_wall), self.value(&book.through_wall_near));
+        let is_decided = is_over(most_near) || fastener.protected_end == Some(true);
         match near {
-            Some(true) => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
-            None if too_long_anyway => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
-            None if longer => {
+            None if is_over(most) && !is_decided => {
                 let limit = self.stated(&book.through_wall);
                 let limit = Some((Relation::AtMost, limit));
                 self.inspection.open(&THROUGH_WALL, limit, near_at, "finding-fastener-corner-open");
             }
+            None if is_over(most_near) => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
+            Some(true) => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
             Some(false) | None => self.reach(fastener, item, &THROUGH_WALL, book.through_wall),
         }
     }
@@ -148,10 +208,12 @@ impl Mounting {
     /// Moisture kept out, the box listed for a wet location, and drain openings of the right size.
     pub(super) fn moisture(&mut self, moisture: Option<&Moisture>) {
         let Some(Moisture { location, kept_out, drain_openings }) = moisture else { return };
+        let at = Pointer::to(&"/moisture/location");
         if *location == LocationKind::Dry {
-            let at = Pointer::to(&"/moisture/location");
             self.inspection.proof.does_not_apply(&KEEP_DRY, "dry-location", Some(at));
         } else {
+            let says = if *location == LocationKind::Wet { "wet" } else { "damp" };
+            self.inspection.proof.word(&KEEP_DRY, says, at);
             self.inspection.fact(&KEEP_DRY, *kept_out, Pointer::to(&"/moisture/kept_out"), DRY_INSIDE);
         }
         if *location == LocationKind::Wet {
@@ -194,11 +256,8 @@ impl Mounting {
     fn drained_box(&mut self) {
         let MountedBox { listed_for_wet_locations: wet, listed_for_damp_locations: damp, .. } =
             self.enclosure;
-        let (listed, at) = if wet == Some(true) {
-            (wet, of_box(&"/listed_for_wet_locations"))
-        } else {
-            (damp, of_box(&"/listed_for_damp_locations"))
-        };
-        self.inspection.fact(&DRAIN, listed, at, DRAINED_BOX);
+        let listings =
+            [(wet, of_box(&"/listed_for_wet_locations")), (damp, of_box(&"/listed_for_damp_locations"))];
+        self.inspection.any_of(&DRAIN, &listings, DRAINED_BOX);
     }
 }

@@ -21,7 +21,7 @@ pub use outcome::{AskedCondition, EnclosureTypesOutcome, RuledOut, TypeAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Caution, Check, FaultCode, Faults, Finding, Judgement, Status, Subject};
+use super::{Caution, Check, Faults, Finding, InScope, Judgement, Status, Subject};
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::enclosure_type::{HAZARDOUS, MOISTURE, SCOPE, SELECTION};
@@ -43,8 +43,7 @@ impl Check for EnclosureTypes {
     const PATH: &'static str = "/v1/enclosure-types/select";
     type Request = EnclosureTypesRequest;
     type Outcome = EnclosureTypesOutcome;
-    const SUBJECTS: &'static [Subject<EnclosureTypesRequest>] =
-        &[Subject { name: "enclosure_types", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<EnclosureTypesRequest>] = &SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -56,11 +55,13 @@ impl Check for EnclosureTypes {
 
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);
+        faults.at_most(Pointer::to(&"/also_marked"), request.also_marked.len(), EnclosureType::ALL.len());
         let has_row = |condition: &Condition| row(request.location, *condition).is_some();
         for (index, condition) in request.conditions.iter().enumerate() {
             if !has_row(condition) {
                 let at = Pointer::of(&"/conditions/#", index);
-                let fault = faults.add(at, FaultCode::Conflict, "fault-condition-not-at-location");
+                let location = Pointer::to(&"/location");
+                let fault = faults.contradiction(at, location, "fault-condition-not-at-location");
                 fault.arguments = vec![
                     ("condition", condition.name().to_owned()),
                     ("location", request.location.name().to_owned()),
@@ -73,17 +74,19 @@ impl Check for EnclosureTypes {
 
     fn judge(rulebook: &Rulebook, request: &EnclosureTypesRequest) -> Judgement<EnclosureTypesOutcome> {
         let mut inspection = Inspection::new(Derivation::new(rulebook, request.units));
-        if request.hazardous {
+        if request.hazardous == Some(true) {
             return hazardous(inspection);
         }
+        ordinary(request, &mut inspection);
         let conditions = asked(request, &mut inspection);
         if let Some(given) = request.enclosure_type {
             inspection.proof.word(&SELECTION, given.name(), TYPE);
         }
         let mut outcome = EnclosureTypesOutcome { conditions, ..EnclosureTypesOutcome::default() };
+        let mark = mark(request, &outcome.conditions);
         for enclosure in EnclosureType::ALL {
-            let given = request.enclosure_type == Some(*enclosure);
-            match answer(&mut inspection, *enclosure, given, &outcome.conditions) {
+            let judged = mark.is_some_and(|(mark, _)| mark == *enclosure);
+            match answer(&mut inspection, *enclosure, judged, &outcome.conditions) {
                 Some(answer) => {
                     outcome.serves.extend(answer.serves.then_some(*enclosure));
                     outcome.types.push(answer);
@@ -91,20 +94,78 @@ impl Check for EnclosureTypes {
                 None => outcome.not_rated.push(*enclosure),
             }
         }
-        if let Some(given) = request.enclosure_type.filter(|given| outcome.not_rated.contains(given)) {
-            let finding = Finding::new(&SELECTION, Status::NotDetermined, "finding-type-not-in-table");
-            inspection.findings.push(finding.with("type", given.name()).at(TYPE));
+        if let Some((mark, at)) = mark.filter(|(mark, _)| outcome.not_rated.contains(mark)) {
+            let status = without_a_column(request);
+            let message = match status {
+                Status::Violated => "finding-indoor-type-outdoors",
+                _ => "finding-type-not-in-table",
+            };
+            let step = inspection.proof.word(&SELECTION, mark.name(), at);
+            let finding = Finding::new(&SELECTION, status, message).with("type", mark.name());
+            inspection.findings.push(finding.at(at).step(step));
         }
         tell(&outcome.serves, &mut inspection);
-        let Inspection { proof, requirements, findings, .. } = inspection;
+        let (findings, requirements, proof) = inspection.close();
         outcome.requirements = requirements;
-        Judgement {
-            outcome,
-            findings,
-            proof,
-            cautions: Vec::new(),
-            is_judged: request.enclosure_type.is_some(),
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: mark.is_some() }
+    }
+}
+
+/// A type that stands somewhere, or the hazards of the place.
+static SUBJECTS: [Subject<EnclosureTypesRequest>; 1] = [Subject {
+    name: "type",
+    is_described: |request| is_marked(request) || request.hazardous == Some(true),
+    scope: &[
+        InScope::always(&HAZARDOUS),
+        InScope::always(&SELECTION),
+        InScope::when(
+            |request| request.location == Location::Indoor && request.hazardous != Some(true),
+            &MOISTURE,
+        ),
+    ],
+}];
+
+fn is_marked(request: &EnclosureTypesRequest) -> bool {
+    request.enclosure_type.is_some() || !request.also_marked.is_empty()
+}
+
+/// The mark that an enclosure is judged by: any one that serves is enough, so the best of them, with its place.
+fn mark(request: &EnclosureTypesRequest, conditions: &[AskedCondition]) -> Option<(EnclosureType, Pointer)> {
+    let others = request.also_marked.iter().enumerate();
+    let others = others.map(|(index, mark)| (*mark, Pointer::of(&"/also_marked/#", index)));
+    let marks = request.enclosure_type.map(|mark| (mark, TYPE)).into_iter().chain(others);
+    let worth = |(mark, _): &(EnclosureType, Pointer)| {
+        let cells: Option<Vec<_>> = conditions.iter().map(|asked| rated(asked.row, *mark)).collect();
+        match cells {
+            Some(cells) if cells.iter().all(|cell| cell.holds) => Status::Satisfied,
+            Some(_) => Status::Violated,
+            None => without_a_column(request),
         }
+    };
+    // of equals the last is taken, so the list is turned around
+    let marks: Vec<_> = marks.collect();
+    marks.into_iter().rev().max_by_key(worth)
+}
+
+/// What a type comes to that the table does not have for the place: a type for indoors fails outdoors as soon as something
+/// is named that it would have to stand there, and the table says nothing of the others.
+fn without_a_column(request: &EnclosureTypesRequest) -> Status {
+    let stands_something = matches!(request.moisture, Some(PlaceMoisture::Damp | PlaceMoisture::Wet))
+        || request.conditions.iter().any(|condition| *condition != Condition::IncidentalContact);
+    match request.location {
+        Location::Outdoor if stands_something => Status::Violated,
+        Location::Outdoor | Location::Indoor => Status::NotDetermined,
+    }
+}
+
+/// Whether the place is an ordinary one must be known before the table decides for a type.
+fn ordinary(request: &EnclosureTypesRequest, inspection: &mut Inspection) {
+    let at = Pointer::to(&"/hazardous");
+    if request.hazardous.is_some() {
+        inspection.proof.does_not_apply(&HAZARDOUS, "ordinary-location", Some(at));
+    } else if is_marked(request) {
+        let finding = Finding::new(&HAZARDOUS, Status::NotDetermined, "finding-hazardous-open");
+        inspection.findings.push(finding.at(at).supply(at));
     }
 }
 
@@ -148,17 +209,34 @@ fn asked(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Vec<As
 fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Option<(Condition, Pointer)> {
     let condition = match (request.location, request.moisture) {
         (Location::Outdoor, Some(PlaceMoisture::Damp | PlaceMoisture::Wet)) => Condition::RainSnowSleet,
-        (Location::Indoor, Some(PlaceMoisture::Damp)) => Condition::FallingLiquids,
-        (Location::Indoor, Some(PlaceMoisture::Wet)) => Condition::Hosedown,
-        (_, Some(PlaceMoisture::Dry)) | (Location::Outdoor, None) => return None,
+        (Location::Indoor, Some(PlaceMoisture::Damp)) => {
+            inspection.proof.word(&MOISTURE, "damp", MOISTURE_AT);
+            Condition::FallingLiquids
+        }
+        (Location::Indoor, Some(PlaceMoisture::Wet)) => {
+            inspection.proof.word(&MOISTURE, "wet", MOISTURE_AT);
+            Condition::Hosedown
+        }
+        (Location::Indoor, Some(PlaceMoisture::Dry)) => {
+            inspection.proof.word(&MOISTURE, "dry", MOISTURE_AT);
+            return None;
+        }
+        (Location::Outdoor, Some(PlaceMoisture::Dry) | None) => return None,
         (Location::Indoor, None) => {
             let is_water = |condition: &Condition| {
                 use Condition::{FallingLiquids, Hosedown, ProlongedSubmersion, TemporarySubmersion};
                 matches!(condition, FallingLiquids | Hosedown | TemporarySubmersion | ProlongedSubmersion)
             };
-            if !request.conditions.iter().any(is_water) {
-                let finding = Finding::new(&MOISTURE, Status::NotDetermined, "finding-place-moisture-open");
-                inspection.findings.push(finding.at(MOISTURE_AT).supply(MOISTURE_AT));
+            match request.conditions.iter().position(is_water) {
+                Some(index) => {
+                    let at = Pointer::of(&"/conditions/#", index);
+                    inspection.proof.does_not_apply(&MOISTURE, "water-named", Some(at));
+                }
+                None => {
+                    let finding =
+                        Finding::new(&MOISTURE, Status::NotDetermined, "finding-place-moisture-open");
+                    inspection.findings.push(finding.at(MOISTURE_AT).supply(MOISTURE_AT));
+                }
             }
             return None;
         }

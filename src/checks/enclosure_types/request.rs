@@ -23,11 +23,16 @@ request! {
         #[serde(default)]
         #[schema(max_items = 200)]
         pub conditions: Vec<EnclosureCondition>,
-        /// Whether the place is a hazardous (classified) location. No type is then named: Articles 500 to 506 decide.
-        #[serde(default)]
-        pub hazardous: bool,
+        /// Whether the place is a hazardous (classified) location. No type is then named: Articles 500 to 506 decide. A type that
+        /// is to be judged is only where this is said.
+        pub hazardous: Option<bool>,
         /// The type that is there, or is meant to be.
+        #[schema(extensions(("x-role" = json!("thing"))))]
         pub enclosure_type: Option<EnclosureType>,
+        /// Other types that the same enclosure is marked with: any one of them serves.
+        #[serde(default)]
+        #[schema(max_items = 16)]
+        pub also_marked: Vec<EnclosureType>,
     }
 }
 

@@ -52,6 +52,7 @@ finding-type-not-rated = Type { $column } is not rated for { $row ->
    *[incidental_contact] incidental contact with the equipment
  }.
 finding-type-not-in-table = The table does not have type { $type } for this location, so it says neither that it serves nor that it does not. Ask for its listing, or choose a type that the table has.
+finding-indoor-type-outdoors = Type { $type } is for indoors: the table rates it for nothing outdoors, and something is named that it would have to stand there.
 finding-types-that-serve = Types rated for every condition here: { $types }.
 finding-no-type-serves = No type is rated for all of these conditions together. Change the place, protect it, or ask for equipment listed for it.
 finding-place-moisture-open = Say whether the place is dry, damp or wet. What follows is for a dry place.
@@ -62,7 +63,10 @@ finding-moisture-taken-as = This word for the place was taken as { $row ->
 finding-enclosure-scope = The table is for enclosures of panelboards, meter sockets, enclosed switches, controllers and the like, up to 1000 V. An outlet or junction box in a damp or wet place needs its own listing for it.
 finding-enclosure-inside = No type number speaks of what arises inside an enclosure: condensation, icing, corrosion, contamination.
 finding-enclosure-in-hazardous-location = In a hazardous (classified) location the table of enclosure types does not decide. See Articles 500 to 506 for the class, division or zone, and group.
+finding-hazardous-open = An ordinary type number says nothing in a hazardous (classified) location. Say whether the place is one.
 
 because-hazardous-location = The location is hazardous (classified).
+because-ordinary-location = The location is not hazardous (classified).
+because-water-named = The conditions name the water that the enclosure must stand.
 
 fault-condition-not-at-location = The table has no row for { $condition } at an { $location } place. Choose one that it has.

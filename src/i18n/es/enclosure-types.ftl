@@ -52,6 +52,7 @@ finding-type-not-rated = El tipo { $column } no está clasificado para { $row ->
    *[incidental_contact] contacto accidental con el equipo
  }.
 finding-type-not-in-table = La tabla no tiene el tipo { $type } para este lugar, así que no dice ni que sirve ni que no sirve. Pida su listado, o elija un tipo que esté en la tabla.
+finding-indoor-type-outdoors = El tipo { $type } es para interiores: la tabla no lo clasifica para nada a la intemperie, y se nombra algo que tendría que resistir ahí.
 finding-types-that-serve = Tipos clasificados para todas las condiciones de aquí: { $types }.
 finding-no-type-serves = Ningún tipo está clasificado para todas estas condiciones juntas. Cambie el lugar, protéjalo, o pida un equipo listado para él.
 finding-place-moisture-open = Indique si el lugar es seco, húmedo o mojado. Lo que sigue es para un lugar seco.
@@ -62,8 +63,11 @@ finding-moisture-taken-as = Esta palabra para el lugar se tomó como { $row ->
 finding-enclosure-scope = La tabla es para envolventes de tableros, bases para medidor, interruptores en envolvente, controladores y similares, hasta 1000 V. Una caja de salida o de empalme en un lugar húmedo o mojado necesita su propio listado para ese lugar.
 finding-enclosure-inside = Ningún número de tipo habla de lo que surge dentro de una envolvente: condensación, hielo, corrosión, contaminación.
 finding-enclosure-in-hazardous-location = En un lugar peligroso (clasificado) la tabla de tipos de envolvente no decide. Vea los Artículos 500 a 506 según la clase, la división o zona, y el grupo.
+finding-hazardous-open = Un número ordinario de tipo no dice nada en un lugar peligroso (clasificado). Indique si el lugar lo es.
 
 because-hazardous-location = El lugar es peligroso (clasificado).
+because-ordinary-location = El lugar no es peligroso (clasificado).
+because-water-named = Las condiciones nombran el agua que la envolvente debe resistir.
 
 fault-condition-not-at-location = La tabla no tiene una fila para { $condition } en un lugar { $location ->
     [indoor] interior

@@ -52,14 +52,10 @@ fn notices<C: Check>(cases: &[Value], mutation: Amended) -> bool {
     })
 }
 
-/// Figures that decide nothing in one system of units: what is printed in inches only decides in inches, and its
-/// millimetres, which nobody confirms, advise only.
-fn never_decides(figure: &RuleFigure, units: Units) -> bool {
-    let sides = ["off-center", "long-side", "short-side", "diameter"];
-    let of_opening = sides.iter().any(|side| figure.name == format!("box-access.opening.{side}"));
-    let advises =
-        ["box-access.opening-metric", "box-depth.wall-clearance", "box-depth.rear-center-entry-shallow"];
-    of_opening && units == Units::Si || advises.iter().any(|advising| figure.name.starts_with(advising))
+/// Figures that decide nothing, since nobody confirms them.
+fn never_decides(figure: &RuleFigure) -> bool {
+    let advises = ["box-depth.wall-clearance", "box-depth.rear-center-entry-shallow"];
+    advises.iter().any(|advising| figure.name.starts_with(advising))
 }
 
 /// A figure a little larger and a little smaller: by one where it is a number of things.
@@ -82,7 +78,7 @@ fn every_figure_decides_some_case_when_changed_either_way() {
             (cases("box-construction.json", units), cases("box-mounting.json", units));
         let (supports, outlets) =
             (cases("box-supports.json", units), cases("luminaire-and-fan-outlets.json", units));
-        for figure in book.figures().filter(|figure| !never_decides(figure, units)) {
+        for figure in book.figures().filter(|figure| !never_decides(figure)) {
             for value in mutations(&figure, units) {
                 let mutation = Amended { figure: figure.name, value };
                 let noticed = match figure.name.split('.').next().unwrap_or_default() {

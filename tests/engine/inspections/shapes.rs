@@ -130,7 +130,15 @@ pub const CONSTRUCTION: &[(&str, Kind)] = &[
             ("grounding_provision", Fact),
         ])),
     ),
-    ("cover", Object(&[("thickness", Size), ("listed", Fact), ("lining_thickness", Size)])),
+    (
+        "cover",
+        Object(&[
+            ("material", Word(&["sheet_steel", "die_cast", "nonmetallic"])),
+            ("thickness", Size),
+            ("listed", Fact),
+            ("lining_thickness", Size),
+        ]),
+    ),
 ];
 
 pub const MOUNTING: &[(&str, Kind)] = &[
@@ -168,7 +176,7 @@ pub const MOUNTING: &[(&str, Kind)] = &[
             ("fitted", Fact),
             ("screws_match", Fact),
             ("combustible_finish", Object(&[("exposed_area", Size), ("covered", Fact)])),
-            ("pendant_cord_bushed", Fact),
+            ("pendant_cord", Object(&[("bushed", Fact)])),
         ]),
     ),
     (
@@ -214,6 +222,9 @@ pub const MOUNTING: &[(&str, Kind)] = &[
             ("in_complete_raceway", Fact),
             ("largest_insulated_conductor", Word(&["6 AWG", "4 AWG"])),
             ("insulating_fitting", Fact),
+            ("listed_metal_fitting", Fact),
+            ("fastened_separation", Fact),
+            ("rounded_hub", Fact),
             ("locknut_on_side", Fact),
         ]),
     ),
@@ -225,6 +236,8 @@ pub const MOUNTING: &[(&str, Kind)] = &[
             ("as_maker_specifies", Fact),
             ("blunt", Fact),
             ("reach", Size),
+            ("protected_end", Fact),
+            ("mounts_box", Fact),
             ("from_adjacent_wall", Size),
         ]),
     ),
@@ -244,7 +257,7 @@ pub const MOUNTING: &[(&str, Kind)] = &[
             ("cover_marked", Fact),
             ("cover_needs_tools", Fact),
             ("cover_weight", Size),
-            ("metal_cover_bonded", Fact),
+            ("exposed_metal", Object(&[("bonded", Fact)])),
         ]),
     ),
 ];

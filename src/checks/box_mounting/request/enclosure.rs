@@ -28,13 +28,14 @@ pub enum BoxShape {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct MountedBox {
-    /// What it is made of.
+    /// What it is made of. A box that is said to be metal is asked whether it is grounded.
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub material: Option<MountedMaterial>,
-    /// Its shape.
+    /// Its shape. Decides for locknuts and bushings on its side; that of a single-gang box is known.
     pub shape: Option<BoxShape>,
     /// Its volume, in the request's units.
     pub volume: Option<Volume>,
-    /// Whether it is a conduit body.
+    /// Whether it is a conduit body; a single-gang box is none.
     pub conduit_body: Option<bool>,
     /// Whether it is a single-gang box, nominally no larger than 2-1/4 by 4 in, in a wall or ceiling.
     pub single_gang_in_wall_or_ceiling: Option<bool>,
@@ -99,6 +100,15 @@ pub struct Handhole {
     pub cover_needs_tools: Option<bool>,
     /// The weight of its cover, in the request's units. Decides where the cover opens without tools.
     pub cover_weight: Option<Weight>,
-    /// Whether the metal cover and other exposed metal of it are bonded. Leave it out where nothing of it is metal.
-    pub metal_cover_bonded: Option<bool>,
+    /// A metal cover and other exposed metal of it. Leave it out where nothing of it is metal.
+    #[schema(extensions(("x-role" = json!("thing"))))]
+    pub exposed_metal: Option<ExposedMetal>,
+}
+
+/// A metal cover and other exposed metal of a handhole enclosure.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct ExposedMetal {
+    /// Whether all of it is bonded.
+    pub bonded: Option<bool>,
 }

@@ -68,9 +68,19 @@ pub struct FittedCover {
     /// Whether its screws are machine screws that match the threads of the box, or are what the instructions ask for.
     pub screws_match: Option<bool>,
     /// A combustible finish that is exposed between the edge of a canopy and the box.
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub combustible_finish: Option<CombustibleFinish>,
-    /// For a cord pendant: whether the cord leaves the cover through a bushing or a smooth, well-rounded hole.
-    pub pendant_cord_bushed: Option<bool>,
+    /// The cord of a pendant that leaves through the cover.
+    #[schema(extensions(("x-role" = json!("thing"))))]
+    pub pendant_cord: Option<PendantCord>,
+}
+
+/// The cord of a pendant that leaves through a cover.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct PendantCord {
+    /// Whether it leaves through a bushing or a smooth, well-rounded hole.
+    pub bushed: Option<bool>,
 }
 
 /// A combustible finish under a canopy.
@@ -103,8 +113,10 @@ pub struct Access {
     /// sidewalks, paving or earth.
     pub reachable: Option<bool>,
     /// For a box underground that is covered up: what lets it be.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub under_loose_cover: Option<LooseCover>,
     /// The opening that the finish leaves over a recessed box.
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub finish_opening: Option<FinishOpening>,
 }
 

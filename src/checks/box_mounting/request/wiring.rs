@@ -1,7 +1,7 @@
 //! What enters the box: wiring, and fasteners.
 
 use crate::checks::Name;
-use crate::quantity::{Length, Offset};
+use crate::quantity::Offset;
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -40,11 +40,18 @@ pub struct WiringEntry {
     /// request's units.
     pub fastened_at: Option<Offset>,
     /// For a cable: whether it comes in a raceway that is complete from end to end.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub in_complete_raceway: Option<bool>,
-    /// The largest insulated conductor that enters here.
+    /// For a raceway: the largest insulated circuit conductor that enters here. From 4 AWG on, one of the next four protects it.
     pub largest_insulated_conductor: Option<ConductorSize>,
     /// Whether a smooth, rounded insulating fitting protects it.
     pub insulating_fitting: Option<bool>,
+    /// Whether a listed metal fitting with smooth, rounded edges protects it.
+    pub listed_metal_fitting: Option<bool>,
+    /// Whether insulating material that is fastened in place separates it from fitting and raceway.
+    pub fastened_separation: Option<bool>,
+    /// Whether it enters through a threaded hub or boss that is part of the box, with a smooth, rounded or flared end.
+    pub rounded_hub: Option<bool>,
     /// Whether it enters the side of the box with a locknut or bushing.
     pub locknut_on_side: Option<bool>,
 }
@@ -78,11 +85,17 @@ pub struct Fastener {
     /// What it goes through.
     pub through: FastenerThrough,
     /// Whether it is what the maker of the box provides or specifies: nothing more is then asked.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub as_maker_specifies: Option<bool>,
     /// Whether it is a machine screw with a blunt end, or another fastener with a blunt end.
     pub blunt: Option<bool>,
-    /// How far it reaches into the wiring space, in the request's units.
-    pub reach: Option<Length>,
+    /// How far it stands inside the box, in the request's units; 0 where it ends flush with the wall.
+    pub reach: Option<Offset>,
+    /// Whether an approved means protects its end, so that it may reach farther. Serves in boxes, not in conduit bodies.
+    #[schema(extensions(("x-role" = json!("relief"))))]
+    pub protected_end: Option<bool>,
+    /// For a fastener through a wall: whether it is a nail or screw that mounts the box.
+    pub mounts_box: Option<bool>,
     /// For a fastener through a wall: how far it stands from the nearest adjacent wall, in the request's units.
     pub from_adjacent_wall: Option<Offset>,
 }
