@@ -93,6 +93,7 @@ impl Account {
             }
         }
         account.take_findings(findings);
+        account.take_needless_ways(findings);
         account.take_steps(proof);
         account
     }
@@ -114,6 +115,17 @@ impl Account {
                     status,
                     is_accounted_for: true,
                 }),
+            }
+        }
+    }
+
+    /// A rule that is only a way to satisfy another, which is satisfied in some other way, does not apply.
+    fn take_needless_ways(&mut self, findings: &[Finding]) {
+        for finding in findings.iter().filter(|finding| finding.is_superseded) {
+            let silent =
+                |entry: &&mut Entry| std::ptr::eq(entry.rule, finding.rule) && !entry.is_accounted_for;
+            if let Some(entry) = self.entries.iter_mut().find(silent) {
+                (entry.status, entry.is_accounted_for) = (RuleStatus::DoesNotApply, true);
             }
         }
     }

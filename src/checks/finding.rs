@@ -94,13 +94,15 @@ pub struct Finding {
     pub unless: Vec<Pointer>,
     /// The step of the proof that decides it.
     pub step: Option<StepId>,
+    /// Whether it is about a way to satisfy a rule that another way makes needless: it then decides nothing.
+    pub is_superseded: bool,
 }
 
 impl Finding {
     /// A finding that names nothing yet.
     pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
         let (arguments, at, supply, unless) = (SmallVec::new(), Vec::new(), Vec::new(), Vec::new());
-        Self { rule, status, message, arguments, at, supply, unless, step: None }
+        Self { rule, status, message, arguments, at, supply, unless, step: None, is_superseded: false }
     }
 
     /// Names something in the sentence.

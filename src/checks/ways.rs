@@ -51,8 +51,10 @@ impl Inspection {
         let found = self.findings.get(begun.findings..).unwrap_or_default();
         let decided = found.iter().filter(|finding| finding.status != Status::Advisory);
         let status = decided.clone().map(|finding| finding.status).min().unwrap_or(Status::NotDetermined);
+        let has_step = decided.clone().all(|finding| finding.status != status || finding.step.is_some());
         let steps: Vec<StepId> = decided.filter_map(|finding| finding.step).collect();
-        let step = if status == Status::NotDetermined { None } else { self.proof.every(rule, &steps) };
+        let is_decided = status != Status::NotDetermined && has_step;
+        let step = if is_decided { self.proof.every(rule, &steps) } else { None };
         let requirements = self.requirements.split_off(begun.requirements.min(self.requirements.len()));
         Way { findings: begun.findings..self.findings.len(), requirements, status, step }
     }
@@ -71,7 +73,9 @@ impl Inspection {
                 let stands = stand.iter().any(|rule| std::ptr::eq(finding.rule, *rule));
                 if finding.status != Status::Satisfied && !stands {
                     finding.status = Status::Advisory;
+                    finding.is_superseded = true;
                     finding.supply.clear();
+                    finding.unless.clear();
                 }
             }
         }

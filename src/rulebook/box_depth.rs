@@ -9,7 +9,7 @@ const THREAD: &str = "A trade-forum thread that quotes the section as of 2023";
 rules! {
     /// A box that encloses neither device nor equipment has a least depth.
     PLAIN: "box-depth.plain", "314.24(A)", Recalled, RECALLED;
-    /// With devices or equipment inside, the depth goes by how far each projects and by the conductors that supply it.
+    /// With devices or equipment inside, the depth takes how far each projects, and goes by the conductors that supply it.
     EQUIPMENT: "box-depth.equipment", "314.24(B)", Published, THREAD;
     /// Equipment that projects far into the box asks for its own depth and a little more.
     LARGE: "box-depth.large-equipment", "314.24(B)(1)", Published, THREAD;
@@ -23,16 +23,13 @@ rules! {
     AWG_12_OR_10: "box-depth.12-or-10-awg", "314.24(B)(4)", Published, THREAD;
     /// Where conductors enter through the center of the back, equipment that projects leaves more room behind it.
     REAR_CENTER: "box-depth.rear-center-entry", [-, -, "314.24(B)(4)"], Published, THREAD;
-    /// The same behind equipment that projects little, where the text at hand does not say whether the clearance is asked.
-    REAR_CENTER_SHALLOW: "box-depth.rear-center-entry-shallow", [-, -, "314.24(B)(4)"], Unconfirmed,
-        "The thread on 2023 does not say whether the clearance holds for equipment that projects no more than 1 in.";
     /// Equipment supplied by 14 AWG and smaller asks for a least depth.
     UP_TO_14_AWG: "box-depth.up-to-14-awg", "314.24(B)(5)", Recalled, RECALLED;
     /// Equipment and a box that are listed for one another follow their listing.
     LISTED: "box-depth.listed-combination", "314.24(B)", Recalled, RECALLED;
-    /// A clearance between the walls of a box and what is installed in it, whose scope is not known.
-    WALL_CLEARANCE: "box-depth.wall-clearance", [-, -, "314.24(C)(2)"], Unconfirmed,
-        "EC&M Code Quiz: Clearance From Box Wall to Installed Device, 6 Feb 2025; what the paragraph covers was not read";
+    /// Equipment does not pass the center line of an entry in a side wall, or leaves room beside it.
+    SIDE_ENTRY: "box-depth.side-entry", [-, -, "314.24(C)"], Published,
+        "EC&M Code Quiz: Clearance From Box Wall to Installed Device, 6 Feb 2025";
 }
 
 subject! {
@@ -64,10 +61,10 @@ subject! {
         pub up_to_14_awg: RuleFigure,
         /// The room behind equipment where conductors enter through the center of the back.
         pub rear_center: Option<RuleFigure>,
-        /// The same figure for equipment that projects little, which nothing confirms.
-        pub rear_center_shallow: Option<RuleFigure>,
-        /// The clearance between a wall of the box and what is installed, which nothing confirms.
-        pub wall_clearance: Option<RuleFigure>,
+        /// The clearance between equipment that passes the center line of a side entry and the wall of that entry.
+        pub side_entry: Option<RuleFigure>,
+        /// Whether the depth takes at least what equipment projects, whatever supplies it.
+        pub takes_projection: bool,
     }
 }
 
@@ -91,8 +88,8 @@ impl BoxDepth {
         behind: RuleFigure::length("box-depth.12-or-10-awg.behind", &AWG_12_OR_10, 2_500, 60_000),
         up_to_14_awg: RuleFigure::length("box-depth.up-to-14-awg", &UP_TO_14_AWG, 9_375, 238_000),
         rear_center: None,
-        rear_center_shallow: None,
-        wall_clearance: None,
+        side_entry: None,
+        takes_projection: true,
     };
 
     const E2023: Self = Self {
@@ -102,13 +99,7 @@ impl BoxDepth {
             5_000,
             130_000,
         )),
-        rear_center_shallow: Some(RuleFigure::length(
-            "box-depth.rear-center-entry-shallow.behind",
-            &REAR_CENTER_SHALLOW,
-            5_000,
-            130_000,
-        )),
-        wall_clearance: Some(RuleFigure::length("box-depth.wall-clearance", &WALL_CLEARANCE, 5_000, 130_000)),
+        side_entry: Some(RuleFigure::length("box-depth.side-entry.clearance", &SIDE_ENTRY, 5_000, 130_000)),
         ..Self::E2017
     };
 

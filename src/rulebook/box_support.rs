@@ -1,7 +1,8 @@
 //! How an enclosure is held in place: 314.23.
 
-use super::RuleFigure;
-use super::declare::RECALLED;
+use super::declare::{Figures, RECALLED};
+use super::{Edition, RuleFigure};
+use serde::Serialize;
 
 const IRC: &str = "2018 International Residential Code p. 772; EC&M, Mounting a Box with Screws, 17 Aug 2017";
 const CEILING_SOURCE: &str = "Electrical Contractor, Article 370: Boxes, Conduit Bodies, and Fittings";
@@ -43,9 +44,22 @@ rules! {
     EMBEDDED: "box-support.embedded", "314.23(G)", Recalled, RECALLED;
     /// Hung from a cord.
     CORD: "box-support.cord-pendant", "314.23(H)(1)", Recalled, RECALLED;
+    /// A cord that enters a box through a hub is held there by a listed cord grip that is marked for threaded hubs.
+    CORD_GRIP: "box-support.cord-grip", [-, -, "314.23(H)(1)"], Recalled, RECALLED;
     /// Hung from conduit stems.
     STEM: "box-support.stem-pendant", "314.23(H)(2)", Recalled, RECALLED;
 }
+
+/// What a stem needs that is longer than a rigid one may be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub enum StemFitting {
+    /// Listed swivel hangers; whether another flexible fitting serves was not read.
+    SwivelHangersOrUnread,
+    /// Listed swivel hangers.
+    SwivelHangers,
+}
+
+impl Figures for StemFitting {}
 
 subject! {
     /// Limits of an enclosure that raceways hold.
@@ -70,7 +84,7 @@ subject! {
         pub extent: RuleFigure,
     }
 
-    /// Figures of box supports, the same in every edition.
+    /// Figures of box supports.
     pub struct BoxSupport {
         /// How far from the back or the ends a nail or screw may pass through the inside.
         pub fastener_distance: RuleFigure,
@@ -98,15 +112,19 @@ subject! {
         pub nipple: RuleFigure,
         /// Where a luminaire on unbroken conduit may hang.
         pub conduit_clearance: Clearance,
-        /// The longest stem that needs no flexible fitting.
+        /// The longest stem that needs no swivel hanger.
         pub rigid_stem: RuleFigure,
+        /// What a longer stem needs.
+        pub stem_fitting: StemFitting,
+        /// Whether a cord that enters a box through a hub needs a cord grip that is marked for it.
+        pub cord_grip: bool,
         /// Where a luminaire on a stem may hang.
         pub stem_clearance: Clearance,
     }
 }
 
 impl BoxSupport {
-    pub(super) const ALL_EDITIONS: Self = Self {
+    const E2017: Self = Self {
         fastener_distance: RuleFigure::length("box-support.fasteners.distance", &FASTENERS, 2_500, 60_000),
         metal_brace: RuleFigure::length("box-support.brace.metal-thickness", &BRACE, 200, 5_100),
         wood_brace_thickness: RuleFigure::length("box-support.brace.wood-thickness", &BRACE, 10_000, 250_000),
@@ -195,10 +213,22 @@ impl BoxSupport {
             ),
         },
         rigid_stem: RuleFigure::length("box-support.stem.rigid", &STEM, 180_000, 4_500_000),
+        stem_fitting: StemFitting::SwivelHangersOrUnread,
+        cord_grip: false,
         stem_clearance: Clearance {
             height: RuleFigure::length("box-support.stem.height", &STEM, 960_000, 25_000_000),
             horizontal: RuleFigure::length("box-support.stem.horizontal", &STEM, 360_000, 9_000_000),
             extent: RuleFigure::length("box-support.stem.extent", &STEM, 120_000, 3_000_000),
         },
     };
+
+    pub(super) const fn of(edition: Edition) -> Self {
+        match edition {
+            Edition::E2017 => Self::E2017,
+            Edition::E2020 => Self { stem_fitting: StemFitting::SwivelHangers, ..Self::E2017 },
+            Edition::E2023 | Edition::E2026 => {
+                Self { stem_fitting: StemFitting::SwivelHangers, cord_grip: true, ..Self::E2017 }
+            }
+        }
+    }
 }

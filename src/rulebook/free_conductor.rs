@@ -54,6 +54,8 @@ subject! {
         pub outside: RuleFigure,
         /// An opening with any dimension below this is small.
         pub small_opening: RuleFigure,
+        /// How high the opening of a device box is, whatever the number of its gangs.
+        pub device_opening: RuleFigure,
         /// What is said of a length that a splice makes up.
         pub spliced: SplicedLength,
     }
@@ -65,6 +67,7 @@ impl FreeConductor {
         length: RuleFigure::length("free-conductor.length", &LENGTH, 60_000, 1_500_000),
         outside: RuleFigure::length("free-conductor.outside", &OUTSIDE, 30_000, 750_000),
         small_opening: RuleFigure::length("free-conductor.small-opening", &OUTSIDE, 80_000, 2_000_000),
+        device_opening: RuleFigure::length("free-conductor.device-opening", &OUTSIDE, 30_000, 750_000),
         spliced: SplicedLength::Silent,
         from: MeasuredFrom::Emergence,
     };

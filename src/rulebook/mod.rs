@@ -120,7 +120,7 @@ static EDITIONS: [Rules; 4] = {
             box_access: box_access::BoxAccess::of(edition),
             box_protection: box_protection::BoxProtection::of(edition),
             raceway_fill: raceway_fill::RacewayFill::of(edition),
-            box_support: box_support::BoxSupport::ALL_EDITIONS,
+            box_support: box_support::BoxSupport::of(edition),
             luminaire_outlet,
             readings: Readings::DEFAULT,
         }

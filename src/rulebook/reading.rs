@@ -1,7 +1,8 @@
 //! Interpretation points: where a rule is read in more than one way.
 
 use super::{
-    Rule, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill,
+    Rule, box_depth, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull,
+    raceway_fill,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -268,6 +269,20 @@ points! {
         EachAlone "each_alone",
         /// The pigtail lengthens both.
         LengthensBoth "lengthens_both",
+    }
+    /// Behind which equipment on 12 or 10 AWG an entry at the center of the back asks for room.
+    Open RearCenterEntry "rear_center_entry" by box_depth::REAR_CENTER {
+        /// Behind any such equipment.
+        AnyEquipment "any_equipment",
+        /// Only behind equipment that projects more than the limit of that paragraph.
+        ProjectingEquipment "projecting_equipment",
+    }
+    /// Whether a box takes equipment that projects exactly as far as the box is deep.
+    Open EqualDepth "equal_depth" by box_depth::EQUIPMENT {
+        /// It does: the depth is no less than the projection.
+        Accommodates "accommodates",
+        /// It does not: the equipment would touch the back.
+        DoesNot "does_not_accommodate",
     }
     /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
     Settled RacewayArea "raceway_area" by raceway_fill::AREA {

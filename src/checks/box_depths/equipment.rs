@@ -1,14 +1,15 @@
 //! One piece of equipment: what depth it asks for, by how far it projects and what supplies it.
 
-use super::{DEPTH, DepthEnclosure, Depths, EnclosedEquipment, EquipmentDepth};
+use super::{DEPTH, DepthEnclosure, Depths, EnclosedEquipment, EquipmentDepth, SideEntry};
 use crate::checks::Name;
 use crate::checks::inspection::{Given, Sentences};
 use crate::derivation::{Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_depth::{
-    AWG_8_TO_4, AWG_12_OR_10, EQUIPMENT, LARGE, LISTED, OVER_4_AWG, PULL_BOX, REAR_CENTER,
-    REAR_CENTER_SHALLOW, UP_TO_14_AWG, WALL_CLEARANCE,
+    AWG_8_TO_4, AWG_12_OR_10, EQUIPMENT, LARGE, LISTED, OVER_4_AWG, PULL_BOX, REAR_CENTER, SIDE_ENTRY,
+    UP_TO_14_AWG,
 };
+use crate::rulebook::reading::{EqualDepth, RearCenterEntry};
 use crate::rulebook::{Rule, RuleFigure};
 
 const IDENTIFIED: Sentences = Sentences {
@@ -21,22 +22,31 @@ const PULL_BOX_VOLUME: Sentences = Sentences {
     broken: "finding-pull-box-too-small",
     open: "finding-pull-box-volume-open",
 };
+const NOT_PAST: Sentences = Sentences {
+    met: "finding-not-past-side-entry",
+    broken: "finding-side-entry-open",
+    open: "finding-side-entry-open",
+};
 const CLEARANCE: Sentences = Sentences {
-    met: "finding-wall-clearance-enough",
-    broken: "finding-wall-clearance-short",
-    open: "finding-wall-clearance-short",
+    met: "finding-side-entry-clear",
+    broken: "finding-side-entry-not-clear",
+    open: "finding-side-entry-clearance-open",
+};
+const REAR_EITHER_WAY: Sentences = Sentences {
+    met: "finding-rear-center-either-way",
+    broken: "finding-rear-center-short",
+    open: "finding-depth-open",
+};
+const TAKEN: Sentences = Sentences {
+    met: "finding-projection-taken",
+    broken: "finding-projection-not-taken",
+    open: "finding-depth-open",
 };
 const REAR: Sentences = Sentences {
     met: "finding-rear-center-enough",
     broken: "finding-rear-center-short",
     open: "finding-depth-open",
 };
-const SHALLOW: Sentences = Sentences {
-    met: "finding-shallow-clearance-enough",
-    broken: "finding-shallow-clearance-short",
-    open: "finding-shallow-clearance-short",
-};
-
 /// The depths that one piece of equipment asks for, each by its rule.
 struct RequiredDepths {
     depths: Vec<(&'static Rule, Figure)>,
@@ -57,7 +67,9 @@ impl Depths {
         } else {
             self.by_projection_and_supply(one, at, &mut depths_required);
         }
-        self.clearance(one, at);
+        if let Some(entry) = one.side_entry {
+            self.side_entry(entry, at);
+        }
         let figures: Vec<Figure> = depths_required.depths.iter().map(|(_, depth)| *depth).collect();
         let required = if depths_required.determined {
             self.inspection.proof.largest(&EQUIPMENT, &figures)
@@ -95,6 +107,7 @@ impl Depths {
         let Some(size) = one.largest_supply_conductor else {
             let at = at.member(&"/largest_supply_conductor");
             self.inspection.open(&EQUIPMENT, None, at, "finding-supply-conductor-open");
+            self.takes(projection, depths_required);
             depths_required.determined = false;
             return;
         };
@@ -113,7 +126,7 @@ impl Depths {
         } else {
             self.least(depths_required, &UP_TO_14_AWG, self.book.up_to_14_awg);
         }
-        self.deeper_than_asked(projection, projection_at, depths_required);
+        self.takes(projection, depths_required);
     }
 
     /// Asks for a depth that does not depend on the projection.
@@ -144,6 +157,19 @@ impl Depths {
         projects
     }
 
+    /// The depth takes the equipment itself, whatever supplies it.
+    fn takes(&mut self, projection: Option<Figure>, depths_required: &mut RequiredDepths) {
+        let Some(projection) = projection.filter(|_| self.book.takes_projection) else { return };
+        depths_required.depths.push((&EQUIPMENT, projection));
+        let is_equal = self.internal.is_some_and(|internal| internal.value == projection.value);
+        let relation = if is_equal && self.inspection.proof.reading::<EqualDepth>() == EqualDepth::DoesNot {
+            Relation::Above
+        } else {
+            Relation::AtLeast
+        };
+        self.ask_so(&EQUIPMENT, relation, projection, TAKEN);
+    }
+
     /// Room behind equipment where conductors enter through the center of the back.
     fn rear_center(
         &mut self,
@@ -153,7 +179,7 @@ impl Depths {
         depths_required: &mut RequiredDepths,
     ) {
         let at = at.member(&"/rear_center_entry");
-        let (Some(clearance), Some(shallow)) = (self.book.rear_center, self.book.rear_center_shallow) else {
+        let Some(clearance) = self.book.rear_center else {
             if one.rear_center_entry == Some(true) {
                 self.inspection.proof.does_not_apply(&REAR_CENTER, "not-in-edition", Some(at));
             }
@@ -163,30 +189,30 @@ impl Depths {
             self.inspection.proof.does_not_apply(&REAR_CENTER, "no-rear-center-entry", Some(at));
             return;
         }
-        let (rule, figure) =
-            if projects { (&REAR_CENTER, clearance) } else { (&REAR_CENTER_SHALLOW, shallow) };
-        if !projects && one.rear_center_entry.is_none() {
+        let proof = &mut self.inspection.proof;
+        if !projects && proof.reading::<RearCenterEntry>() == RearCenterEntry::ProjectingEquipment {
+            proof.does_not_apply(&REAR_CENTER, "projects-little", Some(at));
             return;
         }
-        let proof = &mut self.inspection.proof;
-        let clearance = proof.stated(&figure);
-        let depth = proof.sum(rule, &[projection, clearance]);
+        let clearance = proof.stated(&clearance);
+        let depth = proof.sum(&REAR_CENTER, &[projection, clearance]);
         let relation = Relation::AtLeast;
-        if one.rear_center_entry.is_none() {
-            let deep_enough =
-                self.internal.is_some_and(|internal| relation.holds(internal.value, depth.value));
-            if deep_enough {
-                self.ask(rule, depth, REAR);
-            } else {
-                self.inspection.open(rule, Some((relation, depth)), at, "finding-rear-center-open");
+        let is_deep_enough =
+            self.internal.is_some_and(|internal| relation.holds(internal.value, depth.value));
+        match one.rear_center_entry {
+            Some(true) => {
+                self.inspection.proof.fact(&REAR_CENTER, true, at);
+                depths_required.depths.push((&REAR_CENTER, depth));
+                self.ask(&REAR_CENTER, depth, REAR);
             }
-            depths_required.determined = false;
-        } else if projects {
-            self.inspection.proof.fact(rule, true, at);
-            depths_required.depths.push((rule, depth));
-            self.ask(rule, depth, REAR);
-        } else if self.internal.is_some() {
-            self.ask(rule, depth, SHALLOW);
+            _ if is_deep_enough => {
+                self.ask(&REAR_CENTER, depth, REAR_EITHER_WAY);
+                depths_required.determined = false;
+            }
+            _ => {
+                self.inspection.open(&REAR_CENTER, Some((relation, depth)), at, "finding-rear-center-open");
+                depths_required.determined = false;
+            }
         }
     }
 
@@ -203,9 +229,18 @@ impl Depths {
         let spacious_at = at(&"/pull_box_with_bending_space");
         match (identified, enclosure.pull_box_with_bending_space) {
             (Some(false), None) => {
+                self.inspection.proof.does_not_apply(&OVER_4_AWG, "not-identified", Some(identified_at));
                 self.inspection.open(&PULL_BOX, None, spacious_at, "finding-bending-space-open");
             }
             (None | Some(false), Some(true)) => {
+                if let Some(identified) = identified {
+                    self.inspection.proof.fact(&PULL_BOX, identified, identified_at);
+                }
+                self.inspection.proof.does_not_apply(
+                    &OVER_4_AWG,
+                    "pull-box-with-bending-space",
+                    Some(spacious_at),
+                );
                 self.inspection.proof.fact(&PULL_BOX, true, spacious_at);
                 let limit = self.inspection.proof.stated(&self.book.pull_box_over);
                 let value = volume.map(|volume| volume.value());
@@ -218,39 +253,37 @@ impl Depths {
                 }
             }
             (Some(true), _) | (None, None | Some(false)) | (Some(false), Some(false)) => {
+                let because =
+                    if identified == Some(true) { "identified-for-equipment" } else { "no-pull-box-named" };
+                self.inspection.proof.does_not_apply(&PULL_BOX, because, Some(spacious_at));
                 self.inspection.fact(&OVER_4_AWG, identified, identified_at, IDENTIFIED);
             }
         }
     }
 
-    /// The clearance whose scope is not known, where it was given.
-    fn clearance(&mut self, one: &EnclosedEquipment, at: Pointer) {
-        let Some(clearance) = one.clearance_to_walls else { return };
-        let at = at.member(&"/clearance_to_walls");
-        let Some(limit) = self.book.wall_clearance else {
-            self.inspection.proof.does_not_apply(&WALL_CLEARANCE, "not-in-edition", Some(at));
+    /// Equipment beside an entry in a side wall: not past its center line, or clear of its wall.
+    fn side_entry(&mut self, entry: SideEntry, at: Pointer) {
+        let Some(limit) = self.book.side_entry else {
+            self.inspection.proof.does_not_apply(&SIDE_ENTRY, "not-in-edition", Some(at));
             return;
         };
+        let past = (entry.past_centerline, at.member(&"/side_entry/past_centerline"));
+        if past.0 == Some(false) {
+            self.inspection.expect(&SIDE_ENTRY, false, past.0, past.1, NOT_PAST);
+            return;
+        }
+        if let (Some(is_past), at) = past {
+            self.inspection.proof.fact(&SIDE_ENTRY, is_past, at);
+        }
         let limit = self.inspection.proof.stated(&limit);
-        let given = Given { value: Some(clearance.value()), measure: Measure::Length, at };
-        self.inspection.limit(&WALL_CLEARANCE, given, Relation::AtLeast, limit, CLEARANCE);
-    }
-
-    /// Where the rules ask for less than the equipment itself takes, its own depth decides, whatever they say.
-    fn deeper_than_asked(
-        &mut self,
-        projection: Option<Figure>,
-        at: Pointer,
-        depths_required: &RequiredDepths,
-    ) {
-        let Some(projection) = projection else { return };
-        let deepest = depths_required.depths.iter().map(|(_, depth)| *depth).max_by_key(|depth| depth.value);
-        if let Some(deepest) = deepest
-            && projection.value >= deepest.value
-        {
-            let finding = self.inspection.advise(&EQUIPMENT, "finding-equipment-deeper", at);
-            finding.arguments.push(("given", projection.into()));
-            finding.arguments.push(("limit", deepest.into()));
+        let value = entry.clearance.map(|clearance| clearance.value());
+        let at = at.member(&"/side_entry/clearance");
+        let is_clear = value.is_some_and(|value| Relation::AtLeast.holds(value, limit.value));
+        if past.0.is_some() || is_clear {
+            let given = Given { value, measure: Measure::Length, at };
+            self.inspection.limit(&SIDE_ENTRY, given, Relation::AtLeast, limit, CLEARANCE);
+        } else {
+            self.inspection.open(&SIDE_ENTRY, Some((Relation::AtLeast, limit)), past.1, NOT_PAST.open);
         }
     }
 }

@@ -18,6 +18,7 @@
 mod equipment;
 mod outcome;
 mod request;
+mod subjects;
 
 pub use outcome::{BoxDepthsOutcome, EquipmentDepth};
 pub use request::*;
@@ -39,8 +40,7 @@ impl Check for BoxDepths {
     const PATH: &'static str = "/v1/box-depths/check";
     type Request = BoxDepthsRequest;
     type Outcome = BoxDepthsOutcome;
-    const SUBJECTS: &'static [Subject<BoxDepthsRequest>] =
-        &[Subject { name: "box_depths", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<BoxDepthsRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::BoxDepth], &[]);
@@ -117,7 +117,11 @@ impl Depths {
 
     /// Asks a least depth of the box, where there is one to ask it of.
     fn ask(&mut self, rule: &'static Rule, least: Figure, sentences: Sentences) {
-        let relation = Relation::AtLeast;
+        self.ask_so(rule, Relation::AtLeast, least, sentences);
+    }
+
+    /// Asks a depth of the box that relates to a least one, where there is a box to ask it of.
+    fn ask_so(&mut self, rule: &'static Rule, relation: Relation, least: Figure, sentences: Sentences) {
         match (self.enclosure, self.internal) {
             (None, _) => {}
             (Some(_), None) => {

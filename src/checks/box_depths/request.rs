@@ -1,8 +1,9 @@
 //! What is asked: the box, and the devices and equipment that it encloses.
 
 use crate::checks::Name;
-use crate::checks::request::request;
+use crate::checks::request::{interpretations, request};
 use crate::quantity::{Length, Offset, Volume};
+use crate::rulebook::reading::{EqualDepth, RearCenterEntry};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -17,12 +18,24 @@ request! {
     pub struct BoxDepthsRequest {
         /// The units of every length and volume in the request and the answer.
         units,
+        interpretations: BoxDepthsInterpretations,
         /// The box. Leave it out for a sizing question: the verdict is then null.
+        #[schema(extensions(("x-role" = json!("thing"))))]
         pub enclosure: Option<DepthEnclosure>,
         /// Devices and equipment inside the box. None for a plain box, as with a splice box or one under a luminaire.
         #[serde(default)]
         #[schema(max_items = 200)]
         pub equipment: Vec<EnclosedEquipment>,
+    }
+}
+
+interpretations! {
+    /// How disputed points of the depth of boxes are to be read.
+    pub struct BoxDepthsInterpretations {
+        /// Behind which equipment on 12 or 10 AWG an entry at the center of the back asks for room.
+        rear_center_entry: RearCenterEntry,
+        /// Equipment that projects exactly as far as its box is deep.
+        equal_depth: EqualDepth,
     }
 }
 
@@ -55,6 +68,16 @@ pub struct EnclosedEquipment {
     pub rear_center_entry: Option<bool>,
     /// Whether it is listed for installation in this very box: the listing then decides, and no depth is asked.
     pub listed_for_this_box: Option<bool>,
-    /// The least clearance between it and a wall of the box, in the request's units. Looked at as an advisory only.
-    pub clearance_to_walls: Option<Offset>,
+    /// An entry in use in a wall beside this equipment, other than the back. Asked from 2023 on.
+    pub side_entry: Option<SideEntry>,
+}
+
+/// An entry in a wall beside a piece of equipment.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct SideEntry {
+    /// Whether the equipment reaches past the center line of the entry.
+    pub past_centerline: Option<bool>,
+    /// The clearance between the equipment and the wall of the entry, in the request's units.
+    pub clearance: Option<Offset>,
 }

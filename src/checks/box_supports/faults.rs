@@ -16,14 +16,18 @@ pub(super) fn find(request: &BoxSupportsRequest, faults: &mut Faults) {
         let at = Pointer::of(&"/means/#", index);
         match means {
             SupportMeans::Raceways(raceways) => {
+                none_named(raceways.conduits.is_empty(), at, faults);
                 faults.at_most(at.member(&"/conduits"), raceways.conduits.len(), MOST_ITEMS);
             }
             SupportMeans::LuminaireOnConduit(luminaire) => {
+                none_named(luminaire.conduits.is_empty(), at, faults);
+                carries_nothing(request, at, faults);
                 faults.at_most(at.member(&"/conduits"), luminaire.conduits.len(), MOST_ITEMS);
                 if luminaire.secured_directly == Some(true) && luminaire.nipple_length.is_some() {
                     faults.add(at.member(&"/nipple_length"), Conflict, "fault-nipple-and-direct");
                 }
             }
+            SupportMeans::ConduitPendant(_) => carries_nothing(request, at, faults),
             SupportMeans::StructuralMember(structural) => {
                 if let Some(SupportFasteners::ThroughInside(inside)) = &structural.fasteners
                     && inside.fastener == InsideFastener::Nails
@@ -35,5 +39,20 @@ pub(super) fn find(request: &BoxSupportsRequest, faults: &mut Faults) {
             }
             _ => {}
         }
+    }
+}
+
+/// Held by raceways, of which none is named.
+fn none_named(is_empty: bool, at: Pointer, faults: &mut Faults) {
+    if is_empty {
+        faults.contradiction(at.member(&"/kind"), at.member(&"/conduits"), "fault-held-by-no-raceway");
+    }
+}
+
+/// Hung as a luminaire is, and said to carry none.
+fn carries_nothing(request: &BoxSupportsRequest, at: Pointer, faults: &mut Faults) {
+    if request.enclosure.devices_or_luminaires == Some(false) {
+        let load = Pointer::to(&"/enclosure/devices_or_luminaires");
+        faults.contradiction(at.member(&"/kind"), load, "fault-luminaire-and-none");
     }
 }

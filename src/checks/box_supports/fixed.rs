@@ -1,18 +1,19 @@
 //! Means that fix an enclosure in place: on a surface, on a structure, in a surface, in a ceiling, in concrete, by a cord.
 
 use super::request::{
-    CeilingFramingSupport, CeilingWireSupport, CordPendant, EmbeddedSupport, FinishedSurfaceSupport,
-    InsideFastener, MetalBrace, StructuralSupport, SupportBrace, SupportFasteners, SurfaceSupport,
-    ThroughInside, WoodBrace,
+    CeilingFramingSupport, CeilingWireSupport, CordPendant, EmbeddedSupport, FieldMadeHoles,
+    FinishedSurfaceSupport, HeldKind, InsideFastener, MetalBrace, StructuralSupport, SupportBrace,
+    SupportFasteners, SurfaceSupport, ThroughInside, WoodBrace,
 };
 use super::{Holding, length};
 use crate::checks::inspection::{Given, Sentences};
+use crate::checks::{Finding, Status};
 use crate::derivation::Pointer;
 use crate::derivation::Relation::{AtLeast, AtMost};
 use crate::quantity::{Measure, Volume};
 use crate::rulebook::box_support::{
-    BRACE, CEILING_FRAMING, CEILING_VOLUME, CEILING_WIRES, CORD, EMBEDDED, FASTENERS, FINISHED_SURFACE,
-    STRUCTURE, SURFACE, THREADS,
+    BRACE, CEILING_FRAMING, CEILING_VOLUME, CEILING_WIRES, CORD, CORD_GRIP, EMBEDDED, FASTENERS,
+    FINISHED_SURFACE, STRUCTURE, SURFACE, THREADS,
 };
 
 impl Holding<'_> {
@@ -69,6 +70,11 @@ impl Holding<'_> {
             SupportFasteners::OutsideBrackets(_) | SupportFasteners::MountingHoles(_) => {
                 self.inspection.proof.does_not_apply(&FASTENERS, "fastened-outside", Some(placement));
             }
+            SupportFasteners::FieldMadeHoles(FieldMadeHoles { approved: None }) => {
+                let approved = at.member(&"/fasteners/approved");
+                let finding = Finding::new(&FASTENERS, Status::Violated, "finding-field-holes-unapproved");
+                self.inspection.findings.push(finding.at(placement).unless(approved));
+            }
             SupportFasteners::FieldMadeHoles(holes) => {
                 self.inspection.fact(
                     &FASTENERS,
@@ -77,7 +83,7 @@ impl Holding<'_> {
                     Sentences {
                         met: "finding-field-holes-approved",
                         broken: "finding-field-holes-not-approved",
-                        open: "finding-field-holes-open",
+                        open: "finding-field-holes-unapproved",
                     },
                 );
             }
@@ -336,5 +342,40 @@ impl Holding<'_> {
                 open: "finding-cord-open",
             },
         );
+        self.cord_grip(cord, at);
+        if self.enclosure.kind == HeldKind::ConduitBody {
+            let kind = Pointer::to(&"/enclosure/kind");
+            self.inspection.proof.word(&CORD, "conduit_body", kind);
+            let finding = Finding::new(&CORD, Status::Violated, "finding-cord-holds-no-body");
+            self.inspection.findings.push(finding.at(kind));
+        }
+    }
+
+    /// What holds a cord at the hub that it enters by.
+    fn cord_grip(&mut self, cord: &CordPendant, at: Pointer) {
+        let (hub, grip) = (at.member(&"/hub"), at.member(&"/cord_grip_listed"));
+        if !self.figures.cord_grip {
+            self.inspection.proof.does_not_apply(&CORD_GRIP, "not-in-edition", Some(at));
+            return;
+        }
+        if let Some(enters_by_hub) = cord.hub {
+            self.inspection.proof.fact(&CORD_GRIP, enters_by_hub, hub);
+        }
+        match (cord.hub, cord.cord_grip_listed) {
+            (Some(false), _) => {
+                self.inspection.proof.does_not_apply(&CORD_GRIP, "no-hub", Some(hub));
+            }
+            (None, None | Some(false)) => {
+                self.inspection.open(&CORD_GRIP, None, hub, "finding-cord-hub-open");
+            }
+            (Some(true), given) | (None, given @ Some(true)) => {
+                let sentences = Sentences {
+                    met: "finding-cord-grip-listed",
+                    broken: "finding-cord-grip-not-listed",
+                    open: "finding-cord-grip-open",
+                };
+                self.inspection.fact(&CORD_GRIP, given, grip, sentences);
+            }
+        }
     }
 }

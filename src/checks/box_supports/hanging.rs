@@ -6,9 +6,15 @@ use crate::checks::inspection::{Given, Sentences};
 use crate::derivation::Pointer;
 use crate::derivation::Relation::{AtLeast, AtMost};
 use crate::quantity::{Length, Measure, Weight};
-use crate::rulebook::box_support::{Clearance, LUMINAIRE_ON_CONDUIT, STEM};
+use crate::rulebook::box_support::{Clearance, LUMINAIRE_ON_CONDUIT, STEM, StemFitting};
 use crate::rulebook::{Rule, RuleFigure};
 use crate::tables::supporting_raceways::{Carried, SupportingRaceway};
+
+const SWIVEL: Sentences = Sentences {
+    met: "finding-stem-swivels",
+    broken: "finding-stem-does-not-swivel",
+    open: "finding-stem-swivels-open",
+};
 
 /// Where a luminaire hangs.
 struct Place {
@@ -31,9 +37,6 @@ impl Holding<'_> {
     pub(super) fn luminaire_on_conduit(&mut self, luminaire: &LuminaireOnConduit, index: usize) {
         let rule = &LUMINAIRE_ON_CONDUIT;
         let at = Pointer::of(&"/means/#", index);
-        if luminaire.conduits.is_empty() {
-            self.inspection.open(rule, None, at.member(&"/conduits"), "finding-conduits-open");
-        }
         for (place, conduit) in luminaire.conduits.iter().enumerate() {
             self.unbroken(conduit, Pointer::of(&"/conduits/#", place).under(&"/means/#", index));
         }
@@ -154,7 +157,7 @@ impl Holding<'_> {
 
     pub(super) fn conduit_pendant(&mut self, pendant: &ConduitPendant, at: Pointer) {
         self.metal_conduit(&STEM, pendant.conduit, at.member(&"/conduit"));
-        self.flexible_fitting(pendant, at);
+        self.stem_fitting(pendant, at);
         self.wrenchtight(&STEM, pendant.threaded_wrenchtight, at);
         if pendant.stems.is_some_and(|stems| stems.get() > 1) {
             self.inspection.proof.does_not_apply(&STEM, "not-a-single-stem", Some(at.member(&"/stems")));
@@ -173,18 +176,14 @@ impl Holding<'_> {
         self.extent(&STEM, pendant.extent, &clearance.extent, at);
     }
 
-    /// A long stem needs a flexible fitting. With one, its length need not be known.
-    fn flexible_fitting(&mut self, pendant: &ConduitPendant, at: Pointer) {
-        let sentences = Sentences {
-            met: "finding-stem-flexible",
-            broken: "finding-stem-not-flexible",
-            open: "finding-stem-flexible-open",
-        };
-        let fitting = at.member(&"/flexible_fitting");
+    /// A long stem needs listed swivel hangers. With them, its length need not be known.
+    fn stem_fitting(&mut self, pendant: &ConduitPendant, at: Pointer) {
+        let ConduitPendant { swivel_hangers, flexible_fitting, .. } = pendant;
         let stem = at.member(&"/length");
+        let (swivel, flexible) = (at.member(&"/swivel_hangers"), at.member(&"/flexible_fitting"));
         let Some(given) = pendant.length else {
-            match pendant.flexible_fitting {
-                Some(true) => self.inspection.fact(&STEM, Some(true), fitting, sentences),
+            match swivel_hangers {
+                Some(true) => self.inspection.fact(&STEM, *swivel_hangers, swivel, SWIVEL),
                 Some(false) | None => self.inspection.open(&STEM, None, stem, "finding-stem-length-open"),
             };
             return;
@@ -194,8 +193,23 @@ impl Holding<'_> {
         let (short, _) = self.inspection.proof.compare(&STEM, given, AtMost, limit);
         if short {
             self.inspection.proof.does_not_apply(&STEM, "short-stem", Some(stem));
-        } else {
-            self.inspection.fact(&STEM, pendant.flexible_fitting, fitting, sentences);
+            return;
+        }
+        let other_may_serve = self.figures.stem_fitting == StemFitting::SwivelHangersOrUnread;
+        match (swivel_hangers, flexible_fitting) {
+            (Some(false), Some(true)) if other_may_serve => {
+                self.inspection.proof.fact(&STEM, true, flexible);
+                self.inspection.open(&STEM, None, swivel, "finding-stem-flexible-unread");
+            }
+            (Some(false), None) if other_may_serve => {
+                self.inspection.open(&STEM, None, flexible, "finding-stem-flexible-open");
+            }
+            (swivel_hangers, flexible_fitting) => {
+                if let (Some(fitted), true) = (flexible_fitting, other_may_serve) {
+                    self.inspection.proof.fact(&STEM, *fitted, flexible);
+                }
+                self.inspection.fact(&STEM, *swivel_hangers, swivel, SWIVEL);
+            }
         }
     }
 

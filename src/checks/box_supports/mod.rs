@@ -7,8 +7,8 @@
 //! * none is complete, but one could be if more were known: not determined;
 //! * every one lacks something: the enclosure violates the rule, and each finding says what is lacking.
 //!
-//! One requirement stands by itself: screws with bare threads among the conductors are a violation whatever else holds
-//! the box, and while it is not known whether threads are bare nothing is settled.
+//! Some requirements stand by themselves: nails, screws and braces that are used are judged whatever else holds the box, and
+//! while it is not known whether they are as asked nothing is settled.
 //!
 //! ```
 //! use elbowroom::checks::{Verdict, box_supports::BoxSupports, evaluate};
@@ -29,6 +29,7 @@ mod hanging;
 mod outcome;
 mod raceways;
 mod request;
+mod subjects;
 
 pub use outcome::{BoxSupportsOutcome, MeansOfSupport};
 pub use request::*;
@@ -39,8 +40,8 @@ use super::{Check, Faults, Finding, Judgement, Status, Subject};
 use crate::derivation::{Derivation, Pointer};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::box_support::{
-    BoxSupport, CEILING_FRAMING, CEILING_WIRES, CORD, EMBEDDED, FINISHED_SURFACE, LUMINAIRE_ON_CONDUIT,
-    MEANS, STEM, STRUCTURE, SURFACE, THREADS,
+    BRACE, BoxSupport, CEILING_FRAMING, CEILING_WIRES, CORD, EMBEDDED, FASTENERS, FINISHED_SURFACE,
+    LUMINAIRE_ON_CONDUIT, MEANS, STEM, STRUCTURE, SURFACE, THREADS,
 };
 use crate::rulebook::digest::Reads;
 use crate::rulebook::{Part, Rule, Rulebook};
@@ -55,8 +56,7 @@ impl Check for BoxSupports {
     const PATH: &'static str = "/v1/box-supports/check";
     type Request = BoxSupportsRequest;
     type Outcome = BoxSupportsOutcome;
-    const SUBJECTS: &'static [Subject<BoxSupportsRequest>] =
-        &[Subject { name: "box_supports", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<BoxSupportsRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
@@ -82,7 +82,7 @@ impl Check for BoxSupports {
             ways.extend(found.into_iter().map(|(rule, way)| (Pointer::of(&"/means/#", index), rule, way)));
         }
         let found: Vec<Way> = ways.iter().map(|(_, _, way)| way.clone()).collect();
-        let settled = holding.inspection.settle(&MEANS, &found, &[&THREADS]);
+        let settled = holding.inspection.settle(&MEANS, &found, &[&THREADS, &FASTENERS, &BRACE]);
         holding.inspection.findings.push(overall(settled, &ways));
         let means = ways
             .into_iter()
@@ -114,10 +114,20 @@ fn overall(settled: Settled, ways: &[(Pointer, &'static Rule, Way)]) -> Finding 
     finding.step = step;
     finding.at = ways.iter().filter(|(_, _, way)| way.status == status).map(|(at, _, _)| *at).collect();
     finding.at.dedup();
+    if status == Status::Satisfied {
+        let numbers: Vec<String> = finding.at.iter().map(|at| number_of(*at)).collect();
+        finding = finding.with("means", numbers.join(", ").as_str());
+    }
     if ways.is_empty() {
         finding = finding.at(list).supply(list);
     }
     finding
+}
+
+/// The number of a means in its list, counted from 1.
+fn number_of(means: Pointer) -> String {
+    let index = means.to_string().rsplit('/').next().and_then(|index| index.parse::<usize>().ok());
+    index.map_or_else(String::new, |index| (index + 1).to_string())
 }
 
 /// An enclosure under inspection, with what holds it.

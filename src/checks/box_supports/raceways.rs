@@ -28,6 +28,9 @@ impl Holding<'_> {
     pub(super) fn raceways(&mut self, raceways: &RacewaySupport, index: usize) -> Vec<(&'static Rule, Way)> {
         let mut ways = Vec::with_capacity(2);
         let loaded = self.enclosure.devices_or_luminaires;
+        if let Some(loaded) = loaded {
+            self.inspection.proof.fact(if loaded { &LOADED_RACEWAYS } else { &RACEWAYS }, loaded, LOAD);
+        }
         let exception = if loaded == Some(true) { &LOADED_CONDUIT_BODY } else { &CONDUIT_BODY };
         if self.enclosure.kind == HeldKind::ConduitBody {
             ways.push((exception, self.way(exception, |held| held.conduit_body(exception, raceways, index))));
@@ -74,10 +77,6 @@ impl Holding<'_> {
                 open: "finding-threaded-entries-open",
             },
         );
-        if raceways.conduits.is_empty() {
-            self.inspection.open(rule, None, at.member(&"/conduits"), "finding-conduits-open");
-            return;
-        }
         let conduits = raceways.conduits.iter().enumerate();
         let each: Vec<Figure> = conduits
             .clone()
@@ -88,7 +87,7 @@ impl Holding<'_> {
         let sentences = Sentences {
             met: "finding-conduits-enough",
             broken: "finding-conduits-too-few",
-            open: "finding-conduits-open",
+            open: "finding-conduits-too-few",
         };
         self.inspection.compare(rule, (number, at.member(&"/conduits")), AtLeast, least, sentences);
         for (place, conduit) in conduits {
@@ -127,6 +126,9 @@ impl Holding<'_> {
         (one_side, sides_at): (Option<bool>, Pointer),
     ) {
         let given = length(conduit.secured_within, at.member(&"/secured_within"));
+        if let Some(one_side) = one_side {
+            self.inspection.proof.fact(rule, one_side, sides_at);
+        }
         let (smallest, largest) = self.limits(one_side);
         let (proof, value) = (&self.inspection.proof, given.value);
         let allows = |figure: &RuleFigure| {
@@ -165,11 +167,6 @@ impl Holding<'_> {
 
     /// A conduit body on one raceway of its own size or larger.
     fn conduit_body(&mut self, rule: &'static Rule, raceways: &RacewaySupport, index: usize) {
-        let at = Pointer::of(&"/means/#", index);
-        if raceways.conduits.is_empty() {
-            self.inspection.open(rule, None, at.member(&"/conduits"), "finding-conduits-open");
-            return;
-        }
         for (place, conduit) in raceways.conduits.iter().enumerate() {
             self.body_conduit(rule, conduit, conduit_at(index, place));
         }

@@ -214,6 +214,11 @@ impl Lengths {
         let at = at.member(&"/spliced_to_reach");
         let place = at.member(&"/spliced_to_reach/splice_inside_box");
         self.inspection.fact(&SPLICE_PLACE, extension.splice_inside_box, place, PLACE);
+        let says = match extension.kind {
+            ExtensionKind::OwnLength => "own_length",
+            ExtensionKind::SharedPigtail => "shared_pigtail",
+        };
+        self.inspection.proof.word(&SPLICED, says, at.member(&"/spliced_to_reach/kind"));
         let counts = self.spliced_length_counts(extension.kind);
         let stated_by_edition = self.stated();
         let message = match (extension.kind, counts, stated_by_edition) {

@@ -6,12 +6,17 @@ use super::request::{
 use crate::checks::FaultCode::Conflict;
 use crate::checks::Faults;
 use crate::derivation::Pointer;
+use crate::quantity::{Decimal, Offset};
 
 pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
-    if let Some(BoxOpening { width, height, diameter: Some(_) }) = request.opening
+    if let Some(BoxOpening { width, height, diameter: Some(_), .. }) = request.opening
         && (width.is_some() || height.is_some())
     {
         faults.add(Pointer::to(&"/opening/diameter"), Conflict, "fault-round-opening-with-sides");
+    }
+    if let Some(BoxOpening { diameter: Some(_), gangs: Some(_), .. }) = request.opening {
+        let at = Pointer::to(&"/opening/gangs");
+        faults.contradiction(at, Pointer::to(&"/opening/diameter"), "fault-round-opening-with-gangs");
     }
     faults.at_most(Pointer::to(&"/rings"), request.rings.len(), MOST_ITEMS);
     faults.at_most(Pointer::to(&"/conductors"), request.conductors.len(), MOST_ITEMS);
@@ -21,6 +26,7 @@ pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     }));
     for (index, conductor) in request.conductors.iter().enumerate() {
         of_conductor(conductor, Pointer::of(&"/conductors/#", index), faults);
+        reach(request, conductor, Pointer::of(&"/conductors/#", index), faults);
     }
 }
 
@@ -50,5 +56,25 @@ fn of_conductor(conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
     {
         let at = at.member(&"/spliced_to_reach/length_in_one_piece");
         faults.add(at, Conflict, "fault-part-longer-than-conductor");
+    }
+}
+
+/// A conductor cannot reach farther outside the opening than its free length gives over the depth.
+fn reach(request: &FreeConductorsRequest, conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
+    let (Some(free), Some(outside)) = (conductor.free_length, conductor.length_outside_opening) else {
+        return;
+    };
+    let depth = conductor.emergence_depth.or(request.emergence_depth).map_or(Decimal::ZERO, Offset::value);
+    let rings = request.rings.iter().map(|ring| {
+        let count = ring.count.map_or(Decimal::ONE, |count| count.get().into());
+        ring.depth.value().times(count)
+    });
+    let depth = rings.fold(depth, |sum, ring| sum + ring);
+    if outside.value() + depth > free.value() {
+        faults.contradiction(
+            at.member(&"/length_outside_opening"),
+            at.member(&"/free_length"),
+            "fault-reach-longer-than-conductor",
+        );
     }
 }

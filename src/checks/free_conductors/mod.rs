@@ -20,6 +20,7 @@ mod conductor;
 mod faults;
 mod outcome;
 mod request;
+mod subjects;
 
 pub use outcome::{ConductorLength, FreeConductorsOutcome, SpliceAnswer};
 pub use request::*;
@@ -30,7 +31,7 @@ use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
-use crate::rulebook::{Part, Rulebook};
+use crate::rulebook::{Part, RuleFigure, Rulebook};
 
 /// The check of the free conductors of one box.
 #[derive(Clone, Copy, Debug)]
@@ -41,8 +42,7 @@ impl Check for FreeConductors {
     const PATH: &'static str = "/v1/free-conductors/check";
     type Request = FreeConductorsRequest;
     type Outcome = FreeConductorsOutcome;
-    const SUBJECTS: &'static [Subject<FreeConductorsRequest>] =
-        &[Subject { name: "free_conductors", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<FreeConductorsRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::FreeConductor], &[]);
@@ -103,7 +103,9 @@ impl Lengths {
         let base = proof.stated(&book.length);
         let outside = proof.stated(&book.outside);
         let limit = proof.stated(&book.small_opening);
-        let small = request.opening.as_ref().and_then(|opening| is_small(&mut proof, opening, limit));
+        let device = book.device_opening;
+        let small =
+            request.opening.as_ref().and_then(|opening| is_small(&mut proof, opening, limit, &device));
         if small == Some(false) {
             proof.does_not_apply(&OUTSIDE, "large-opening", Some(Pointer::to(&"/opening")));
         }
@@ -152,8 +154,13 @@ impl Lengths {
 }
 
 /// Whether any dimension of an opening is below the limit; `None` while a dimension is missing that could be.
-fn is_small(proof: &mut Derivation, opening: &BoxOpening, limit: Figure) -> Option<bool> {
-    let BoxOpening { width, height, diameter } = opening;
+fn is_small(
+    proof: &mut Derivation,
+    opening: &BoxOpening,
+    limit: Figure,
+    device: &RuleFigure,
+) -> Option<bool> {
+    let BoxOpening { width, height, diameter, gangs } = opening;
     let sides = [(width, &"/width"), (height, &"/height"), (diameter, &"/diameter")];
     let mut known = 0;
     for (side, member) in sides {
@@ -165,6 +172,13 @@ fn is_small(proof: &mut Derivation, opening: &BoxOpening, limit: Figure) -> Opti
         if below {
             return Some(true);
         }
+    }
+    if let Some(gangs) = gangs {
+        let at = Pointer::to(&"/opening/gangs");
+        proof.given(&OUTSIDE, gangs.get().into(), Measure::Number, at);
+        let height = proof.stated(device);
+        let (below, _) = proof.compare(&OUTSIDE, height, Relation::Below, limit);
+        return Some(below);
     }
     (known == 2 || diameter.is_some()).then_some(false)
 }

@@ -54,6 +54,8 @@ pub struct BoxOpening {
     pub height: Option<Length>,
     /// Diameter of a round or octagonal opening, in the request's units.
     pub diameter: Option<Length>,
+    /// The gangs of a device box or ring: whatever their number, its opening is about 3 in (75 mm) high, and small.
+    pub gangs: Option<Count<100>>,
 }
 
 /// A plaster ring, an extension ring or another part that moves the opening outwards.
@@ -91,14 +93,16 @@ pub struct FreeConductor {
     /// Its free length along the conductor, from where it leaves its raceway or sheath to its end, with any length that
     /// was spliced on. In the request's units.
     pub free_length: Option<Offset>,
-    /// How far it reaches outside the opening, where that was measured; otherwise it is computed from the free length
-    /// and the depth. In the request's units.
+    /// How far it reaches outside the opening, where that was measured. Left out: what the free length gives over the depth,
+    /// as 300.14 measures both. In the request's units.
     pub length_outside_opening: Option<Offset>,
-    /// How far behind the front edge of the box this conductor emerges, where it differs from the others.
+    /// How far behind the front edge of the box this conductor emerges, where it differs from the others. Left out: as far as
+    /// `emergence_depth` of the box says.
     pub emergence_depth: Option<Offset>,
-    /// Where its insulation was damaged, for instance when the wall was cut, and not yet repaired or made up by a splice.
+    /// Where its insulation was damaged, for instance when the wall was cut, and not yet repaired or made up by a splice. Left
+    /// out: it is sound.
     pub damage: Option<Damage>,
-    /// How it was made longer by a splice, if it was.
+    /// How it was made longer by a splice, if it was. Left out: it is in one piece.
     pub spliced_to_reach: Option<Extension>,
 }
 

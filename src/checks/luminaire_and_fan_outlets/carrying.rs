@@ -1,6 +1,8 @@
 //! How a load is carried: by a box made for it, by two screws, by the structure, by a mounting receptacle.
 
-use super::request::{FanLoad, FloorReceptacle, HungLoad, OutletLoad, OutletPosition, SeparableFitting};
+use super::request::{
+    FanLoad, FloorReceptacle, HungLoad, OutletBox, OutletLoad, OutletPosition, SeparableFitting,
+};
 use super::{LOAD_WEIGHT, Outlet, weight};
 use crate::checks::inspection::{Given, Sentences};
 use crate::checks::ways::Way;
@@ -19,6 +21,11 @@ const ON_BOX: Sentences = Sentences {
     broken: "finding-box-overloaded",
     open: "finding-load-weight-open",
 };
+const WITHIN_MARK: Sentences = Sentences {
+    met: "finding-load-within-mark",
+    broken: "finding-load-over-mark",
+    open: "finding-load-weight-open",
+};
 const MARKED_INSIDE: Sentences = Sentences {
     met: "finding-marked-inside",
     broken: "finding-not-marked-inside",
@@ -26,6 +33,18 @@ const MARKED_INSIDE: Sentences = Sentences {
 };
 const MARKED_WEIGHT: Pointer = Pointer::to(&"/box/marked_weight");
 const STRUCTURE: Pointer = Pointer::to(&"/load/carried_by_structure");
+const SHOW_WINDOW_ACCEPTED: Pointer = Pointer::to(&"/load/show_window_accepted");
+
+/// What would let a load be carried otherwise, and was neither claimed nor denied.
+const fn unclaimed_relief(load: &OutletLoad) -> Option<Pointer> {
+    let (claimed, relief) = match load {
+        OutletLoad::Luminaire(hung) | OutletLoad::Equipment(hung) => (hung.carried_by_structure, STRUCTURE),
+        OutletLoad::CeilingFan(fan) => (fan.carried_by_structure, STRUCTURE),
+        OutletLoad::FloorReceptacle(receptacle) => (receptacle.show_window_accepted, SHOW_WINDOW_ACCEPTED),
+        OutletLoad::Nothing(_) => return None,
+    };
+    if claimed.is_none() { Some(relief) } else { None }
+}
 
 type Ways = Vec<(&'static Rule, Way)>;
 
@@ -38,15 +57,25 @@ impl Outlet<'_> {
                     OutletPosition::Wall => &WALL,
                     OutletPosition::Ceiling => &CEILING,
                 };
+                self.position(rule, hung.position);
                 (rule, self.luminaire(rule, hung), hung.separable.as_ref())
             }
-            OutletLoad::Equipment(hung) => (&EQUIPMENT, self.equipment(hung), hung.separable.as_ref()),
+            OutletLoad::Equipment(hung) => {
+                self.position(&EQUIPMENT, hung.position);
+                (&EQUIPMENT, self.equipment(hung), hung.separable.as_ref())
+            }
             OutletLoad::CeilingFan(fan) => (&FAN, self.fan(fan), fan.separable.as_ref()),
             OutletLoad::FloorReceptacle(receptacle) => (&FLOOR, self.floor(receptacle), None),
             OutletLoad::Nothing(_) => return Vec::new(),
         };
         let found: Vec<Way> = ways.iter().map(|(_, way)| way.clone()).collect();
         let settled = self.inspection.settle(rule, &found, &[]);
+        if let (Status::Violated, Some(relief)) = (settled.status, unclaimed_relief(load)) {
+            let violated = |finding: &&mut Finding| finding.status == Status::Violated;
+            for finding in self.inspection.findings.iter_mut().filter(violated) {
+                finding.unless.push(relief);
+            }
+        }
         self.inspection.conclude(
             rule,
             found.len(),
@@ -61,6 +90,14 @@ impl Outlet<'_> {
             self.separable(load, separable);
         }
         ways
+    }
+
+    fn position(&mut self, rule: &'static Rule, position: OutletPosition) {
+        let says = match position {
+            OutletPosition::Wall => "wall",
+            OutletPosition::Ceiling => "ceiling",
+        };
+        self.inspection.proof.word(rule, says, Pointer::to(&"/load/position"));
     }
 
     fn luminaire(&mut self, rule: &'static Rule, hung: &HungLoad) -> Ways {
@@ -130,8 +167,12 @@ impl Outlet<'_> {
                 ordinary
             }
         };
-        self.box_carries = Some(carries);
-        self.inspection.limit(rule, weight(hung.weight, LOAD_WEIGHT), AtMost, carries, ON_BOX);
+        let is_limited_to_ordinary = hung.position == OutletPosition::Ceiling
+            && self.outlet_box.listed_for_weight == Some(false)
+            && carries.value > ordinary.value;
+        self.box_carries = Some(if is_limited_to_ordinary { ordinary } else { carries });
+        let within = if marked.is_some() { WITHIN_MARK } else { ON_BOX };
+        self.inspection.limit(rule, weight(hung.weight, LOAD_WEIGHT), AtMost, carries, within);
         if let (Some(load), OutletPosition::Ceiling) = (hung.weight, hung.position) {
             let proof = &mut self.inspection.proof;
             let load = proof.given(rule, load.value(), Measure::Weight, LOAD_WEIGHT);
@@ -210,10 +251,14 @@ impl Outlet<'_> {
                 open: "finding-fan-box-marked-open",
             },
         );
-        if self.figures.fan_mark_inside {
-            self.marked_inside(&FAN_MARK_INSIDE);
-        } else {
+        let OutletBox { marked_inside, listed_for_fan, .. } = self.outlet_box;
+        if !self.figures.fan_mark_inside {
             self.inspection.proof.does_not_apply(&FAN_MARK_INSIDE, "not-in-edition", None);
+        } else if marked_inside.is_none() && *listed_for_fan == Some(true) {
+            let at = Some(Pointer::to(&"/box/listed_for_fan"));
+            self.inspection.proof.does_not_apply(&FAN_MARK_INSIDE, "listing-covers-mark", at);
+        } else {
+            self.marked_inside(&FAN_MARK_INSIDE);
         }
         let given = weight(fan.weight, LOAD_WEIGHT);
         let most = self.inspection.proof.stated(&self.figures.fan);
@@ -226,7 +271,7 @@ impl Outlet<'_> {
         let (carries, sentences) = match self.outlet_box.marked_weight {
             Some(marked) => {
                 let proof = &mut self.inspection.proof;
-                (proof.given(&FAN_MARK, marked.value(), Measure::Weight, MARKED_WEIGHT), ON_BOX)
+                (proof.given(&FAN_MARK, marked.value(), Measure::Weight, MARKED_WEIGHT), WITHIN_MARK)
             }
             None => (
                 self.inspection.proof.stated(&self.figures.fan_unmarked),
@@ -265,7 +310,7 @@ impl Outlet<'_> {
                 },
             );
         })];
-        let window = Pointer::to(&"/load/show_window_accepted");
+        let window = SHOW_WINDOW_ACCEPTED;
         if receptacle.show_window_accepted == Some(true) {
             ways.push(self.way(&SHOW_WINDOW, |outlet| {
                 outlet.inspection.fact(

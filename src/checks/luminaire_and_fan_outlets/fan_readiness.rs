@@ -3,7 +3,6 @@
 use super::Outlet;
 use super::request::{FanLocation, OutletLoad};
 use crate::checks::inspection::Sentences;
-use crate::checks::{Finding, Status};
 use crate::derivation::Pointer;
 use crate::rulebook::Rule;
 use crate::rulebook::luminaire_outlet::{FAN_READY, FanReadiness, SPARE_CONDUCTORS};
@@ -16,7 +15,7 @@ struct Condition {
 }
 
 impl Outlet<'_> {
-    pub(super) fn ready_for_fan(&mut self, load: &OutletLoad, location: Option<&FanLocation>) {
+    pub(super) fn ready_for_fan(&mut self, load: &OutletLoad, location: FanLocation) {
         let (rule, other) = match self.figures.readiness {
             FanReadiness::SpareConductors => (&SPARE_CONDUCTORS, &FAN_READY),
             FanReadiness::HabitableRooms { .. } => (&FAN_READY, &SPARE_CONDUCTORS),
@@ -25,26 +24,18 @@ impl Outlet<'_> {
         if let OutletLoad::CeilingFan(_) = load {
             let at = Some(Pointer::to(&"/load/kind"));
             self.inspection.proof.does_not_apply(rule, "a-fan-is-there", at);
-            return;
-        }
-        let Some(location) = location else {
-            let at = Pointer::to(&"/fan_location");
-            let untold = Finding::new(rule, Status::Advisory, "finding-fan-location-not-told").at(at);
-            self.inspection.findings.push(untold);
-            return;
-        };
-        if self.is_asked(rule, location) {
+        } else if self.is_asked(rule, &location) {
             match self.figures.readiness {
                 FanReadiness::SpareConductors => {
                     self.fan_box(rule);
                 }
-                FanReadiness::HabitableRooms { through_box } => self.box_or_framing(location, through_box),
+                FanReadiness::HabitableRooms { through_box } => self.box_or_framing(&location, through_box),
             }
         }
     }
 
-    /// Whether all conditions hold. One that does not rules the rule out; one that is not known leaves it open, unless the
-    /// box is a fan box anyway.
+    /// Whether the box must be ready, or is ready whether it must be or not. One condition that does not hold rules the rule
+    /// out; those that are not known leave it open.
     fn is_asked(&mut self, rule: &'static Rule, location: &FanLocation) -> bool {
         let at = |member| Pointer::to(&"/fan_location").member(member);
         let dwelling =
@@ -73,14 +64,32 @@ impl Outlet<'_> {
             self.inspection.proof.does_not_apply(rule, without.without, Some(without.at));
             return false;
         }
-        let unknown = conditions.iter().find(|condition| condition.given.is_none());
-        match unknown {
-            Some(unknown) if self.outlet_box.listed_for_fan != Some(true) => {
-                self.inspection.open(rule, None, unknown.at, "finding-fan-location-open");
+        let mut unknown =
+            conditions.iter().filter(|condition| condition.given.is_none()).map(|unknown| unknown.at);
+        match unknown.next() {
+            Some(first) if !self.is_ready_anyway(location) => {
+                self.inspection.open(rule, None, first, "finding-fan-location-open");
+                let fan_box = Pointer::to(&"/box/listed_for_fan");
+                if let Some(finding) = self.inspection.findings.last_mut() {
+                    finding.supply.extend(unknown);
+                    finding.supply.extend(self.outlet_box.listed_for_fan.is_none().then_some(fan_box));
+                }
                 false
             }
             _ => true,
         }
+    }
+
+    /// Whether the box is ready for a fan wherever it is.
+    fn is_ready_anyway(&self, location: &FanLocation) -> bool {
+        let reaches_framing = match self.figures.readiness {
+            FanReadiness::SpareConductors => false,
+            FanReadiness::HabitableRooms { through_box } => {
+                location.framing_access_through_box == Some(true)
+                    || !through_box && location.framing_access == Some(true)
+            }
+        };
+        self.outlet_box.listed_for_fan == Some(true) || reaches_framing
     }
 
     /// A box that is listed for a fan, or framing that can carry a bracket and can be reached.

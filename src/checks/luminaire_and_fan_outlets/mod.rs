@@ -20,13 +20,14 @@ mod carrying;
 mod fan_readiness;
 mod outcome;
 mod request;
+mod subjects;
 
 pub use outcome::{LuminaireAndFanOutletsOutcome, WayOfCarrying};
 pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::Way;
-use super::{Check, FaultCode, Faults, Judgement, Subject};
+use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::digest::Reads;
@@ -42,8 +43,7 @@ impl Check for LuminaireAndFanOutlets {
     const PATH: &'static str = "/v1/luminaire-and-fan-outlets/check";
     type Request = LuminaireAndFanOutletsRequest;
     type Outcome = LuminaireAndFanOutletsOutcome;
-    const SUBJECTS: &'static [Subject<LuminaireAndFanOutletsRequest>] =
-        &[Subject { name: "luminaire_and_fan_outlets", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<LuminaireAndFanOutletsRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(&[Part::LuminaireOutlet], &[]);
@@ -51,12 +51,13 @@ impl Check for LuminaireAndFanOutlets {
     }
 
     fn faults(request: &LuminaireAndFanOutletsRequest, faults: &mut Faults) {
-        if request.fan_location.is_some() && !is_on_ceiling(&request.load) {
-            faults.add(
-                Pointer::to(&"/fan_location"),
-                FaultCode::Conflict,
-                "fault-fan-location-of-no-ceiling",
-            );
+        if request.fan_location.is_some() && !request.load.is_on_ceiling() {
+            let place = match &request.load {
+                OutletLoad::FloorReceptacle(_) => Pointer::to(&"/load/kind"),
+                _ => Pointer::to(&"/load/position"),
+            };
+            let at = Pointer::to(&"/fan_location");
+            faults.contradiction(at, place, "fault-fan-location-of-no-ceiling");
         }
     }
 
@@ -72,23 +73,16 @@ impl Check for LuminaireAndFanOutlets {
             box_carries: None,
         };
         let carried = outlet.carried(&request.load);
-        if is_on_ceiling(&request.load) {
-            outlet.ready_for_fan(&request.load, request.fan_location.as_ref());
+        if request.load.is_on_ceiling() {
+            outlet.ready_for_fan(&request.load, request.fan_location.clone().unwrap_or_default());
         }
-        let Outlet { inspection: Inspection { proof, requirements, findings, .. }, box_carries, .. } = outlet;
+        let box_carries = outlet.box_carries.filter(|_| !outlet.is_unfit(&request.load));
+        let Inspection { proof, requirements, findings, .. } = outlet.inspection;
         let carried = carried.into_iter().map(|(rule, Way { requirements, status, step, .. })| {
             WayOfCarrying { rule: rule.id, status, requirements, step }
         });
         let outcome = LuminaireAndFanOutletsOutcome { box_carries, carried: carried.collect(), requirements };
         Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: request.outlet_box.is_some() }
-    }
-}
-
-fn is_on_ceiling(load: &OutletLoad) -> bool {
-    match load {
-        OutletLoad::Luminaire(hung) | OutletLoad::Equipment(hung) => hung.position == OutletPosition::Ceiling,
-        OutletLoad::CeilingFan(_) | OutletLoad::Nothing(_) => true,
-        OutletLoad::FloorReceptacle(_) => false,
     }
 }
 
@@ -101,6 +95,16 @@ struct Outlet<'a> {
 }
 
 impl Outlet<'_> {
+    /// Whether the box is said to be none that may carry such a load, whatever its weight.
+    fn is_unfit(&self, load: &OutletLoad) -> bool {
+        match load {
+            OutletLoad::CeilingFan(_) => {
+                self.outlet_box.listed_for_fan == Some(false) || self.outlet_box.marked_for_fan == Some(false)
+            }
+            _ => self.outlet_box.identified == Some(false),
+        }
+    }
+
     fn way(&mut self, rule: &'static Rule, inspect: impl FnOnce(&mut Self)) -> (&'static Rule, Way) {
         let begun = self.inspection.begin();
         inspect(self);

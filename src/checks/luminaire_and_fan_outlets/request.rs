@@ -23,7 +23,7 @@ request! {
         /// The box.
         #[serde(rename = "box")]
         pub outlet_box: Option<OutletBox>,
-        /// Whether a ceiling fan may come where a ceiling box is. Give it for every ceiling box of a dwelling.
+        /// Whether a ceiling fan may come where a ceiling box is. Without it a ceiling box is settled only where it is listed for a fan.
         pub fan_location: Option<FanLocation>,
     }
 }
@@ -41,6 +41,19 @@ tagged! {
         "floor_receptacle" => FloorReceptacle(FloorReceptacle),
         /// Nothing yet: a ceiling box under a blank cover.
         "nothing" => Nothing(NothingHung),
+    }
+}
+
+impl OutletLoad {
+    /// Whether the box is in a ceiling.
+    pub const fn is_on_ceiling(&self) -> bool {
+        match self {
+            Self::Luminaire(hung) | Self::Equipment(hung) => {
+                matches!(hung.position, OutletPosition::Ceiling)
+            }
+            Self::CeilingFan(_) | Self::Nothing(_) => true,
+            Self::FloorReceptacle(_) => false,
+        }
     }
 }
 
@@ -63,6 +76,7 @@ pub struct HungLoad {
     /// Its weight, in pounds or kilograms.
     pub weight: Option<Weight>,
     /// Whether the structure carries it, independently of the box. Left out: the box carries it.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub carried_by_structure: Option<bool>,
     /// The screws that hold it, or its yoke, to the box. A light load may hang from any box by these.
     pub screws: Option<HoldingScrews>,
@@ -87,6 +101,7 @@ pub struct FanLoad {
     /// Its weight with everything on it, in pounds or kilograms.
     pub weight: Option<Weight>,
     /// Whether the structure carries it, independently of the box. Left out: the box carries it.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub carried_by_structure: Option<bool>,
     /// The locking mounting receptacle and fitting that it hangs by, if it does.
     pub separable: Option<SeparableFitting>,
@@ -97,6 +112,7 @@ pub struct FanLoad {
 #[serde(deny_unknown_fields)]
 pub struct FloorReceptacle {
     /// Whether it is in the raised floor of a show window or the like, which the authority having jurisdiction judges free from damage, moisture and dirt. Left out: it is not.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub show_window_accepted: Option<bool>,
     /// Whether receptacle and cover are listed as an assembly for such a floor.
     pub listed_assembly: Option<bool>,
@@ -125,9 +141,11 @@ pub struct SeparableFitting {
 pub struct OutletBox {
     /// Whether it is designed or identified to carry a luminaire.
     pub identified: Option<bool>,
-    /// The most weight that its maker marked on it, in pounds or kilograms. Leave it out where no weight is marked.
+    /// The most weight that its maker marked on it, in pounds or kilograms. Left out: no weight is marked, and the box carries
+    /// the 50 lb (23 kg) that 314.27(A) gives a box without a mark, or a fan of the 35 lb (16 kg) of 314.27(C).
     pub marked_weight: Option<Weight>,
-    /// Whether its marking is on the inside of the box.
+    /// Whether its marking is on the inside of the box. Left out, of a box that is listed for a fan: where 314.27(C) asks it.
+    #[schema(extensions(("x-role" = json!("default"))))]
     pub marked_inside: Option<bool>,
     /// Whether it is listed for the weight that is marked.
     pub listed_for_weight: Option<bool>,
@@ -140,7 +158,7 @@ pub struct OutletBox {
 }
 
 /// Whether a ceiling fan may come where a ceiling box is, and what would hold it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FanLocation {
     /// Whether it is in a dwelling.

@@ -44,6 +44,8 @@ because-cut-off-before-its-end = What was measured reaches past the length that 
 because-large-opening = No dimension of the opening is under the limit.
 
 fault-round-opening-with-sides = Give the diameter of a round opening, or width and height of another: not both.
+fault-round-opening-with-gangs = A round opening has no gangs. Say which of the two it is.
+fault-reach-longer-than-conductor = The conductor is said to reach farther outside the opening than its free length leaves over the depth. Say which of the two is right.
 fault-damage-already-spliced = Give either damage that is still to be cut out, or the splice that replaced it: not both.
 fault-unbroken-conductor-spliced = A conductor that passes through unbroken is not spliced here. Give it the role spliced, or leave the splice out.
 fault-sound-length-in-wall = Only damage inside the box leaves a sound length.

@@ -44,6 +44,8 @@ because-cut-off-before-its-end = Lo que se midió va más allá de la longitud q
 because-large-opening = Ninguna dimensión de la abertura es menor que el límite.
 
 fault-round-opening-with-sides = Indique el diámetro de una abertura redonda, o el ancho y la altura de otra: no ambas cosas.
+fault-round-opening-with-gangs = Una abertura redonda no tiene módulos (gangs). Indique cuál de las dos es.
+fault-reach-longer-than-conductor = Se dice que el conductor llega más afuera de la abertura de lo que su longitud libre deja sobre la profundidad. Indique cuál de las dos es cierta.
 fault-damage-already-spliced = Indique el daño que todavía hay que cortar, o el empalme que lo reemplazó: no ambas cosas.
 fault-unbroken-conductor-spliced = Un conductor que pasa sin interrupción no se empalma aquí. Dele el papel spliced, u omita el empalme.
 fault-sound-length-in-wall = Solo un daño dentro de la caja deja una longitud sana.

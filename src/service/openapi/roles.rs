@@ -11,7 +11,7 @@ use std::collections::BTreeSet;
 const ROLE: &str = "x-role";
 
 /// Members that have the same role wherever they stand.
-const EVERYWHERE: [(&str, &str); 9] = [
+const EVERYWHERE: [(&str, &str); 18] = [
     ("edition", "default"),
     ("units", "default"),
     ("count", "default"),
@@ -21,7 +21,20 @@ const EVERYWHERE: [(&str, &str); 9] = [
     ("interpretations", "choice"),
     ("id", "choice"),
     ("layout", "choice"),
+    ("brace", "thing"),
+    ("damage", "thing"),
+    ("fasteners", "thing"),
+    ("separable", "thing"),
+    ("side_entry", "thing"),
+    ("spliced_to_reach", "thing"),
+    ("length_outside_opening", "default"),
+    ("marked_weight", "default"),
+    ("stems", "default"),
 ];
+
+/// Members of one schema that have another role than their namesakes.
+const OF_SCHEMA: [(&str, &str, &str); 2] =
+    [("FreeConductor", "emergence_depth", "default"), ("HeldEnclosure", "kind", "default")];
 
 /// Says the role of every member of the schemas that are reached from those named.
 pub(super) fn assign(schemas: &mut Map<String, Value>, requests: impl Iterator<Item = String>) {
@@ -32,6 +45,9 @@ pub(super) fn assign(schemas: &mut Map<String, Value>, requests: impl Iterator<I
             && let Some(schema) = schemas.get_mut(&name)
         {
             let is_choice = name == "Amendment" || name.ends_with("Interpretations");
+            for (_, member, role) in OF_SCHEMA.iter().filter(|(schema, ..)| *schema == name) {
+                schema["properties"][member][ROLE] = (*role).into();
+            }
             of_members(schema, is_choice.then_some("choice"), &mut waiting);
         }
     }

@@ -48,7 +48,7 @@ fn depth_by_conductor_only(rules: &mut Rules) {
     book.projection = book.projection.with(NEVER.0, NEVER.1);
     book.large_projection = book.large_projection.with(NEVER.0, NEVER.1);
     book.rear_center = None;
-    book.rear_center_shallow = None;
+    book.takes_projection = false;
 }
 
 /// The half inch of a box without devices, asked of one with devices.

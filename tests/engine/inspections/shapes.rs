@@ -111,7 +111,7 @@ pub const DEPTHS: &[(&str, Kind)] = &[
             ),
             ("rear_center_entry", Fact),
             ("listed_for_this_box", Fact),
-            ("clearance_to_walls", Size),
+            ("side_entry", Object(&[("past_centerline", Fact), ("clearance", Size)])),
         ]),
     ),
 ];

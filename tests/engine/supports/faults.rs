@@ -24,10 +24,25 @@ fn contradictions_are_faults() {
     assert_eq!(
         supported(
             json!({}),
-            json!({"kind": "luminaire_on_conduit", "secured_directly": true, "nipple_length": 2})
+            json!({
+                "kind": "luminaire_on_conduit", "conduits": [{"kind": "RMC"}],
+                "secured_directly": true, "nipple_length": 2
+            })
         ),
         ["/means/0/nipple_length fault-nipple-and-direct"]
     );
+    for kind in ["raceways", "luminaire_on_conduit"] {
+        assert_eq!(supported(json!({}), json!({"kind": kind})), ["/means/0/kind fault-held-by-no-raceway"]);
+    }
+    for means in [
+        json!({"kind": "luminaire_on_conduit", "conduits": [{"kind": "RMC"}]}),
+        json!({"kind": "conduit_pendant", "conduit": "RMC"}),
+    ] {
+        assert_eq!(
+            supported(json!({"devices_or_luminaires": false}), means),
+            ["/means/0/kind fault-luminaire-and-none"]
+        );
+    }
     assert_eq!(
         supported(
             json!({}),

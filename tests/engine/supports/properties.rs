@@ -21,8 +21,19 @@ fn answer<C: Check>(request: &Value) -> Evaluation<C::Outcome> {
 
 /// Members whose absence says something: one stem, no weight marked, the box carries it, no such floor; and those that
 /// cannot be absent.
-const SILENCE_SPEAKS: [&str; 6] =
-    ["stems", "marked_weight", "carried_by_structure", "show_window_accepted", "count", "number"];
+const SILENCE_SPEAKS: [&str; 8] = [
+    "stems",
+    "marked_weight",
+    "marked_inside",
+    "carried_by_structure",
+    "show_window_accepted",
+    "approved",
+    "count",
+    "number",
+];
+
+/// What is judged of nails, screws and braces whatever else holds the box.
+const STANDS: [&str; 3] = ["box-support.screw-threads", "box-support.fasteners", "box-support.brace"];
 
 /// Takes one thing out of a request: a verdict that is settled without it is the verdict with it.
 fn settled_stays_settled<C: Check>(request: &Value, place: prop::sample::Index) -> Result<(), TestCaseError> {
@@ -70,7 +81,7 @@ proptest! {
         let found = answer::<BoxSupports>(&request);
         let complete = found.outcome.means.iter().any(|means| means.status == Status::Satisfied);
         let threads = |status: Status| found.findings.iter()
-            .any(|finding| finding.rule.id == "box-support.screw-threads" && finding.status == status);
+            .any(|finding| STANDS.contains(&finding.rule.id) && finding.status == status);
         let (bare, unknown) = (threads(Status::Violated), threads(Status::NotDetermined));
         prop_assert_eq!(found.verdict == Some(Verdict::Complies), complete && !bare && !unknown);
         let lacking = found.outcome.means.iter().all(|means| means.status == Status::Violated);
@@ -91,7 +102,7 @@ proptest! {
         more["means"].as_array_mut().expect("a list").push(json!({"kind": "surface", "rigid": true}));
         let found = answer::<BoxSupports>(&more);
         let threads = found.findings.iter().any(|finding| {
-            finding.rule.id == "box-support.screw-threads" && finding.status == Status::NotDetermined
+            STANDS.contains(&finding.rule.id) && finding.status == Status::NotDetermined
         });
         prop_assert_eq!(found.verdict == Some(Verdict::NotDetermined), threads
             && !found.findings.iter().any(|finding| finding.status == Status::Violated));

@@ -62,6 +62,11 @@ fn list(item: BoxedStrategy<Value>) -> BoxedStrategy<Value> {
     prop::collection::vec(item, 0..4).prop_map(Value::Array).boxed()
 }
 
+/// A list that is not empty.
+fn some(item: BoxedStrategy<Value>) -> BoxedStrategy<Value> {
+    prop::collection::vec(item, 1..4).prop_map(Value::Array).boxed()
+}
+
 fn kind(kind: &'static str, members: Vec<(&'static str, BoxedStrategy<Value>)>) -> BoxedStrategy<Value> {
     with(object(members), vec![("kind", Just(json!(kind)).boxed())])
 }
@@ -137,7 +142,6 @@ fn means() -> BoxedStrategy<Value> {
     let hung = || vec![("height", size()), ("horizontal_clearance", size()), ("extent", size())];
     let luminaire = || {
         let mut members = hung();
-        members.push(("conduits", list(unbroken.clone())));
         members.push(("accessible_to_unqualified", yes_or_no()));
         members
     };
@@ -149,6 +153,7 @@ fn means() -> BoxedStrategy<Value> {
     pendant.extend([
         ("stems", (1_u32..4).prop_map(Value::from).boxed()),
         ("length", size()),
+        ("swivel_hangers", yes_or_no()),
         ("flexible_fitting", yes_or_no()),
         ("threaded_wrenchtight", yes_or_no()),
         ("joints_secured", yes_or_no()),
@@ -169,18 +174,20 @@ fn means() -> BoxedStrategy<Value> {
                 ("taut", yes_or_no())
             ]
         ),
-        kind(
-            "raceways",
-            vec![
-                ("threaded_entries_or_hubs", yes_or_no()),
-                ("entries_on_one_side", yes_or_no()),
-                ("conduits", list(conduit)),
-            ]
+        with(
+            kind(
+                "raceways",
+                vec![("threaded_entries_or_hubs", yes_or_no()), ("entries_on_one_side", yes_or_no())]
+            ),
+            vec![("conduits", some(conduit))]
         ),
-        kind("luminaire_on_conduit", directly),
-        kind("luminaire_on_conduit", by_nipple),
+        with(kind("luminaire_on_conduit", directly), vec![("conduits", some(unbroken.clone()))]),
+        with(kind("luminaire_on_conduit", by_nipple), vec![("conduits", some(unbroken))]),
         kind("embedded", vec![("corrosion_identified", yes_or_no()), ("secure", yes_or_no())]),
-        kind("cord_pendant", vec![("strain_relieved", yes_or_no())]),
+        kind(
+            "cord_pendant",
+            vec![("strain_relieved", yes_or_no()), ("hub", yes_or_no()), ("cord_grip_listed", yes_or_no()),]
+        ),
         with(kind("conduit_pendant", pendant), vec![("conduit", raceway())]),
     ]
     .boxed()
@@ -198,6 +205,17 @@ pub fn supports() -> BoxedStrategy<Value> {
     );
     let enclosure = prop_oneof![object(held()), body].boxed();
     with(object(terms()), vec![("enclosure", enclosure), ("means", list(means()))])
+        .prop_map(|mut request| {
+            let hangs =
+                |means: &Value| means["kind"] == "luminaire_on_conduit" || means["kind"] == "conduit_pendant";
+            if request["means"].as_array().is_some_and(|means| means.iter().any(hangs))
+                && request["enclosure"]["devices_or_luminaires"] == false
+            {
+                request["enclosure"]["devices_or_luminaires"] = json!(true);
+            }
+            request
+        })
+        .boxed()
 }
 
 pub fn outlets() -> BoxedStrategy<Value> {

@@ -82,9 +82,9 @@ pub struct SurfaceSupport {
 pub struct StructuralSupport {
     /// Whether it is held rigidly.
     pub rigid: Option<bool>,
-    /// The nails or screws that hold it, if any do.
+    /// The nails or screws that hold it, if any do. Left out: none do. Those that are used are judged whatever else holds it.
     pub fasteners: Option<SupportFasteners>,
-    /// The brace that holds it, if one does.
+    /// The brace that holds it, if one does. Left out: none does.
     pub brace: Option<SupportBrace>,
 }
 
@@ -102,7 +102,8 @@ pub struct MountingHoles {}
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FieldMadeHoles {
-    /// Whether the authority having jurisdiction approved the holes.
+    /// Whether the authority having jurisdiction approved the holes. Left out: it did not.
+    #[schema(extensions(("x-role" = json!("relief"))))]
     pub approved: Option<bool>,
 }
 
@@ -198,4 +199,8 @@ pub struct EmbeddedSupport {
 pub struct CordPendant {
     /// Whether the conductors are protected from strain in an approved way, such as a strain-relief connector threaded into a hub.
     pub strain_relieved: Option<bool>,
+    /// Whether the cord enters the box through a hub. Asked from 2023 on.
+    pub hub: Option<bool>,
+    /// Whether the cord is held at the hub by a listed cord grip that is marked for threaded hubs. Asked from 2023 on.
+    pub cord_grip_listed: Option<bool>,
 }

@@ -84,10 +84,13 @@ pub struct ConduitPendant {
     /// The kind of conduit.
     pub conduit: SupportingRaceway,
     /// How many stems there are. 1 unless said otherwise.
+    #[schema(extensions(("x-role" = json!("default"))))]
     pub stems: Option<Stems>,
     /// The length of the longest stem, in inches or millimetres.
     pub length: Option<Length>,
-    /// Whether the stems are joined to the wiring by flexible fittings suitable for the location.
+    /// Whether the stems hang from listed swivel hangers.
+    pub swivel_hangers: Option<bool>,
+    /// Whether the stems have other flexible fittings. In 2017 these may serve instead; from 2020 on they do not.
     pub flexible_fitting: Option<bool>,
     /// Whether the stems are threaded wrenchtight at the luminaire.
     pub threaded_wrenchtight: Option<bool>,
