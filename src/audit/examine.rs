@@ -122,9 +122,9 @@ pub fn examine<C: Check>(case: &Case, edition: Edition) -> Examined {
     };
     let faults = faults_of::<C>(&request);
     if !faults.is_empty() {
-        let told: Vec<String> =
+        let messages: Vec<String> =
             faults.iter().map(|fault| format!("{}: {}", fault.at, fault.message)).collect();
-        return refused(told.join("; "));
+        return refused(messages.join("; "));
     }
     let evaluation = evaluate::<C>(&request);
     let fault = evaluation.proof.replay().err().map(|fault| fault.to_string());

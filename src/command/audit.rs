@@ -69,8 +69,8 @@ fn differences_of(case: &AuditedCase<'_>) -> Vec<Value> {
             differs(&value.pointer, &value.expected, value.computed.as_ref().unwrap_or(&Value::Null));
         }
         let fault = examined.proof.as_ref().and_then(|proof| proof.fault.as_ref());
-        for told in fault.into_iter().chain(&examined.refused) {
-            differs("", &Value::Null, &json!(told));
+        for message in fault.into_iter().chain(&examined.refused) {
+            differs("", &Value::Null, &json!(message));
         }
     }
     differences

@@ -1,13 +1,13 @@
 //! `elbowroom check FILE`.
 
 use super::language::LanguageArguments;
-use super::{complain, print, report, status};
+use super::{complain, one_of, print, report, status};
 use crate::answers::Explain;
 use crate::checks::Verdict;
 use crate::service::problem::Problem;
 use crate::service::query::EXPLAIN_VALUES;
 use crate::service::register::{Answered, CHECKS, CheckEntry};
-use clap::builder::{PossibleValuesParser, TypedValueParser};
+use clap::builder::TypedValueParser;
 use clap::{Args, ValueEnum};
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
@@ -20,7 +20,7 @@ pub struct CheckArguments {
     /// The request, as it would be posted; `-` for standard input.
     file: PathBuf,
     /// The check to make.
-    #[arg(long, value_name = "NAME", default_value = CHECKS[0].name, value_parser = names())]
+    #[arg(long, value_name = "NAME", default_value = CHECKS[0].name, value_parser = one_of(CHECKS.iter().map(|check| check.name), CheckEntry::named))]
     check: &'static CheckEntry,
     /// How the answer is written.
     #[arg(long = "as", value_name = "FORM", value_enum, default_value_t = Form::Text)]
@@ -41,15 +41,9 @@ enum Form {
     Json,
 }
 
-fn names() -> impl TypedValueParser<Value = &'static CheckEntry> {
-    PossibleValuesParser::new(CHECKS.iter().map(|check| check.name))
-        .try_map(|name| CheckEntry::named(&name).ok_or("no such check"))
-}
-
 pub(super) fn explain_values() -> impl TypedValueParser<Value = Explain> {
-    PossibleValuesParser::new(EXPLAIN_VALUES.iter().map(|(name, _)| *name)).try_map(|name| {
-        let known = EXPLAIN_VALUES.iter().find(|(known, _)| *known == name);
-        known.map(|(_, explain)| *explain).ok_or("no such value")
+    one_of(EXPLAIN_VALUES.map(|(name, _)| name), |name| {
+        EXPLAIN_VALUES.into_iter().find_map(|(known, explain)| (known == name).then_some(explain))
     })
 }
 

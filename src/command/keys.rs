@@ -112,7 +112,7 @@ fn add(path: &Path, lines: &str, scopes: &[String]) -> Result<(), AddFault> {
         fs::rename(&beside, path)
     };
     write().map_err(|error| {
-        // whoever else is writing keeps what they have
+        // a file that another process is writing is left alone
         if error.kind() != io::ErrorKind::AlreadyExists {
             let _ = fs::remove_file(&beside);
         }

@@ -1,9 +1,9 @@
-//! In which language a person at a terminal is told.
+//! The language of what a person at a terminal reads.
 
+use super::one_of;
 use crate::i18n::Language;
 use crate::service::language;
 use clap::Args;
-use clap::builder::{PossibleValuesParser, TypedValueParser};
 use std::env;
 
 /// The language of sentences and labels.
@@ -11,13 +11,8 @@ use std::env;
 pub struct LanguageArguments {
     /// The language of the sentences. Without it that of the environment (LC_ALL, LC_MESSAGES, LANG) where it is spoken
     /// here, otherwise English.
-    #[arg(long, value_name = "LANGUAGE", value_parser = languages())]
+    #[arg(long, value_name = "LANGUAGE", value_parser = one_of(Language::ALL.map(Language::tag), Language::named))]
     language: Option<Language>,
-}
-
-fn languages() -> impl TypedValueParser<Value = Language> {
-    PossibleValuesParser::new(Language::ALL.map(Language::tag))
-        .try_map(|tag| Language::named(&tag).ok_or("no such language"))
 }
 
 impl LanguageArguments {

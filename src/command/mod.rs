@@ -10,6 +10,7 @@ mod report;
 mod serve;
 mod takeoff;
 
+use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Parser, Subcommand};
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -100,6 +101,14 @@ pub fn main() -> ExitCode {
         Command::Healthcheck(arguments) => healthcheck::run(&arguments),
         Command::Openapi => print(crate::service::openapi::text(), ExitCode::SUCCESS),
     }
+}
+
+/// Reads one of several names.
+fn one_of<T: Clone + Send + Sync + 'static>(
+    names: impl IntoIterator<Item = &'static str>,
+    named: fn(&str) -> Option<T>,
+) -> impl TypedValueParser<Value = T> {
+    PossibleValuesParser::new(names).try_map(move |name| named(&name).ok_or("no such value"))
 }
 
 /// Prints to standard output; a reader that has gone away is no failure.

@@ -163,12 +163,12 @@ impl Report<'_> {
             let citation =
                 finding["citation"].as_str().map(|at| format!(" [{}]", self.messages.citation(at)));
             let citation = citation.unwrap_or_default();
-            let told = format!("{}: {}{citation}", label(&text("status")), text("message"));
-            self.wrapped(1, &told, 2);
+            let line = format!("{}: {}{citation}", label(&text("status")), text("message"));
+            self.wrapped(1, &line, 2);
             if let Some(Value::Array(supply)) = finding.get("supply") {
                 let places: Vec<&str> = supply.iter().filter_map(Value::as_str).collect();
-                let told = format!("{} {}", self.messages.fixed("text-report-supply"), places.join(", "));
-                self.wrapped(2, &told, 2);
+                let line = format!("{} {}", self.messages.fixed("text-report-supply"), places.join(", "));
+                self.wrapped(2, &line, 2);
             }
         }
     }

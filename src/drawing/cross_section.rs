@@ -33,7 +33,7 @@ pub(super) struct CrossSection<'b> {
 }
 
 impl<'b> CrossSection<'b> {
-    /// Lays conductors into a raceway that may be so many pixels wide on paper.
+    /// Lays conductors into a raceway that may be `width` pixels wide on paper.
     pub fn new(bundles: &'b [Bundle], inside: f64, width: f64) -> Self {
         let widest = bundles.iter().map(|bundle| bundle.radius).fold(inside, f64::max);
         let scale = width / (2.0 * if widest > 0.0 { widest } else { 1.0 });

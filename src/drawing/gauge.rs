@@ -27,6 +27,12 @@ impl Span {
     pub fn of(figure: Figure, key: &str, messages: &Catalogue) -> Self {
         Self { size: approximate(figure.value), text: figure_sentence(key, figure, messages) }
     }
+
+    /// Says something more of it.
+    pub fn and(&mut self, more: &str) {
+        self.text.push_str(" · ");
+        self.text.push_str(more);
+    }
 }
 
 /// What is between what may be taken and what is taken.
@@ -122,8 +128,7 @@ impl Gauge {
         if let (Some(most), Some(Balance { text, short: true })) = (most, &self.balance) {
             sheet.group(text, |sheet| sheet.rectangle(at(most, y), taken - most, self.bar, Look::Short));
         }
-        let all = self.whole.as_ref().or(self.most.as_ref());
-        if let Some(all) = all {
+        if let Some(all) = self.whole.as_ref().or(self.most.as_ref()) {
             sheet.rectangle(at(MARGIN, y - 4.0), all.size * scale, self.bar + 8.0, Look::Firm);
         }
         let limit = most.filter(|_| self.whole.is_some());
@@ -197,11 +202,15 @@ pub(super) fn citation_of(rule: &Rule, edition: Edition, messages: &Catalogue) -
 
 /// The same of the rule with a name.
 pub(super) fn citation_named(id: &str, edition: Edition, messages: &Catalogue) -> String {
-    let rule = rules().find(|rule| rule.id == id);
-    rule.map(|rule| citation_of(rule, edition, messages)).unwrap_or_default()
+    rules().find(|rule| rule.id == id).map_or_else(String::new, |rule| citation_of(rule, edition, messages))
+}
+
+/// A figure with its unit.
+pub(super) fn figure_text(of: Figure) -> String {
+    figure(of.value, of.unit)
 }
 
 /// A sentence that names a figure.
 pub(super) fn figure_sentence(key: &str, of: Figure, messages: &Catalogue) -> String {
-    messages.sentence(key, [("figure", figure(of.value, of.unit))])
+    messages.sentence(key, [("figure", figure_text(of))])
 }

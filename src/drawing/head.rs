@@ -1,4 +1,4 @@
-//! What stands at the top of every drawing, and what is text of it to whoever cannot see it.
+//! What stands at the top of every drawing, and its description in words.
 
 use super::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::answers::message_of;

@@ -1,8 +1,8 @@
 //! Pictures of what was checked, to scale, as SVG.
 //!
 //! A drawing shows what an evaluation found; it decides nothing. Lengths on it are in the proportion of the figures of the
-//! answer, and every figure that is written on it is one of them. Whatever it says by a shade or a colour it says by a
-//! hatching or a word too, and its description says it to whoever cannot see it.
+//! answer, and every figure that is written on it is one of them. What a shade or a colour says, a hatching or a word
+//! says too, and so does its description, for those who cannot see it.
 //!
 //! Places on paper are binary floating point: nothing of the proof depends on them.
 

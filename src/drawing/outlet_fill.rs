@@ -1,36 +1,27 @@
 //! An outlet box as a gauge: what it holds, each thing with its share of the volume, and what is left or missing.
 
 use super::Drawn;
-use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, figure_sentence};
+use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, figure_sentence, figure_text};
 use super::head::{BELOW, MARGIN, name_of, page};
 use super::sheet::{Anchor, Letters, Sheet, approximate, at, letters_in, short_text};
 use super::traced::made_by;
 use crate::checks::Evaluation;
-use crate::checks::outlet_fill::{
-    NotCounted, OutletFill, OutletFillOutcome, OutletFillRequest, SpaceFill, TallyLine,
-};
+use crate::checks::outlet_fill::{NotCounted, OutletFill, SpaceFill, TallyLine};
 use crate::derivation::{Derivation, Figure, Operation};
-use crate::i18n::{Catalogue, figure, wrap};
+use crate::i18n::{Catalogue, wrap};
 use crate::rulebook::Edition;
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER};
 
 const WIDTH: f64 = 720.0;
 
 impl Drawn for OutletFill {
-    fn draw(
-        request: &OutletFillRequest,
-        evaluation: &Evaluation<OutletFillOutcome>,
-        messages: &Catalogue,
-    ) -> String {
-        let spaces: Vec<(&SpaceFill, Volume, Gauge)> = evaluation
-            .outcome
-            .spaces
-            .iter()
-            .map(|space| {
-                let volume = Volume::of(&evaluation.proof, space);
-                (space, volume, gauge(space, volume, request.edition, messages))
-            })
-            .collect();
+    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, messages: &Catalogue) -> String {
+        let of_space = |space| {
+            let volume = Volume::of(&evaluation.proof, space);
+            (space, volume, gauge(space, volume, request.edition, messages))
+        };
+        let spaces: Vec<(&SpaceFill, Volume, Gauge)> =
+            evaluation.outcome.spaces.iter().map(of_space).collect();
         // one scale for all spaces, so that they can be compared
         let scale = Gauge::scale_of(spaces.iter().map(|(_, _, gauge)| gauge), WIDTH);
         let title = messages.fixed("drawing-outlet-title");
@@ -68,15 +59,14 @@ fn draw_space(
     }
     y = gauge.draw(sheet, scale, y);
     y = gauge.legend(sheet, y);
-    y = left_out(sheet, &space.not_counted, y);
-    y + 10.0
+    left_out(sheet, &space.not_counted, y) + 10.0
 }
 
 /// What a space requires of what it has.
 fn gauge(space: &SpaceFill, volume: Volume, edition: Edition, messages: &Catalogue) -> Gauge {
     let mut taken = Span::of(space.required, "drawing-outlet-required", messages);
     if let Some(percent) = space.percent_used {
-        taken.text = format!("{} · {}", taken.text, figure_sentence("drawing-used", percent, messages));
+        taken.and(&figure_sentence("drawing-used", percent, messages));
     }
     Gauge {
         whole: None,
@@ -105,7 +95,7 @@ fn line_text(line: &TallyLine, messages: &Catalogue) -> String {
     let TallyLine { size, allowances, each, volume, .. } = line;
     let ids: Vec<&str> = line.ids.iter().map(|id| id.as_str()).collect();
     let ids = if ids.is_empty() { String::new() } else { format!(" ({})", ids.join(", ")) };
-    let [each, volume] = [each, volume].map(|part| figure(part.value, part.unit));
+    let [each, volume] = [each, volume].map(|part| figure_text(*part));
     format!("{what}, {size}{ids}: {} × {each} = {volume}", allowances.value)
 }
 

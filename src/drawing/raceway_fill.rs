@@ -2,7 +2,9 @@
 
 use super::Drawn;
 use super::cross_section::{Bundle, CrossSection};
-use super::gauge::{BAR, Balance, Gauge, Share, Span, citation_named, citation_of, figure_sentence};
+use super::gauge::{
+    BAR, Balance, Gauge, Share, Span, citation_named, citation_of, figure_sentence, figure_text,
+};
 use super::head::{self, BELOW, MARGIN, name_of};
 use super::sheet::{Anchor, Letters, Look, Sheet, approximate, at, letters_in, short_text};
 use super::traced::{operands_of, step_of};
@@ -27,11 +29,7 @@ const FACTS: f64 = MARGIN + ROUND + 36.0;
 const MOST_ROOMS: usize = 6;
 
 impl Drawn for RacewayFill {
-    fn draw(
-        request: &RacewayFillRequest,
-        evaluation: &Evaluation<RacewayFillOutcome>,
-        messages: &Catalogue,
-    ) -> String {
+    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, messages: &Catalogue) -> String {
         let title = messages.fixed("drawing-raceway-title");
         let page = Page { request, evaluation, raceway: Raceway::of(request, evaluation), messages };
         head::page::<Self>(request, evaluation, (title, WIDTH), messages, |sheet| {
@@ -211,19 +209,14 @@ impl Page<'_> {
 
     fn of_fill(&self, sheet: &mut Sheet<'_>, fill: &Fullness, column: &mut Column) {
         let messages = self.messages;
-        let limit = [
-            ("limit", name_of(fill.limit)),
-            ("percent", figure(fill.limit_percent.value, fill.limit_percent.unit)),
-        ];
+        let limit = [("limit", name_of(fill.limit)), ("percent", figure_text(fill.limit_percent))];
         column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-limit", limit));
         if let Some(most) = fill.maximum {
             column.line(sheet, Letters::Plain, &figure_sentence("drawing-raceway-most", most, messages));
         } else {
             for room in fill.room_left.iter().take(MOST_ROOMS) {
-                let what = room.row.map_or_else(
-                    || room.diameter.map(|one| figure(one.value, one.unit)).unwrap_or_default(),
-                    ToOwned::to_owned,
-                );
+                let what =
+                    room.row.map(ToOwned::to_owned).or(room.diameter.map(figure_text)).unwrap_or_default();
                 let text = [("what", what), ("number", room.more.value.to_string())];
                 column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-room", text));
             }
@@ -234,8 +227,7 @@ impl Page<'_> {
             }
         }
         if let Some(ratio) = fill.jam_ratio {
-            let text = figure_sentence("drawing-raceway-jam", ratio, messages);
-            column.line(sheet, Letters::Plain, &text);
+            column.line(sheet, Letters::Plain, &figure_sentence("drawing-raceway-jam", ratio, messages));
             column.line(sheet, Letters::Small, &self.citation(&JAMMING));
         }
     }
@@ -252,9 +244,8 @@ impl Page<'_> {
         for fit in fits {
             let size = fit.trade_size.map(|size| size.name().to_owned());
             let size = size.unwrap_or_else(|| messages.fixed("drawing-raceway-no-size").to_owned());
-            let allowed =
-                fit.allowed_area.map(|area| figure_sentence("drawing-raceway-allowed", area, messages));
-            let allowed = allowed.unwrap_or_default();
+            let sentence = |area| figure_sentence("drawing-raceway-allowed", area, messages);
+            let allowed = fit.allowed_area.map(sentence).unwrap_or_default();
             sheet.describe(format!("{} {size} {allowed}.", fit.kind));
             let cells = [(0.0, fit.kind.name()), (74.0, size.as_str()), (130.0, allowed.as_str())];
             for (x, cell) in cells {
@@ -271,17 +262,16 @@ impl Page<'_> {
         let most = self.raceway.as_ref().map(|raceway| {
             let mut most = Span::of(raceway.allowed, "drawing-raceway-allowed", messages);
             if let Some(percent) = fill.map(|fill| fill.limit_percent) {
-                most.text = format!("{} · {}", most.text, figure(percent.value, percent.unit));
+                most.and(&figure_text(percent));
             }
             if let Some(step) = step_of(self.proof(), raceway.allowed) {
-                most.text = format!("{} · {}", most.text, self.citation(step.rule));
+                most.and(&self.citation(step.rule));
             }
             most
         });
         let mut taken = Span::of(outcome.total_area, "drawing-raceway-taken", messages);
         if let Some(fill) = fill {
-            taken.text =
-                format!("{} · {}", taken.text, figure(fill.fill_percent.value, fill.fill_percent.unit));
+            taken.and(&figure_text(fill.fill_percent));
         }
         let inside = self.raceway.as_ref().and_then(|raceway| raceway.inside);
         let share = |line: &RacewayTallyLine| Share {
@@ -335,9 +325,8 @@ impl Column {
 /// `Conductors, THHN 12 AWG: 4 × 0.0133 in² = 0.0532 in²`.
 fn line_text(line: &RacewayTallyLine, messages: &Catalogue) -> String {
     let what = messages.label(&name_of(line.what));
-    let diameter = line.diameter.map(|diameter| figure(diameter.value, diameter.unit));
-    let of = line.row.map(ToOwned::to_owned).or(diameter).unwrap_or_default();
-    let [each, area] = [line.each, line.area].map(|part| figure(part.value, part.unit));
+    let of = line.row.map(ToOwned::to_owned).or(line.diameter.map(figure_text)).unwrap_or_default();
+    let [each, area] = [line.each, line.area].map(figure_text);
     format!("{what}, {of}: {} × {each} = {area}", line.count.value)
 }
 

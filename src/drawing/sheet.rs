@@ -139,7 +139,7 @@ impl<'w> Sheet<'w> {
         self.width
     }
 
-    /// Adds a sentence to the description: what the drawing shows, for whoever cannot see it.
+    /// Adds a sentence to the description: what the drawing shows, for those who cannot see it.
     pub fn describe(&mut self, sentence: String) {
         self.description.push(sentence);
     }
@@ -210,7 +210,7 @@ impl<'w> Sheet<'w> {
         y
     }
 
-    /// A dimension that is told in the description too.
+    /// A dimension that the description names too.
     pub fn described_dimension(&mut self, from: Point, to: Point, letters: Letters, text: &str) {
         self.dimension(from, to, letters, text);
         self.describe(format!("{text}."));

@@ -27,13 +27,13 @@ impl Catalogue {
         if self.language() == Language::English {
             return citation.to_owned();
         }
-        let mut told = citation.to_owned();
+        let mut translated = citation.to_owned();
         for (word, key) in WORDS.into_iter().filter(|(word, _)| citation.contains(word)) {
             let [before, after] =
                 [word.starts_with(' '), word.ends_with(' ')].map(|space| if space { " " } else { "" });
-            told = told.replace(word, &format!("{before}{}{after}", self.fixed(key)));
+            translated = translated.replace(word, &format!("{before}{}{after}", self.fixed(key)));
         }
-        told
+        translated
     }
 }
 
@@ -55,7 +55,7 @@ mod tests {
     }
 
     #[test]
-    fn every_word_of_every_citation_is_told_and_none_is_needless() {
+    fn every_word_of_every_citation_is_translated_and_none_is_needless() {
         for words in Language::ALL.map(Catalogue::of) {
             for (word, key) in WORDS {
                 assert!(words.has(key), "{key}");
@@ -63,10 +63,13 @@ mod tests {
                 assert!(words.language() != Language::English || words.fixed(key) == word.trim(), "{key}");
             }
             for citation in citations() {
-                let told = words.citation(&citation);
+                let translated = words.citation(&citation);
                 match words.language() {
-                    Language::English => assert_eq!(told, citation),
-                    _ => assert!(words_of(&told).is_disjoint(&words_of(&citation)), "{citation} is {told}"),
+                    Language::English => assert_eq!(translated, citation),
+                    _ => assert!(
+                        words_of(&translated).is_disjoint(&words_of(&citation)),
+                        "{citation} is {translated}"
+                    ),
                 }
             }
         }

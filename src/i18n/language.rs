@@ -2,7 +2,7 @@
 
 use unic_langid::LanguageIdentifier;
 
-/// A language that people are told things in. What programs read (member names, identifiers, codes) has none.
+/// A language of what people read. What programs read (member names, identifiers, codes) has none.
 ///
 /// ```
 /// use elbowroom::i18n::Language;

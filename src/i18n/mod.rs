@@ -32,7 +32,7 @@ pub struct Catalogue {
     messages: FxHashMap<String, Message>,
     reasons: FxHashMap<String, String>,
     keys: Vec<String>,
-    /// What is told instead of every sentence, when the messages did not read.
+    /// What stands in place of every sentence when the messages did not read.
     fault: Option<CatalogueFault>,
 }
 
@@ -87,7 +87,7 @@ impl Catalogue {
     /// The catalogue of a language, read when it is first asked for.
     ///
     /// The messages are part of the program and a test reads them all, so there is nothing to fail here. Should one be
-    /// faulty all the same, every sentence is the fault, whoever asks; [`Catalogue::check`] tells it beforehand.
+    /// faulty all the same, every sentence is the fault; [`Catalogue::check`] reports it at the start.
     pub fn of(language: Language) -> &'static Self {
         static ENGLISH: LazyLock<Catalogue> = LazyLock::new(|| Catalogue::compiled_in(Language::English));
         static SPANISH: LazyLock<Catalogue> = LazyLock::new(|| Catalogue::compiled_in(Language::Spanish));
@@ -282,13 +282,13 @@ mod tests {
     fn a_catalogue_that_does_not_read_says_so_in_place_of_every_sentence() {
         for texts in ["step-read = { $told", "text-yes = yes\ntext-yes = no"] {
             let fault = Catalogue::read(Language::Spanish, &[texts]).unwrap_err();
-            let told = fault.to_string();
-            assert!(told.starts_with("message catalogue es: "), "{told}");
+            let text = fault.to_string();
+            assert!(text.starts_with("message catalogue es: "), "{text}");
             let broken = Catalogue { fault: Some(fault), ..Catalogue::empty(Language::Spanish) };
-            assert_eq!(broken.fixed("text-yes"), told);
-            assert_eq!(broken.sentence("step-read", [("told", "x")]), told);
-            assert_eq!(broken.counted("problem-detail-invalid-request", "count", 2), told);
-            assert_eq!(broken.reason("unmarked"), told);
+            assert_eq!(broken.fixed("text-yes"), text);
+            assert_eq!(broken.sentence("step-read", [("told", "x")]), text);
+            assert_eq!(broken.counted("problem-detail-invalid-request", "count", 2), text);
+            assert_eq!(broken.reason("unmarked"), text);
         }
     }
 }

@@ -1,4 +1,4 @@
-//! A proof told in sentences, one for each computing step.
+//! A proof in sentences, one for each computing step.
 
 use super::{Catalogue, figure};
 use crate::derivation::{Derivation, Operation, Outcome, Relation, Step, StepId};
@@ -36,7 +36,7 @@ fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<St
     let citation = step.rule.citation(proof.rulebook().edition);
     let citation = citation.map(|citation| catalogue.citation(&citation.to_string()));
     let title = catalogue.rule_title(step.rule.id);
-    let (key, told) = match step.operation {
+    let (key, text) = match step.operation {
         Operation::Given
         | Operation::Fact
         | Operation::Nothing
@@ -59,7 +59,7 @@ fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<St
         Some(citation) => format!("{title}, {citation}"),
         None => title,
     };
-    Some(catalogue.sentence(key, [("told", told), ("rule", place)]))
+    Some(catalogue.sentence(key, [("told", text), ("rule", place)]))
 }
 
 fn expression(proof: &Derivation, step: &Step) -> Option<String> {

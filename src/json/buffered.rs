@@ -69,6 +69,14 @@ impl<'de> Deserialize<'de> for BufferedValue<'de> {
 
 struct BufferVisitor;
 
+macro_rules! buffer {
+    ($($method:ident($value:ident: $kind:ty) => $buffered:expr;)+) => {
+        $(fn $method<E>(self, $value: $kind) -> Result<Self::Value, E> {
+            Ok($buffered)
+        })+
+    };
+}
+
 impl<'de> Visitor<'de> for BufferVisitor {
     type Value = BufferedValue<'de>;
 
@@ -76,32 +84,17 @@ impl<'de> Visitor<'de> for BufferVisitor {
         f.write_str("a value")
     }
 
+    buffer! {
+        visit_bool(truth: bool) => BufferedValue::Truth(truth);
+        visit_i64(number: i64) => BufferedValue::Signed(number);
+        visit_u64(number: u64) => BufferedValue::Unsigned(number);
+        visit_f64(number: f64) => BufferedValue::Float(number);
+        visit_borrowed_str(text: &'de str) => BufferedValue::Text(Cow::Borrowed(text));
+        visit_str(text: &str) => BufferedValue::Text(Cow::Owned(text.to_owned()));
+    }
+
     fn visit_unit<E>(self) -> Result<Self::Value, E> {
         Ok(BufferedValue::Null)
-    }
-
-    fn visit_bool<E>(self, truth: bool) -> Result<Self::Value, E> {
-        Ok(BufferedValue::Truth(truth))
-    }
-
-    fn visit_i64<E>(self, number: i64) -> Result<Self::Value, E> {
-        Ok(BufferedValue::Signed(number))
-    }
-
-    fn visit_u64<E>(self, number: u64) -> Result<Self::Value, E> {
-        Ok(BufferedValue::Unsigned(number))
-    }
-
-    fn visit_f64<E>(self, number: f64) -> Result<Self::Value, E> {
-        Ok(BufferedValue::Float(number))
-    }
-
-    fn visit_borrowed_str<E>(self, text: &'de str) -> Result<Self::Value, E> {
-        Ok(BufferedValue::Text(Cow::Borrowed(text)))
-    }
-
-    fn visit_str<E>(self, text: &str) -> Result<Self::Value, E> {
-        Ok(BufferedValue::Text(Cow::Owned(text.to_owned())))
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Self::Value, A::Error> {

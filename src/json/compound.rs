@@ -43,9 +43,21 @@ impl<'o> Compound<'o> {
     }
 }
 
+/// The members that are the same for every kind of list and object.
+macro_rules! closing {
+    () => {
+        type Ok = ();
+        type Error = WriteFault;
+
+        fn end(self) -> Result<(), WriteFault> {
+            self.close();
+            Ok(())
+        }
+    };
+}
+
 impl SerializeMap for Compound<'_> {
-    type Ok = ();
-    type Error = WriteFault;
+    closing!();
 
     fn serialize_key<T: Serialize + ?Sized>(&mut self, key: &T) -> Result<(), WriteFault> {
         let start = self.out.len();
@@ -60,26 +72,15 @@ impl SerializeMap for Compound<'_> {
     fn serialize_value<T: Serialize + ?Sized>(&mut self, value: &T) -> Result<(), WriteFault> {
         self.item(value)
     }
-
-    fn end(self) -> Result<(), WriteFault> {
-        self.close();
-        Ok(())
-    }
 }
 
 macro_rules! items {
     ($($kind:ident by $method:ident),+) => {$(
         impl $kind for Compound<'_> {
-            type Ok = ();
-            type Error = WriteFault;
+            closing!();
 
             fn $method<T: Serialize + ?Sized>(&mut self, value: &T) -> Result<(), WriteFault> {
                 self.item(value)
-            }
-
-            fn end(self) -> Result<(), WriteFault> {
-                self.close();
-                Ok(())
             }
         }
     )+};
@@ -95,8 +96,7 @@ items!(
 macro_rules! members {
     ($($kind:ident),+) => {$(
         impl $kind for Compound<'_> {
-            type Ok = ();
-            type Error = WriteFault;
+            closing!();
 
             #[inline(always)]
             fn serialize_field<T: Serialize + ?Sized>(
@@ -105,11 +105,6 @@ macro_rules! members {
                 value: &T,
             ) -> Result<(), WriteFault> {
                 self.member(name, value)
-            }
-
-            fn end(self) -> Result<(), WriteFault> {
-                self.close();
-                Ok(())
             }
         }
     )+};

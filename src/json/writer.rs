@@ -45,6 +45,22 @@ impl<'o> Writer<'o> {
     }
 }
 
+macro_rules! integers {
+    ($($method:ident: $kind:ty),+) => {
+        $(fn $method(self, number: $kind) -> Result<(), WriteFault> {
+            self.integer(number)
+        })+
+    };
+}
+
+macro_rules! compounds {
+    ($($method:ident($($ignored:ty),+): $open:literal, $close:literal;)+) => {
+        $(fn $method(self, $(_: $ignored),+) -> Result<Compound<'o>, WriteFault> {
+            Ok(Compound::open(self.out, $open, $close))
+        })+
+    };
+}
+
 impl<'o> Serializer for Writer<'o> {
     type Ok = ();
     type Error = WriteFault;
@@ -60,36 +76,9 @@ impl<'o> Serializer for Writer<'o> {
         self.ready(if truth { "true" } else { "false" })
     }
 
-    fn serialize_i8(self, number: i8) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_i16(self, number: i16) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_i32(self, number: i32) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_i64(self, number: i64) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_u8(self, number: u8) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_u16(self, number: u16) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_u32(self, number: u32) -> Result<(), WriteFault> {
-        self.integer(number)
-    }
-
-    fn serialize_u64(self, number: u64) -> Result<(), WriteFault> {
-        self.integer(number)
+    integers! {
+        serialize_i8: i8, serialize_i16: i16, serialize_i32: i32, serialize_i64: i64,
+        serialize_u8: u8, serialize_u16: u16, serialize_u32: u32, serialize_u64: u64
     }
 
     fn serialize_f32(self, single: f32) -> Result<(), WriteFault> {
@@ -163,16 +152,12 @@ impl<'o> Serializer for Writer<'o> {
         self.ready("}")
     }
 
-    fn serialize_seq(self, _: Option<usize>) -> Result<Compound<'o>, WriteFault> {
-        Ok(Compound::open(self.out, b'[', b"]"))
-    }
-
-    fn serialize_tuple(self, _: usize) -> Result<Compound<'o>, WriteFault> {
-        Ok(Compound::open(self.out, b'[', b"]"))
-    }
-
-    fn serialize_tuple_struct(self, _: &'static str, _: usize) -> Result<Compound<'o>, WriteFault> {
-        Ok(Compound::open(self.out, b'[', b"]"))
+    compounds! {
+        serialize_seq(Option<usize>): b'[', b"]";
+        serialize_tuple(usize): b'[', b"]";
+        serialize_tuple_struct(&'static str, usize): b'[', b"]";
+        serialize_map(Option<usize>): b'{', b"}";
+        serialize_struct(&'static str, usize): b'{', b"}";
     }
 
     fn serialize_tuple_variant(
@@ -184,14 +169,6 @@ impl<'o> Serializer for Writer<'o> {
     ) -> Result<Compound<'o>, WriteFault> {
         self.variant(name);
         Ok(Compound::open(self.out, b'[', b"]}"))
-    }
-
-    fn serialize_map(self, _: Option<usize>) -> Result<Compound<'o>, WriteFault> {
-        Ok(Compound::open(self.out, b'{', b"}"))
-    }
-
-    fn serialize_struct(self, _: &'static str, _: usize) -> Result<Compound<'o>, WriteFault> {
-        Ok(Compound::open(self.out, b'{', b"}"))
     }
 
     fn serialize_struct_variant(

@@ -20,16 +20,12 @@ pub struct Amendable {
 }
 
 const fn number(figure: &'static str, most: i32) -> Amendable {
-    Amendable { figure, least: Decimal::ZERO, most_us: Decimal::whole(most), most_si: Decimal::whole(most) }
+    size(figure, most, most)
 }
 
 const fn size(figure: &'static str, most_us: i32, most_si: i32) -> Amendable {
-    Amendable {
-        figure,
-        least: Decimal::ZERO,
-        most_us: Decimal::whole(most_us),
-        most_si: Decimal::whole(most_si),
-    }
+    let (most_us, most_si) = (Decimal::whole(most_us), Decimal::whole(most_si));
+    Amendable { figure, least: Decimal::ZERO, most_us, most_si }
 }
 
 /// Every figure that can be amended.

@@ -109,13 +109,24 @@ impl RuleFigure {
     }
 
     /// The same figure with another value, given in ten-thousandths of each system's unit.
-    pub const fn with(self, us: i64, si: i64) -> Self {
-        Self { us: Decimal::ten_thousandths(us), si: Decimal::ten_thousandths(si), ..self }
+    pub const fn with(mut self, us: i64, si: i64) -> Self {
+        self.set(us, si);
+        self
     }
 
-    /// The same plain number with another value, in ten-thousandths.
-    pub const fn with_number(self, ten_thousandths: i64) -> Self {
-        self.with(ten_thousandths, ten_thousandths)
+    /// Sets the value, given in ten-thousandths of each system's unit.
+    pub const fn set(&mut self, us: i64, si: i64) {
+        (self.us, self.si) = (Decimal::ten_thousandths(us), Decimal::ten_thousandths(si));
+    }
+
+    /// Sets a plain number, in ten-thousandths.
+    pub const fn set_number(&mut self, ten_thousandths: i64) {
+        self.set(ten_thousandths, ten_thousandths);
+    }
+
+    /// Sets the value to that of another figure.
+    pub const fn set_to(&mut self, other: Self) {
+        (self.us, self.si) = (other.us, other.si);
     }
 
     /// The figure in one system.

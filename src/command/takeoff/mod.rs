@@ -36,11 +36,11 @@ pub struct TakeoffArguments {
     file: PathBuf,
     /// The form of the takeoff. It follows from the name of the file (.json, .csv; anything else is NDJSON).
     #[arg(long, value_name = "FORM", value_enum)]
-    form: Option<Sent>,
+    form: Option<Form>,
     /// How the answers are written.
     #[arg(long = "as", value_name = "FORM", value_enum, default_value_t = Written::Text)]
     written: Written,
-    /// How much of the proof the answers carry: full, summary or none. JSON and NDJSON have all unless told otherwise.
+    /// How much of the proof the answers carry: full, summary or none. JSON and NDJSON have all unless asked otherwise.
     #[arg(long, value_name = "HOW", value_parser = explain_values())]
     explain: Option<Explain>,
     /// Post the takeoff to a service instead of evaluating it here: https://host, or http://host:8314.
@@ -61,17 +61,6 @@ pub struct TakeoffArguments {
     language: LanguageArguments,
 }
 
-/// A form of a takeoff.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-enum Sent {
-    /// One JSON document.
-    Json,
-    /// One item a line.
-    Ndjson,
-    /// A table in trade words.
-    Csv,
-}
-
 /// A form of the answers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 enum Written {
@@ -88,15 +77,11 @@ enum Written {
 impl TakeoffArguments {
     fn form(&self) -> Form {
         let by_name = || match self.file.extension().and_then(|extension| extension.to_str()) {
-            Some("json") => Sent::Json,
-            Some("csv") => Sent::Csv,
-            _ => Sent::Ndjson,
+            Some("json") => Form::Json,
+            Some("csv") => Form::Csv,
+            _ => Form::Ndjson,
         };
-        match self.form.unwrap_or_else(by_name) {
-            Sent::Json => Form::Json,
-            Sent::Ndjson => Form::Ndjson,
-            Sent::Csv => Form::Csv,
-        }
+        self.form.unwrap_or_else(by_name)
     }
 
     fn writer(&self) -> &'static dyn RecordWriter {

@@ -1,10 +1,10 @@
 //! What is said of a body below its views: pulls, requirements, distances, areas and volumes.
 
-use super::super::gauge::{BAR, Balance, Gauge, Span, figure_sentence, row};
+use super::super::gauge::{BAR, Balance, Gauge, Span, figure_sentence, figure_text, row};
 use super::super::head::MARGIN;
 use super::super::outlet_fill::{left_out, shares};
 use super::super::sheet::{Sheet, approximate, at};
-use super::{Page, WIDTH, comparison, figure_text, raceway_of};
+use super::{Page, WIDTH, comparison, raceway_of};
 use crate::checks::Status;
 use crate::checks::conduit_body::{BodyPull, HubFill};
 use crate::checks::pull_box::{AxisSize, ConductorGroup, EntryDistanceOf};
@@ -73,8 +73,8 @@ impl Page<'_> {
         let messages = self.messages;
         let mut y = top;
         for requirement in &axis.requirements {
-            let mut text = format!("{}: {}", messages.label(name), figure_text(requirement.length));
-            text.push_str(&format!(" · {}", self.openings(&requirement.entries)));
+            let (length, entries) = (figure_text(requirement.length), self.openings(&requirement.entries));
+            let mut text = format!("{}: {length} · {entries}", messages.label(name));
             if requirement.governs {
                 text.push_str(&format!(" · {}", messages.fixed("drawing-body-governs")));
             }
@@ -103,7 +103,7 @@ impl Page<'_> {
     fn distance(&self, distance: &EntryDistanceOf) -> Gauge {
         let messages = self.messages;
         let mut required = Span::of(distance.required, "drawing-outlet-required", messages);
-        required.text = format!("{} · {}", required.text, self.citation_named(distance.rule));
+        required.and(&self.citation_named(distance.rule));
         let apart = distance.measured.map(|measured| Span::of(measured, "drawing-body-apart", messages));
         let balance = distance.measured.filter(|measured| measured.value < distance.required.value);
         let balance = balance.map(|_| {
@@ -122,7 +122,7 @@ impl Page<'_> {
         if let Some(required) = small.required_cross_section {
             y = self.heading(sheet, y, messages.fixed("drawing-body-cross-section"));
             let mut taken = Span::of(required, "drawing-outlet-required", messages);
-            taken.text = format!("{} · {}", taken.text, self.citation(&AREA));
+            taken.and(&self.citation(&AREA));
             let given = self.request.body.cross_section.map(|area| {
                 let area = area.value();
                 let unit = self.request.units.of(Measure::Area);
@@ -159,7 +159,7 @@ impl Page<'_> {
     fn hub(&self, fill: &HubFill) -> Gauge {
         let messages = self.messages;
         let mut allowed = Span::of(fill.allowed_area, "drawing-raceway-allowed", messages);
-        allowed.text = format!("{} · {}", allowed.text, self.citation(&CONDUCTORS));
+        allowed.and(&self.citation(&CONDUCTORS));
         let taken = Span::of(fill.area, "drawing-raceway-taken", messages);
         let place = self.request.hubs.iter().position(|hub| hub.place == fill.place);
         let at = place.map(|place| Pointer::of(&"/hubs/#", place));
@@ -168,7 +168,6 @@ impl Page<'_> {
                 && finding.rule.id == CONDUCTORS.id
                 && at.is_some_and(|at| finding.at.contains(&at))
         });
-
         let balance =
             over.then(|| Balance { text: messages.fixed("drawing-body-overfull").to_owned(), short: true });
         comparison(Some(allowed), taken, balance)
@@ -198,14 +197,9 @@ impl Page<'_> {
 
 /// `3 × 4/0 AWG THHN`.
 fn group_text(group: &ConductorGroup, messages: &Catalogue) -> String {
-    let mut text = format!("{} × {}", group.number(), group.size);
-    if let Some(insulation) = group.insulation {
-        text.push_str(&format!(" {insulation}"));
-    }
-    for (is, key) in [(group.bare, "drawing-body-bare"), (group.compact, "drawing-body-compact")] {
-        if is {
-            text.push_str(&format!(" {}", messages.fixed(key)));
-        }
-    }
-    text
+    let insulation = group.insulation.map(|insulation| insulation.to_string());
+    let bare = group.bare.then(|| messages.fixed("drawing-body-bare").to_owned());
+    let compact = group.compact.then(|| messages.fixed("drawing-body-compact").to_owned());
+    let parts = [Some(format!("{} × {}", group.number(), group.size)), insulation, bare, compact];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(" ")
 }

@@ -11,8 +11,7 @@ use super::head::{self, BELOW, MARGIN, name_of};
 use super::sheet::{Anchor, Letters, Sheet, at};
 use crate::checks::conduit_body::{ConduitBodyCheck, ConduitBodyOutcome, ConduitBodyRequest, Hub, HubPlace};
 use crate::checks::{Evaluation, Finding, Status};
-use crate::derivation::Figure;
-use crate::i18n::{Catalogue, figure};
+use crate::i18n::Catalogue;
 use crate::rulebook::Rule;
 use measures::Measures;
 
@@ -21,11 +20,7 @@ const WIDTH: f64 = 720.0;
 const LOW_BAR: f64 = 18.0;
 
 impl Drawn for ConduitBodyCheck {
-    fn draw(
-        request: &ConduitBodyRequest,
-        evaluation: &Evaluation<ConduitBodyOutcome>,
-        messages: &Catalogue,
-    ) -> String {
+    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, messages: &Catalogue) -> String {
         let title = messages.sentence("drawing-body-title", [("shape", name_of(evaluation.outcome.shape))]);
         let page = Page { request, evaluation, messages };
         let measures = Measures::of(request, &evaluation.outcome);
@@ -62,8 +57,8 @@ impl Page<'_> {
 
     /// Whether what falls short of a rule counts against the body: what is marked on one may let it be smaller.
     fn counts_against(&self, rule: &str) -> bool {
-        let grave = |finding: &&Finding| matches!(finding.status, Status::Violated | Status::NotDetermined);
-        self.evaluation.findings.iter().filter(grave).any(|finding| finding.rule.id == rule)
+        let counts = |finding: &&Finding| matches!(finding.status, Status::Violated | Status::NotDetermined);
+        self.evaluation.findings.iter().filter(counts).any(|finding| finding.rule.id == rule)
     }
 
     /// An opening in words.
@@ -98,9 +93,4 @@ fn comparison(most: Option<Span>, taken: Span, balance: Option<Balance>) -> Gaug
 /// `EMT 2`.
 fn raceway_of(hub: &Hub) -> String {
     format!("{} {}", hub.raceway.kind, hub.raceway.trade_size)
-}
-
-/// A figure with its unit.
-fn figure_text(of: Figure) -> String {
-    figure(of.value, of.unit)
 }

@@ -31,7 +31,7 @@ pub(super) enum Facing {
     Across,
     /// In the upper or lower wall.
     Upright,
-    /// Towards whoever looks, or away.
+    /// Towards the viewer, or away.
     Seen,
 }
 
@@ -294,8 +294,7 @@ impl Page<'_> {
 
     fn minimum_text(&self, extent: &Extent) -> String {
         let messages = self.messages;
-        let text =
-            extent.minimum.map(|minimum| figure_sentence("drawing-outlet-required", minimum, messages));
+        let text = extent.minimum.map(|least| figure_sentence("drawing-outlet-required", least, messages));
         let rule = extent.rule.map(|rule| self.citation(rule));
         [text, rule].into_iter().flatten().collect::<Vec<_>>().join(" · ")
     }

@@ -19,7 +19,7 @@ const LINE: f64 = 15.0;
 const GAP: f64 = 14.0;
 /// How much narrower small letters are.
 const SMALLER: f64 = 0.88;
-/// At most so many distances are drawn; the list has all of them.
+/// The most distances that are drawn; the list has all of them.
 const MOST_DISTANCES: usize = 12;
 
 /// What the ids outside of the walls take at the most.

@@ -1,5 +1,6 @@
 //! The frame of a box on paper: one scale for all directions, the back in the middle, the walls folded out around it.
 
+use super::facts::Amount;
 use super::placement::PlacedEntry;
 use super::view::BoxView;
 use crate::checks::pull_box::{Axis, Wall};
@@ -59,9 +60,11 @@ pub(super) struct Frame {
 impl Frame {
     /// The box in the middle of some width of paper, below some height, with room around it.
     pub fn new(view: &BoxView<'_>, top: f64, paper: [f64; 2], room: Room) -> Self {
-        let missing = [Axis::Width, Axis::Height, Axis::Depth].map(|axis| missing(view, axis));
+        let of_walls = |length| if view.shows_walls() { length } else { 0.0 };
+        let missing = Axis::ALL.map(|axis| view.sides[axis].missing.map_or(0.0, Amount::approximate));
         let [over_width, over_height, over_depth] = missing;
-        let depth = if view.shows_walls() { view.sides.depth.drawn + over_depth } else { 0.0 };
+        let (over_depth, folded) = (of_walls(over_depth), of_walls(view.sides.depth.drawn));
+        let depth = folded + over_depth;
         let across = view.sides.width.drawn + over_width + 2.0 * depth;
         let upward = view.sides.height.drawn + over_height + 2.0 * depth;
         let [from, to] = paper;
@@ -70,7 +73,6 @@ impl Frame {
         let spare = (to - from - room.left - room.right - across * scale).max(0.0);
         let left = from + room.left + spare / 2.0 + depth * scale;
         let bottom = top + room.top + (upward - depth) * scale;
-        let folded = if view.shows_walls() { view.sides.depth.drawn } else { 0.0 };
         Self {
             paper,
             scale,
@@ -78,11 +80,7 @@ impl Frame {
             width: view.sides.width.drawn * scale,
             height: view.sides.height.drawn * scale,
             depth: folded * scale,
-            missing: if view.shows_walls() {
-                missing.map(|missing| missing * scale)
-            } else {
-                [over_width * scale, over_height * scale, 0.0]
-            },
+            missing: [over_width, over_height, over_depth].map(|missing| missing * scale),
         }
     }
 
@@ -137,9 +135,4 @@ impl Frame {
     pub fn radius(&self, placed: &PlacedEntry<'_>) -> f64 {
         placed.radius * self.scale
     }
-}
-
-/// What the box lacks along a direction, in its unit.
-fn missing(view: &BoxView<'_>, axis: Axis) -> f64 {
-    view.sides[axis].missing.map_or(0.0, super::facts::Amount::approximate)
 }

@@ -39,8 +39,7 @@ struct LinedUp {
 impl Ids {
     /// The ids themselves; numbers where those are too long or too many.
     pub fn of(view: &BoxView<'_>) -> Self {
-        let texts: Vec<String> =
-            view.entries.iter().map(|placed| placed.entry.id.as_str().to_owned()).collect();
+        let texts = view.entries.iter().map(|placed| placed.entry.id.as_str().to_owned()).collect();
         let ids = Self { texts, numbered: false };
         let is_crowded = |wall| ids.pitch(view, wall) * view.on(wall).count() as f64 > WIDEST;
         let longest = ids.texts.iter().map(|text| text.chars().count()).max().unwrap_or(0);
@@ -57,8 +56,9 @@ impl Ids {
         self.texts.get(position).map_or("", String::as_str)
     }
 
+    /// About how wide an id is.
     fn width(&self, position: usize) -> f64 {
-        width_of(self.text(position))
+        self.text(position).chars().count() as f64 * 8.6
     }
 
     /// The widest of a wall.
@@ -246,9 +246,4 @@ impl Canvas<'_, '_> {
 /// Where letters are written whose middle is at some height.
 const fn middle_of(point: Point) -> Point {
     at(point.x, point.y + 4.5)
-}
-
-/// About how wide an id is.
-fn width_of(text: &str) -> f64 {
-    text.chars().count() as f64 * 8.6
 }

@@ -20,7 +20,7 @@ use super::Drawn;
 use super::head::{BELOW, MARGIN, page};
 use super::sheet::{Anchor, Letters, Sheet, at, short_text};
 use crate::checks::Evaluation;
-use crate::checks::pull_box::{PullBox, PullBoxOutcome, PullBoxRequest, SectionSize, Wall};
+use crate::checks::pull_box::{PullBox, SectionSize, Wall};
 use crate::derivation::Pointer;
 use crate::i18n::Catalogue;
 use facts::{Amount, Facts};
@@ -32,11 +32,7 @@ use view::{BoxKind, BoxView, views};
 const WIDTH: f64 = 900.0;
 
 impl Drawn for PullBox {
-    fn draw(
-        request: &PullBoxRequest,
-        evaluation: &Evaluation<PullBoxOutcome>,
-        messages: &Catalogue,
-    ) -> String {
+    fn draw(request: &Self::Request, evaluation: &Evaluation<Self::Outcome>, messages: &Catalogue) -> String {
         let facts = Facts::of(request, &evaluation.proof, &evaluation.findings);
         let sections: Vec<(&SectionSize, Vec<BoxView<'_>>)> =
             evaluation.outcome.sections.iter().map(|size| (size, views(&facts, size))).collect();

@@ -172,7 +172,7 @@ fn face(entries: &mut [PlacedEntry<'_>], pulls: &[PullView], wall: Wall, inside:
     }
 }
 
-/// As [`even`], a little aside in each row, so that pulls of one row can be told from those of another.
+/// As [`even`], a little aside in each row, so that pulls of one row are not drawn over those of another.
 fn staggered(lengths: &[f64], total: f64, row: usize, rows: usize) -> Vec<f64> {
     let mut centres = even(lengths, total);
     let room = (total - lengths.iter().sum::<f64>()) / (lengths.len() as f64 + 1.0);

@@ -15,7 +15,7 @@ use crate::drawing::sheet::{Anchor, Letters, Look, Point, Sheet, at};
 
 /// The radius of the mark of a splice.
 const SPLICE: f64 = 4.5;
-/// Up to so many pulls each is marked with its largest conductor.
+/// Up to this number of pulls, each is marked with its largest conductor.
 const MOST_MARKED: usize = 24;
 
 /// Draws a box from some height on. Returns where the next thing begins, and whether every entry has its id there.

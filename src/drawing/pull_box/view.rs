@@ -10,7 +10,7 @@ use crate::drawing::sheet::approximate;
 use crate::quantity::Decimal;
 use rustc_hash::FxHashMap;
 
-/// BoxKind box of a section is drawn.
+/// Which box of a section is drawn.
 #[derive(Clone, Copy)]
 pub(super) enum BoxKind<'a> {
     /// The given one.
@@ -64,15 +64,11 @@ pub(super) struct BoxView<'a> {
 
 /// The boxes of a section: the given one and the laid-out one, or else the least.
 pub(super) fn views<'a>(facts: &Facts<'a>, size: &'a SectionSize) -> Vec<BoxView<'a>> {
-    let mut boxes = Vec::with_capacity(2);
-    if size.width.given.is_some() {
-        boxes.push(BoxKind::Given);
-    }
-    boxes.extend(size.layout.as_ref().map(BoxKind::LaidOut));
-    if boxes.is_empty() {
-        boxes.push(BoxKind::Least);
-    }
-    boxes.into_iter().map(|kind| BoxView::of(facts, size, kind)).collect()
+    let given = size.width.given.map(|_| BoxKind::Given);
+    let laid_out = size.layout.as_ref().map(BoxKind::LaidOut);
+    let least = given.is_none() && laid_out.is_none();
+    let kinds = given.into_iter().chain(laid_out).chain(least.then_some(BoxKind::Least));
+    kinds.map(|kind| BoxView::of(facts, size, kind)).collect()
 }
 
 impl<'a> BoxView<'a> {

@@ -3,13 +3,14 @@
 use crate::service::media;
 use crate::service::problem::{Problem, ProblemKind};
 use axum::http::HeaderMap;
+use clap::ValueEnum;
 
 /// A form.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub enum Form {
     /// One JSON document.
     Json,
-    /// One JSON text a line.
+    /// One item or answer a line.
     Ndjson,
     /// A table.
     Csv,

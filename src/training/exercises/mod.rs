@@ -1,6 +1,6 @@
 //! Exercises: problems made from a seed, with wrong choices that are what misconceptions give.
 //!
-//! An exercise is a request to a check. Its situation is told from the request, so words and numbers cannot disagree; the
+//! An exercise is a request to a check. Its situation is described from the request, so words and numbers cannot disagree; the
 //! right choice is what the check answers; each wrong one is what it answers under a named misconception.
 //!
 //! The same version, seed and number give the same exercise for ever, as long as the rules themselves are not corrected.
@@ -102,7 +102,7 @@ pub struct Exercise {
     pub asks: &'static str,
     /// The request that it stands for.
     pub request: Value,
-    /// The situation, told from the request.
+    /// The situation that the request describes.
     pub situation: Vec<Sentence>,
     /// The unit of its choices.
     pub unit: Unit,
@@ -121,27 +121,19 @@ type Make = fn(&mut Rng, &Spec) -> Value;
 
 /// The exercise with a number; `None` where no situation could be drawn, which a test rules out.
 pub fn make(spec: &Spec, number: u32) -> Option<Exercise> {
+    let outlet = |asks, make: Make| build::<OutletFill>(spec, number, asks, make);
+    let pull = |asks, make: Make| build::<PullBox>(spec, number, asks, make);
     match spec.topic {
-        Topic::OutletConductors => {
-            build::<OutletFill>(spec, number, "required_volume", outlet_boxes::conductors)
-        }
-        Topic::OutletDevices => build::<OutletFill>(spec, number, "required_volume", outlet_boxes::devices),
-        Topic::OutletGrounding => {
-            build::<OutletFill>(spec, number, "required_volume", outlet_boxes::grounding)
-        }
-        Topic::OutletBoxFill => {
-            build::<OutletFill>(spec, number, "required_volume", outlet_boxes::everything)
-        }
-        Topic::OutletBoxVolume => {
-            build::<OutletFill>(spec, number, "available_volume", outlet_enclosures::volume)
-        }
-        Topic::OutletBoxRoom => {
-            build::<OutletFill>(spec, number, "further_conductors", outlet_enclosures::room)
-        }
-        Topic::PullStraight => build::<PullBox>(spec, number, "width", pull_boxes::straight),
-        Topic::PullAngle => build::<PullBox>(spec, number, "width", pull_boxes::angle),
-        Topic::PullDistance => build::<PullBox>(spec, number, "entry_distance", pull_boxes::distance),
-        Topic::PullOver1000Volts => build::<PullBox>(spec, number, "width", pull_boxes::over_1000_volts),
+        Topic::OutletConductors => outlet("required_volume", outlet_boxes::conductors),
+        Topic::OutletDevices => outlet("required_volume", outlet_boxes::devices),
+        Topic::OutletGrounding => outlet("required_volume", outlet_boxes::grounding),
+        Topic::OutletBoxFill => outlet("required_volume", outlet_boxes::everything),
+        Topic::OutletBoxVolume => outlet("available_volume", outlet_enclosures::volume),
+        Topic::OutletBoxRoom => outlet("further_conductors", outlet_enclosures::room),
+        Topic::PullStraight => pull("width", pull_boxes::straight),
+        Topic::PullAngle => pull("width", pull_boxes::angle),
+        Topic::PullDistance => pull("entry_distance", pull_boxes::distance),
+        Topic::PullOver1000Volts => pull("width", pull_boxes::over_1000_volts),
         Topic::ConduitBodies => build::<ConduitBodyCheck>(spec, number, "most_conductors", raceways::body),
         Topic::RacewayFill => build::<RacewayFill>(spec, number, "most_conductors", raceways::fill),
         Topic::FreeConductors => build::<FreeConductors>(spec, number, "required_length", lengths::free),

@@ -15,12 +15,8 @@ pub(super) fn place(rng: &mut Rng) -> &'static str {
     rng.pick(PLACES)
 }
 
-fn count(number: u32) -> Value {
-    json!(number)
-}
-
 pub(super) fn cable(size: &str, conductors: u32, number: u32) -> Value {
-    json!({"kind": "NM-B", "size": size, "conductors": conductors, "grounding": size, "count": count(number)})
+    json!({"kind": "NM-B", "size": size, "conductors": conductors, "grounding": size, "count": number})
 }
 
 /// Another size than one, of the usual ones.

@@ -5,7 +5,7 @@ use super::{Difficulty, Rng, Spec};
 use crate::quantity::{Decimal, Units};
 use serde_json::{Value, json};
 
-/// A volume that makers mark, in the units of the exercise: so many half cubic inches, or the like in cubic centimetres.
+/// A volume that makers mark: a number of half cubic inches, or about the same in cubic centimetres.
 fn marked(half_inches: u32, units: Units) -> Value {
     match units {
         Units::Us => json!(Decimal::ten_thousandths(5_000).times(half_inches.into())),

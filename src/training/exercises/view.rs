@@ -42,7 +42,7 @@ pub struct ExerciseSet {
 pub struct ExerciseView {
     /// Its number, from 1.
     pub number: u32,
-    /// The situation, in sentences told from the request.
+    /// The situation that the request describes, in sentences.
     pub situation: Vec<String>,
     /// The question.
     pub question: String,
@@ -122,7 +122,7 @@ pub struct InEdition {
 /// The letters of the choices.
 const LETTERS: [&str; 4] = ["A", "B", "C", "D"];
 
-/// The exercises with some numbers; the key only for whoever may see it. `None` where one could not be made.
+/// The exercises with some numbers; the key only for those who may see it. `None` where one could not be made.
 pub fn exercise_set(spec: &Spec, count: u32, key: bool, messages: &Catalogue) -> Option<ExerciseSet> {
     let exercises = (1..=count).map(|number| Some(make(spec, number)?.view(spec.edition, key, messages)));
     let unverified = (!spec.edition.is_verified()).then_some(Caution::UnverifiedEdition);

@@ -2,7 +2,7 @@
 //!
 //! Every explanation is a figure that was computed under it. What gives the learner's figure is reported, all of it, most
 //! common first; where nothing does, the answer says that none fits. Slips that are no error about a rule (another unit,
-//! a rounded figure, digits exchanged) are told apart.
+//! a rounded figure, digits exchanged) are reported separately.
 
 mod slips;
 mod tally;
@@ -84,6 +84,11 @@ pub fn to_four_decimals(value: Decimal) -> Decimal {
     (value + half).floor_to(Decimal::ten_thousandths(1))
 }
 
+/// Whether two figures are the same to four decimals.
+fn is_same(one: Decimal, other: Decimal) -> bool {
+    to_four_decimals(one) == to_four_decimals(other)
+}
+
 /// What one misconception makes of a request.
 struct Single<'a, C: Teachable> {
     wrong: &'a Misconception<C>,
@@ -101,7 +106,9 @@ pub fn grade<C: Teachable>(
     let evaluation = checks::evaluate::<C>(request);
     let figure = (quantity.figure)(request, &evaluation.outcome);
     let expected = C::tally(&evaluation.outcome);
-    let number_right = given.is_none_or(|given| figure.is_some_and(|figure| is(figure, given)));
+    let is_right =
+        |given: Given, figure: Figure| figure.unit == given.unit && is_same(figure.value, given.value);
+    let number_right = given.is_none_or(|given| figure.is_some_and(|figure| is_right(given, figure)));
     let mut lines = tally::compare(learner, &expected);
     let right = number_right && lines.iter().all(|line| line.right);
     let mut diagnosis = Diagnosis {
@@ -130,11 +137,6 @@ pub fn grade<C: Teachable>(
     }
     diagnosis.lines = lines;
     diagnosis
-}
-
-/// Whether an answer is a figure, in its own unit.
-fn is(figure: Figure, given: Given) -> bool {
-    figure.unit == given.unit && to_four_decimals(figure.value) == to_four_decimals(given.value)
 }
 
 /// What every misconception gives that finds something to get wrong.

@@ -1,6 +1,6 @@
 //! Slips that are no error about a rule: another unit, a rounded figure, digits exchanged, a wrong sum.
 
-use super::{Given, to_four_decimals};
+use super::{Given, is_same, to_four_decimals};
 use crate::checks;
 use crate::derivation::Figure;
 use crate::quantity::{Decimal, Unit, Units};
@@ -58,10 +58,10 @@ pub(super) fn of<C: Teachable>(
         return in_another_unit::<C>(request, quantity, given, figure);
     }
     let mut slips = Vec::new();
-    if let Some(other) = counterpart(unit) {
+    if let Some((other, _)) = counterpart(unit) {
         let converted = convert(figure.value, unit, other).is_some_and(|exact| is_rounded(exact, value));
-        let column = by_other_column(request, quantity, figure)
-            .is_some_and(|other| to_four_decimals(other.value) == to_four_decimals(value));
+        let column =
+            by_other_column(request, quantity, figure).is_some_and(|other| is_same(other.value, value));
         if converted || column {
             slips.push(Slip::NumberOfOtherUnit);
         }
@@ -81,14 +81,14 @@ fn in_another_unit<C: Teachable>(
 ) -> Vec<Slip> {
     let Given { value, unit } = given;
     let by_column = by_other_column(request, quantity, figure)
-        .is_some_and(|other| other.unit == unit && to_four_decimals(other.value) == to_four_decimals(value));
+        .is_some_and(|other| other.unit == unit && is_same(other.value, value));
     if by_column {
         return vec![Slip::OtherColumn];
     }
     if convert(figure.value, figure.unit, unit).is_some_and(|exact| is_rounded(exact, value)) {
         return vec![Slip::Converted];
     }
-    if to_four_decimals(value) == to_four_decimals(figure.value) { vec![Slip::WrongUnit] } else { Vec::new() }
+    if is_same(value, figure.value) { vec![Slip::WrongUnit] } else { Vec::new() }
 }
 
 /// The figure that the same request has in the other system of units.
@@ -97,11 +97,7 @@ fn by_other_column<C: Teachable>(
     quantity: &Quantity<C>,
     figure: Figure,
 ) -> Option<Figure> {
-    let units = match figure.unit {
-        Unit::Inch | Unit::SquareInch | Unit::CubicInch | Unit::Pound => Units::Si,
-        Unit::Millimetre | Unit::SquareMillimetre | Unit::CubicCentimetre | Unit::Kilogram => Units::Us,
-        Unit::One | Unit::Percent => return None,
-    };
+    let (_, units) = counterpart(figure.unit)?;
     let mut other = request.clone();
     if !C::in_units(&mut other, units) {
         return None;
@@ -109,41 +105,29 @@ fn by_other_column<C: Teachable>(
     (quantity.figure)(&other, &checks::evaluate::<C>(&other).outcome)
 }
 
-/// The unit of the same measure in the other system.
-const fn counterpart(unit: Unit) -> Option<Unit> {
-    Some(match unit {
-        Unit::Inch => Unit::Millimetre,
-        Unit::Millimetre => Unit::Inch,
-        Unit::SquareInch => Unit::SquareMillimetre,
-        Unit::SquareMillimetre => Unit::SquareInch,
-        Unit::CubicInch => Unit::CubicCentimetre,
-        Unit::CubicCentimetre => Unit::CubicInch,
-        Unit::Pound => Unit::Kilogram,
-        Unit::Kilogram => Unit::Pound,
-        Unit::One | Unit::Percent => return None,
-    })
-}
+/// Units of the same measure in both systems, and how many of the metric one make one of the other, in billionths.
+const PAIRS: [(Unit, Unit, i64); 4] = [
+    (Unit::Inch, Unit::Millimetre, 25_400_000_000),
+    (Unit::SquareInch, Unit::SquareMillimetre, 645_160_000_000),
+    (Unit::CubicInch, Unit::CubicCentimetre, 16_387_064_000),
+    (Unit::Pound, Unit::Kilogram, 453_592_370),
+];
 
-/// How many of the metric unit one of the other is, in billionths.
-const fn factor(unit: Unit) -> Option<i64> {
-    Some(match unit {
-        Unit::Inch => 25_400_000_000,
-        Unit::SquareInch => 645_160_000_000,
-        Unit::CubicInch => 16_387_064_000,
-        Unit::Pound => 453_592_370,
-        _ => return None,
+/// The unit of the same measure in the other system, and that system.
+fn counterpart(unit: Unit) -> Option<(Unit, Units)> {
+    PAIRS.into_iter().find_map(|(us, si, _)| match unit {
+        _ if unit == us => Some((si, Units::Si)),
+        _ if unit == si => Some((us, Units::Us)),
+        _ => None,
     })
 }
 
 fn convert(value: Decimal, from: Unit, to: Unit) -> Option<Decimal> {
-    if counterpart(from) != Some(to) {
-        return None;
-    }
-    match (factor(from), factor(to)) {
-        (Some(factor), _) => Some(value.times(Decimal::from_billionths(factor))),
-        (None, Some(factor)) => value.over(Decimal::from_billionths(factor)),
-        (None, None) => None,
-    }
+    PAIRS.into_iter().find_map(|(us, si, factor)| match (from, to) {
+        units if units == (us, si) => Some(value.times(Decimal::from_billionths(factor))),
+        units if units == (si, us) => value.over(Decimal::from_billionths(factor)),
+        _ => None,
+    })
 }
 
 /// The steps to which a figure may be rounded: whole, tenths, hundredths, thousandths.
@@ -155,7 +139,7 @@ fn is_rounded(exact: Decimal, number: Decimal) -> bool {
         let half = Decimal::from_billionths(step / 2);
         (exact + half).floor_to(Decimal::from_billionths(*step))
     };
-    to_four_decimals(exact) == to_four_decimals(number) || STEPS.iter().any(|step| to(step) == number)
+    is_same(exact, number) || STEPS.iter().any(|step| to(step) == number)
 }
 
 fn rounded(exact: Decimal, number: Decimal) -> Option<Slip> {

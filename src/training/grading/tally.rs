@@ -1,6 +1,6 @@
 //! A learner's own tally against the right one, line by line.
 
-use super::{Diagnosed, Given, Reason, Single, Slip, to_four_decimals};
+use super::{Diagnosed, Given, Reason, Single, Slip, is_same};
 use crate::checks::outlet_fill::{Item, TallyLine};
 use crate::quantity::Decimal;
 use crate::training::Teachable;
@@ -56,24 +56,13 @@ pub(super) fn compare(learner: &[LearnerLine], expected: &[&TallyLine]) -> Vec<L
     items.dedup();
     let compared = items.into_iter().map(|what| {
         let own = || learner.iter().filter(|line| line.what == what);
-        let answered = (total(own().map(|line| line.allowances)), total(own().map(|line| line.volume)));
-        let sums = sums(expected, what);
-        let given = own().next().is_some();
-        LineDiagnosis {
-            what,
-            right: matches(answered, sums),
-            given,
-            reasons: Vec::new(),
-            answered,
-            expected: sums,
-        }
+        // a sum with a part that is not given is not known
+        let answered = (own().map(|line| line.allowances).sum(), own().map(|line| line.volume).sum());
+        let expected = sums(expected, what);
+        let (right, given) = (matches(answered, expected), own().next().is_some());
+        LineDiagnosis { what, right, given, reasons: Vec::new(), answered, expected }
     });
     compared.collect()
-}
-
-/// The sum of all; `None` where one of them is not said.
-fn total(parts: impl Iterator<Item = Option<Decimal>>) -> Option<Decimal> {
-    parts.sum()
 }
 
 fn sums(tally: &[&TallyLine], what: Item) -> (Decimal, Decimal) {
@@ -82,9 +71,8 @@ fn sums(tally: &[&TallyLine], what: Item) -> (Decimal, Decimal) {
 }
 
 fn matches((allowances, volume): (Option<Decimal>, Option<Decimal>), sums: (Decimal, Decimal)) -> bool {
-    let same = |answered: Option<Decimal>, sum: Decimal| {
-        answered.is_none_or(|answered| to_four_decimals(answered) == to_four_decimals(sum))
-    };
+    let same =
+        |answered: Option<Decimal>, sum: Decimal| answered.is_none_or(|answered| is_same(answered, sum));
     same(allowances, sums.0) && same(volume, sums.1)
 }
 
@@ -102,10 +90,7 @@ pub(super) fn explain<C: Teachable>(lines: &mut [LineDiagnosis], singles: &[Sing
                 line.reasons.push(Reason::Misconceptions(vec![Diagnosed::by(single.wrong)]));
             }
         }
-        let counted_right = line
-            .answered
-            .0
-            .is_some_and(|answered| to_four_decimals(answered) == to_four_decimals(line.expected.0));
+        let counted_right = line.answered.0.is_some_and(|answered| is_same(answered, line.expected.0));
         if line.reasons.is_empty() && counted_right && line.given {
             line.reasons.push(Reason::Slip(Slip::Product));
         }
@@ -127,6 +112,5 @@ pub(super) fn supports(lines: &[LineDiagnosis], reason: &Reason) -> bool {
 /// Whether the learner's own lines add up to something else than the learner's answer.
 pub(super) fn wrong_sum(learner: &[LearnerLine], given: Given) -> Option<Slip> {
     let sum: Option<Decimal> = learner.iter().map(|line| line.volume).sum();
-    sum.filter(|sum| !learner.is_empty() && to_four_decimals(*sum) != to_four_decimals(given.value))
-        .map(|_| Slip::Sum)
+    sum.filter(|sum| !learner.is_empty() && !is_same(*sum, given.value)).map(|_| Slip::Sum)
 }

@@ -116,17 +116,16 @@ pub struct KeyView {
 
 impl KeyView {
     fn of(figure: Option<Figure>, proof: &crate::derivation::Derivation, messages: &Catalogue) -> Self {
+        let solution = figure.map(|figure| summary::leading_to(proof, &[figure.step], messages));
         Self {
             value: figure.map(|figure| super::to_four_decimals(figure.value)),
             unit: figure.map(|figure| figure.unit),
-            solution: figure
-                .map(|figure| summary::leading_to(proof, &[figure.step], messages))
-                .unwrap_or_default(),
+            solution: solution.unwrap_or_default(),
         }
     }
 }
 
-/// Puts a diagnosis in words; the right answer only for whoever may see the key.
+/// Puts a diagnosis in words; the right answer only for those who may see the key.
 pub fn grade_view<'a, C: Teachable>(
     diagnosis: &Diagnosis<C::Outcome>,
     quantity: &Quantity<C>,
@@ -153,6 +152,7 @@ pub fn grade_view<'a, C: Teachable>(
     };
     let unverified = (!edition.is_verified()).then_some(Caution::UnverifiedEdition);
     let amended = (!terms.amendments.is_empty()).then_some(Caution::Amended);
+    let cautions = unverified.into_iter().chain(amended).chain(Caution::USUAL);
     GradeView {
         check: C::NAME,
         asks: quantity.name,
@@ -163,12 +163,7 @@ pub fn grade_view<'a, C: Teachable>(
         misconceptions_tried: *tried,
         pairs_tried: *pairs_tried,
         key: key.then(|| KeyView::of(*figure, &evaluation.proof, messages)),
-        cautions: unverified
-            .into_iter()
-            .chain(amended)
-            .chain(Caution::USUAL)
-            .map(|caution| messages.fixed(caution.key()).to_owned())
-            .collect(),
+        cautions: cautions.map(|caution| messages.fixed(caution.key()).to_owned()).collect(),
         ruleset: Ruleset::of::<C>(edition, terms.amendments),
     }
 }

@@ -14,34 +14,32 @@ type Wrong = Misconception<ConduitBodyCheck>;
 static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("body_doubles_conductors", &[&CONDUCTORS, &AREA], body_doubles_conductors),
     Wrong::of_rules("body_area_of_raceway", &[&AREA], |rules| {
-        rules.conduit_body.area_multiple = rules.conduit_body.area_multiple.with_number(10_000);
+        rules.conduit_body.area_multiple.set_number(10_000);
     }),
     Wrong::of_request("unspliced_body_by_volume", &[&SPLICES, &CONDUCTORS], unspliced_body_by_volume),
     Wrong::of_rules("body_filled_whole", &[&CONDUCTORS], |rules| {
         let book = &mut rules.raceway_fill;
         for limit in [&mut book.one, &mut book.two, &mut book.over_two] {
-            *limit = limit.with_number(1_000_000);
+            limit.set_number(1_000_000);
         }
     }),
     Wrong::of_rules("body_fraction_dropped", &[&CONDUCTORS], |rules| {
-        rules.raceway_fill.same_size_step = rules.raceway_fill.same_size_step.with_number(10_000);
-        rules.raceway_fill.single_step = rules.raceway_fill.single_step.with_number(10_000);
-    }),
-];
-
-static QUANTITIES: &[Quantity<ConduitBodyCheck>] = &[
-    Quantity::<ConduitBodyCheck>::new("most_conductors", |_, outcome| first(outcome)?.maximum),
-    Quantity::<ConduitBodyCheck>::new("required_cross_section", |_, outcome| {
-        outcome.small_conductors.as_ref()?.required_cross_section
-    }),
-    Quantity::<ConduitBodyCheck>::new("allowed_area", |_, outcome| Some(first(outcome)?.allowed_area)),
-    Quantity::<ConduitBodyCheck>::sum("required_volume", |_, outcome| {
-        outcome.splices.as_ref().map(|splices| splices.required)
+        rules.raceway_fill.same_size_step.set_number(10_000);
+        rules.raceway_fill.single_step.set_number(10_000);
     }),
 ];
 
 impl Teachable for ConduitBodyCheck {
-    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const QUANTITIES: &'static [Quantity<Self>] = &[
+        Quantity::<Self>::new("most_conductors", |_, outcome| first(outcome)?.maximum),
+        Quantity::<Self>::new("required_cross_section", |_, outcome| {
+            outcome.small_conductors.as_ref()?.required_cross_section
+        }),
+        Quantity::<Self>::new("allowed_area", |_, outcome| Some(first(outcome)?.allowed_area)),
+        Quantity::<Self>::sum("required_volume", |_, outcome| {
+            outcome.splices.as_ref().map(|splices| splices.required)
+        }),
+    ];
     const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &ConduitBodyRequest) -> Vec<Sentence> {
@@ -73,8 +71,7 @@ fn first(outcome: &ConduitBodyOutcome) -> Option<&HubFill> {
 fn body_doubles_conductors(rules: &mut Rules) {
     let book = &mut rules.raceway_fill;
     for limit in [&mut book.one, &mut book.two, &mut book.over_two] {
-        let (us, si) = (limit.us + limit.us, limit.si + limit.si);
-        (limit.us, limit.si) = (us, si);
+        (limit.us, limit.si) = (limit.us + limit.us, limit.si + limit.si);
     }
 }
 

@@ -9,21 +9,17 @@ type Wrong = Misconception<FreeConductors>;
 
 static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("free_length_six_outside", &[&LENGTH, &OUTSIDE], |rules| {
-        rules.free_conductor.outside = rules.free_conductor.outside.with(60_000, 1_500_000);
+        rules.free_conductor.outside.set(60_000, 1_500_000);
     }),
     Wrong::of_rules("free_length_from_opening", &[&LENGTH], |rules| {
         rules.free_conductor.from = MeasuredFrom::Opening;
     }),
     Wrong::of_rules("free_length_three_only", &[&LENGTH, &OUTSIDE], |rules| {
-        rules.free_conductor.length = rules.free_conductor.length.with(30_000, 750_000);
-        rules.free_conductor.outside = rules.free_conductor.outside.with_number(0);
+        rules.free_conductor.length.set(30_000, 750_000);
+        rules.free_conductor.outside.set_number(0);
     }),
-    Wrong::of_rules("free_length_reach_only", &[&LENGTH], |rules| {
-        rules.free_conductor.length = rules.free_conductor.length.with_number(0);
-    }),
-    Wrong::of_rules("free_length_six_only", &[&OUTSIDE], |rules| {
-        rules.free_conductor.outside = rules.free_conductor.outside.with_number(0);
-    }),
+    Wrong::of_rules("free_length_reach_only", &[&LENGTH], |rules| rules.free_conductor.length.set_number(0)),
+    Wrong::of_rules("free_length_six_only", &[&OUTSIDE], |rules| rules.free_conductor.outside.set_number(0)),
     Wrong::of_request("rings_not_added", &[&OUTSIDE], |request| {
         let some = !request.rings.is_empty();
         request.rings.clear();
@@ -32,11 +28,9 @@ static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_request("small_in_every_dimension", &[&OUTSIDE], small_in_every_dimension),
 ];
 
-static QUANTITIES: &[Quantity<FreeConductors>] =
-    &[Quantity::<FreeConductors>::new("required_length", |_, outcome| outcome.required)];
-
 impl Teachable for FreeConductors {
-    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const QUANTITIES: &'static [Quantity<Self>] =
+        &[Quantity::<Self>::new("required_length", |_, outcome| outcome.required)];
     const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &FreeConductorsRequest) -> Vec<Sentence> {

@@ -74,14 +74,12 @@ static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::edition_before("fill_by_edition_before", &[&GROUNDING, &TERMINAL_BLOCKS]),
 ];
 
-static QUANTITIES: &[Quantity<OutletFill>] = &[
-    Quantity::<OutletFill>::sum("required_volume", required_volume),
-    Quantity::<OutletFill>::sum("available_volume", available_volume),
-    Quantity::<OutletFill>::new("further_conductors", further_conductors),
-];
-
 impl Teachable for OutletFill {
-    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const QUANTITIES: &'static [Quantity<Self>] = &[
+        Quantity::<Self>::sum("required_volume", required_volume),
+        Quantity::<Self>::sum("available_volume", available_volume),
+        Quantity::<Self>::new("further_conductors", further_conductors),
+    ];
     const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &OutletFillRequest) -> Vec<Sentence> {
@@ -303,7 +301,7 @@ fn everything_by(contents: &mut Contents, size: Option<ConductorSize>) -> bool {
     mixed
 }
 
-/// The printed count of a table is for conductors alone: whoever reads it forgets everything else in the box.
+/// The printed count of a table is for conductors alone: read by itself, everything else in the box is forgotten.
 fn table_column_without_deductions(request: &mut OutletFillRequest) -> bool {
     change_contents(request, |contents| {
         let none_before = contents.cables.iter().all(|cable| cable.grounding.is_none())

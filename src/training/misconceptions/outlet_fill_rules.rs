@@ -8,20 +8,57 @@ use crate::trade::ConductorSize;
 const ONE: i64 = 10_000;
 const QUARTER: i64 = 2_500;
 
-/// Changes what grounding conductors past the first few take, in an edition that has no such rule too.
+/// Changes what grounding conductors beyond the first few take, even in an edition that has no such rule.
 fn beyond(rules: &mut Rules, change: impl FnOnce(&mut GroundingBeyond)) {
     let mut beyond = GroundingBeyond::FOUR_AND_QUARTERS;
     change(&mut beyond);
     rules.outlet_fill.grounding_beyond = Some(beyond);
 }
 
-/// So many allowances for the first few, taken together so many, and so much for each past them.
+/// Sets the allowances of each of the first few conductors, how many count together, and the part for each one beyond.
 fn grounding(rules: &mut Rules, first: i64, together: i64, each: i64) {
-    rules.outlet_fill.grounding = rules.outlet_fill.grounding.with_number(first);
+    rules.outlet_fill.grounding.set_number(first);
     beyond(rules, |beyond| {
-        beyond.together = beyond.together.with_number(together);
-        beyond.each = beyond.each.with_number(each);
+        beyond.together.set_number(together);
+        beyond.each.set_number(each);
     });
+}
+
+/// Declares misconceptions that are one change to the rules each.
+macro_rules! changes {
+    ($($name:ident: |$rules:ident| $change:expr;)+) => {
+        $(pub(super) fn $name($rules: &mut Rules) {
+            $change;
+        })+
+    };
+}
+
+changes! {
+    grounding_left_out: |rules| grounding(rules, 0, 4 * ONE, 0);
+    grounding_one_for_all: |rules| rules.outlet_fill.grounding_beyond = None;
+    grounding_quarters_too_early: |rules| rules.outlet_fill.grounding_beyond = Some(GroundingBeyond::FOUR_AND_QUARTERS);
+    grounding_quarter_each: |rules| grounding(rules, 0, 0, QUARTER);
+    grounding_quarter_on_top: |rules| grounding(rules, ONE, 0, QUARTER);
+    grounding_rounded_up: |rules| beyond(rules, |beyond| beyond.parts = Parts::RoundedUp);
+    grounding_extra_own_size: |rules| beyond(rules, |beyond| beyond.parts = Parts::OfOwnSize);
+    grounding_by_circuit_conductor: |rules| rules.outlet_fill.grounding_by = CountedBy::LargestInBox;
+    isolated_set_on_top: |rules| rules.outlet_fill.isolated_set = Some(OutletFill::ISOLATED_SET);
+    isolated_set_joined: |rules| rules.outlet_fill.isolated_set = None;
+    loop_counted_once: |rules| rules.outlet_fill.long_loop.set_number(ONE);
+    short_loop_counted_twice: |rules| rules.outlet_fill.loop_multiple.set_number(ONE);
+    device_one_allowance: |rules| rules.outlet_fill.yoke.set_number(ONE);
+    device_left_out: |rules| rules.outlet_fill.yoke.set_number(0);
+    device_by_largest_in_box: |rules| rules.outlet_fill.yoke_by = CountedBy::LargestInBox;
+    clamps_each: |rules| rules.outlet_fill.clamps_each = Repeated::ForEachPiece;
+    clamps_left_out: |rules| rules.outlet_fill.clamps.set_number(0);
+    clamps_by_smallest: |rules| rules.outlet_fill.clamps_by = InBox::Smallest;
+    support_fittings_as_one: |rules| rules.outlet_fill.support_fittings_each = Repeated::ForAll;
+    support_fittings_by_piece: |rules| rules.outlet_fill.support_fittings_each = Repeated::ForEachPiece;
+    wire_connectors_counted: |rules| rules.outlet_fill.wire_connector.set_number(ONE);
+    canopy_wires_counted: |rules| rules.outlet_fill.canopy_wires.set_number(0);
+    canopy_14_awg_left_out: |rules| rules.outlet_fill.canopy_below = ConductorSize::AWG_8;
+    terminal_block_too_early: |rules| rules.outlet_fill.terminal_block = Some(OutletFill::TERMINAL_BLOCK);
+    terminal_block_left_out: |rules| rules.outlet_fill.terminal_block = None;
 }
 
 pub(super) fn grounding_each(rules: &mut Rules) {
@@ -31,110 +68,10 @@ pub(super) fn grounding_each(rules: &mut Rules) {
     }
 }
 
-pub(super) fn grounding_left_out(rules: &mut Rules) {
-    grounding(rules, 0, 4 * ONE, 0);
-}
-
-pub(super) fn grounding_one_for_all(rules: &mut Rules) {
-    rules.outlet_fill.grounding_beyond = None;
-}
-
-pub(super) fn grounding_quarters_too_early(rules: &mut Rules) {
-    rules.outlet_fill.grounding_beyond = Some(GroundingBeyond::FOUR_AND_QUARTERS);
-}
-
-pub(super) fn grounding_quarter_each(rules: &mut Rules) {
-    grounding(rules, 0, 0, QUARTER);
-}
-
-pub(super) fn grounding_quarter_on_top(rules: &mut Rules) {
-    grounding(rules, ONE, 0, QUARTER);
-}
-
-pub(super) fn grounding_rounded_up(rules: &mut Rules) {
-    beyond(rules, |beyond| beyond.parts = Parts::RoundedUp);
-}
-
-pub(super) fn grounding_extra_own_size(rules: &mut Rules) {
-    beyond(rules, |beyond| beyond.parts = Parts::OfOwnSize);
-}
-
-pub(super) fn grounding_by_circuit_conductor(rules: &mut Rules) {
-    rules.outlet_fill.grounding_by = CountedBy::LargestInBox;
-}
-
-pub(super) fn isolated_set_on_top(rules: &mut Rules) {
-    rules.outlet_fill.isolated_set = Some(OutletFill::ISOLATED_SET);
-}
-
-pub(super) fn isolated_set_joined(rules: &mut Rules) {
-    rules.outlet_fill.isolated_set = None;
-}
-
-pub(super) fn loop_counted_once(rules: &mut Rules) {
-    rules.outlet_fill.long_loop = rules.outlet_fill.long_loop.with_number(ONE);
-}
-
-pub(super) fn short_loop_counted_twice(rules: &mut Rules) {
-    rules.outlet_fill.loop_multiple = rules.outlet_fill.loop_multiple.with_number(ONE);
-}
-
-pub(super) fn device_one_allowance(rules: &mut Rules) {
-    rules.outlet_fill.yoke = rules.outlet_fill.yoke.with_number(ONE);
-}
-
-pub(super) fn device_left_out(rules: &mut Rules) {
-    rules.outlet_fill.yoke = rules.outlet_fill.yoke.with_number(0);
-}
-
-pub(super) fn device_by_largest_in_box(rules: &mut Rules) {
-    rules.outlet_fill.yoke_by = CountedBy::LargestInBox;
-}
-
-pub(super) fn clamps_each(rules: &mut Rules) {
-    rules.outlet_fill.clamps_each = Repeated::ForEachPiece;
-}
-
-pub(super) fn clamps_left_out(rules: &mut Rules) {
-    rules.outlet_fill.clamps = rules.outlet_fill.clamps.with_number(0);
-}
-
-pub(super) fn clamps_by_smallest(rules: &mut Rules) {
-    rules.outlet_fill.clamps_by = InBox::Smallest;
-}
-
-pub(super) fn support_fittings_as_one(rules: &mut Rules) {
-    rules.outlet_fill.support_fittings_each = Repeated::ForAll;
-}
-
-pub(super) fn support_fittings_by_piece(rules: &mut Rules) {
-    rules.outlet_fill.support_fittings_each = Repeated::ForEachPiece;
-}
-
-pub(super) fn wire_connectors_counted(rules: &mut Rules) {
-    rules.outlet_fill.wire_connector = rules.outlet_fill.wire_connector.with_number(ONE);
-}
-
-pub(super) fn canopy_wires_counted(rules: &mut Rules) {
-    rules.outlet_fill.canopy_wires = rules.outlet_fill.canopy_wires.with_number(0);
-}
-
-pub(super) fn canopy_14_awg_left_out(rules: &mut Rules) {
-    rules.outlet_fill.canopy_below = ConductorSize::AWG_8;
-}
-
-pub(super) fn terminal_block_too_early(rules: &mut Rules) {
-    rules.outlet_fill.terminal_block = Some(OutletFill::TERMINAL_BLOCK);
-}
-
-pub(super) fn terminal_block_left_out(rules: &mut Rules) {
-    rules.outlet_fill.terminal_block = None;
-}
-
 pub(super) fn barrier_takes_nothing(rules: &mut Rules) {
     let volume = &mut rules.outlet_volume;
-    volume.metal_barrier = volume.metal_barrier.with_number(0);
-    volume.nonmetallic_barrier = volume.nonmetallic_barrier.with_number(0);
+    volume.metal_barrier.set_number(0);
+    volume.nonmetallic_barrier.set_number(0);
 }
 
 pub(super) fn barrier_ignored(rules: &mut Rules) {
@@ -144,5 +81,5 @@ pub(super) fn barrier_ignored(rules: &mut Rules) {
 
 pub(super) fn barrier_as_metal(rules: &mut Rules) {
     let (us, si) = (5_000, 82_000);
-    rules.outlet_volume.nonmetallic_barrier = rules.outlet_volume.nonmetallic_barrier.with(us, si);
+    rules.outlet_volume.nonmetallic_barrier.set(us, si);
 }

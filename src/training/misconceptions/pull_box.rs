@@ -1,9 +1,8 @@
 //! What learners get wrong about pull boxes.
 
-use crate::checks::pull_box::{Cover, EntryDistanceOf, PullBox, PullBoxOutcome, PullBoxRequest, SectionSize};
+use crate::checks::pull_box::{Cover, PullBox, PullBoxOutcome, PullBoxRequest, SectionSize};
 use crate::derivation::Figure;
 use crate::quantity::Units;
-use crate::rulebook::Rules;
 use crate::rulebook::over_1000_volts::{self, CablesAdded};
 use crate::rulebook::pull::{
     ANGLE, APPLIES, AngleAdds, AngleRows, CABLES, CountsAs, DistanceBy, ENTRY_DISTANCE, GOVERNS,
@@ -17,10 +16,10 @@ use crate::training::{Misconception, Quantity, Teachable};
 type Wrong = Misconception<PullBox>;
 
 static MISCONCEPTIONS: &[Wrong] = &[
-    Wrong::of_rules("straight_sum", &[&STRAIGHT], straight_sum),
+    Wrong::of_rules("straight_sum", &[&STRAIGHT], |rules| rules.pull.straight_others.set_number(10_000)),
     Wrong::of_rules("angle_without_sum", &[&ANGLE], |rules| rules.pull.angle_adds = AngleAdds::Nothing),
-    Wrong::of_rules("straight_by_six", &[&STRAIGHT], straight_by_six),
-    Wrong::of_rules("angle_by_eight", &[&ANGLE], angle_by_eight),
+    Wrong::of_rules("straight_by_six", &[&STRAIGHT], |rules| rules.pull.straight.set_number(60_000)),
+    Wrong::of_rules("angle_by_eight", &[&ANGLE], |rules| rules.pull.angle.set_number(80_000)),
     Wrong::of_rules("angle_largest_again", &[&ANGLE], |rules| {
         rules.pull.angle_adds = AngleAdds::LargestAgain
     }),
@@ -29,7 +28,7 @@ static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("distance_by_smaller", &[&ENTRY_DISTANCE], |rules| {
         rules.pull.distance_by = DistanceBy::Smaller;
     }),
-    Wrong::of_rules("distance_skipped", &[&ENTRY_DISTANCE], distance_skipped),
+    Wrong::of_rules("distance_skipped", &[&ENTRY_DISTANCE], |rules| rules.pull.entry_distance.set_number(0)),
     Wrong::of_rules("angle_other_wall_added", &[&ANGLE], |rules| {
         rules.pull.angle_adds = AngleAdds::OtherWallsToo;
     }),
@@ -38,7 +37,10 @@ static MISCONCEPTIONS: &[Wrong] = &[
     }),
     Wrong::of_request("cover_exception_missed", &[&REMOVABLE_COVER], cover_exception_missed),
     Wrong::of_rules("straight_and_angle_added", &[&GOVERNS], |rules| rules.pull.together = Together::Added),
-    Wrong::of_rules("straight_trade_sizes_added", &[&STRAIGHT], straight_trade_sizes_added),
+    Wrong::of_rules("straight_trade_sizes_added", &[&STRAIGHT], |rules| {
+        rules.pull.straight_of = StraightOf::AllOnWalls;
+        rules.pull.straight.set_number(10_000);
+    }),
     Wrong::of_rules("straight_all_multiplied", &[&STRAIGHT], |rules| {
         rules.pull.straight_of = StraightOf::AllOnWalls;
     }),
@@ -48,7 +50,9 @@ static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("straight_both_sides", &[&STRAIGHT], |rules| {
         rules.pull.straight_along = StraightAlong::BothSides;
     }),
-    Wrong::of_rules("distance_by_eight", &[&ENTRY_DISTANCE], distance_by_eight),
+    Wrong::of_rules("distance_by_eight", &[&ENTRY_DISTANCE], |rules| {
+        rules.pull.entry_distance.set_number(80_000)
+    }),
     Wrong::of_rules("raceway_outside_diameter", &[&TRADE_SIZE], |rules| {
         rules.pull.raceway_counts_as = CountsAs::OutsideDiameter;
     }),
@@ -67,9 +71,9 @@ static MISCONCEPTIONS: &[Wrong] = &[
         &[&over_1000_volts::STRAIGHT, &over_1000_volts::ANGLE],
         |rules| {
             let book = &mut rules.over_1000_volts;
-            book.straight.nonshielded = book.straight.nonshielded.with_number(480_000);
-            book.angle.nonshielded = book.angle.nonshielded.with_number(360_000);
-            book.entry_exit.nonshielded = book.entry_exit.nonshielded.with_number(360_000);
+            book.straight.nonshielded.set_number(480_000);
+            book.angle.nonshielded.set_number(360_000);
+            book.entry_exit.nonshielded.set_number(360_000);
         },
     ),
     Wrong::of_rules(
@@ -77,37 +81,32 @@ static MISCONCEPTIONS: &[Wrong] = &[
         &[&over_1000_volts::STRAIGHT, &over_1000_volts::ANGLE],
         |rules| {
             let book = &mut rules.over_1000_volts;
-            book.straight.shielded = book.straight.shielded.with_number(320_000);
-            book.angle.shielded = book.angle.shielded.with_number(240_000);
-            book.entry_exit.shielded = book.entry_exit.shielded.with_number(240_000);
+            book.straight.shielded.set_number(320_000);
+            book.angle.shielded.set_number(240_000);
+            book.entry_exit.shielded.set_number(240_000);
         },
     ),
     Wrong::of_rules("straight_as_angle_over_1000_volts", &[&over_1000_volts::STRAIGHT], |rules| {
-        rules.over_1000_volts.straight.shielded =
-            rules.over_1000_volts.straight.shielded.with_number(360_000);
-        rules.over_1000_volts.straight.nonshielded =
-            rules.over_1000_volts.straight.nonshielded.with_number(240_000);
+        rules.over_1000_volts.straight.shielded.set_number(360_000);
+        rules.over_1000_volts.straight.nonshielded.set_number(240_000);
     }),
     Wrong::of_rules("angle_as_straight_over_1000_volts", &[&over_1000_volts::ANGLE], |rules| {
-        rules.over_1000_volts.angle.shielded = rules.over_1000_volts.angle.shielded.with_number(480_000);
-        rules.over_1000_volts.angle.nonshielded =
-            rules.over_1000_volts.angle.nonshielded.with_number(320_000);
+        rules.over_1000_volts.angle.shielded.set_number(480_000);
+        rules.over_1000_volts.angle.nonshielded.set_number(320_000);
     }),
     Wrong::of_rules("row_only_over_1000_volts", &[&over_1000_volts::ANGLE], |rules| {
         rules.over_1000_volts.angle_adds = CablesAdded::OfRow;
     }),
 ];
 
-static QUANTITIES: &[Quantity<PullBox>] = &[
-    Quantity::<PullBox>::new("width", |_, outcome| only(outcome)?.width.minimum),
-    Quantity::<PullBox>::new("height", |_, outcome| only(outcome)?.height.minimum),
-    Quantity::<PullBox>::new("depth", |_, outcome| only(outcome)?.depth.minimum),
-    Quantity::<PullBox>::new("entry_distance", |_, outcome| farthest(outcome)),
-    Quantity::<PullBox>::new("measured_distance", |_, outcome| measured(outcome)),
-];
-
 impl Teachable for PullBox {
-    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const QUANTITIES: &'static [Quantity<Self>] = &[
+        Quantity::<Self>::new("width", |_, outcome| only(outcome)?.width.minimum),
+        Quantity::<Self>::new("height", |_, outcome| only(outcome)?.height.minimum),
+        Quantity::<Self>::new("depth", |_, outcome| only(outcome)?.depth.minimum),
+        Quantity::<Self>::new("entry_distance", |_, outcome| farthest(outcome)),
+        Quantity::<Self>::new("measured_distance", |_, outcome| only(outcome)?.distances.first()?.measured),
+    ];
     const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &PullBoxRequest) -> Vec<Sentence> {
@@ -123,11 +122,8 @@ impl Teachable for PullBox {
         });
         request.units = units;
         let divided = request.sections.iter().any(|section| section.inside.is_some());
-        !holds_sizes
-            && request.inside.is_none()
-            && request.layout.is_none()
-            && request.amendments.is_empty()
-            && !divided
+        let is_sized = request.inside.is_some() || request.layout.is_some() || !request.amendments.is_empty();
+        !holds_sizes && !is_sized && !divided
     }
 }
 
@@ -138,41 +134,7 @@ fn only(outcome: &PullBoxOutcome) -> Option<&SectionSize> {
 
 /// The greatest distance that two entries of the box must stand apart.
 fn farthest(outcome: &PullBoxOutcome) -> Option<Figure> {
-    only(outcome)?
-        .distances
-        .iter()
-        .map(|apart: &EntryDistanceOf| apart.required)
-        .max_by_key(|required| required.value)
-}
-
-/// The distance between the first two entries that must stand apart, where the box is given.
-fn measured(outcome: &PullBoxOutcome) -> Option<Figure> {
-    only(outcome)?.distances.first()?.measured
-}
-
-fn straight_sum(rules: &mut Rules) {
-    rules.pull.straight_others = rules.pull.straight_others.with_number(10_000);
-}
-
-fn straight_by_six(rules: &mut Rules) {
-    rules.pull.straight = rules.pull.straight.with_number(60_000);
-}
-
-fn angle_by_eight(rules: &mut Rules) {
-    rules.pull.angle = rules.pull.angle.with_number(80_000);
-}
-
-fn straight_trade_sizes_added(rules: &mut Rules) {
-    rules.pull.straight_of = StraightOf::AllOnWalls;
-    rules.pull.straight = rules.pull.straight.with_number(10_000);
-}
-
-fn distance_skipped(rules: &mut Rules) {
-    rules.pull.entry_distance = rules.pull.entry_distance.with_number(0);
-}
-
-fn distance_by_eight(rules: &mut Rules) {
-    rules.pull.entry_distance = rules.pull.entry_distance.with_number(80_000);
+    only(outcome)?.distances.iter().map(|apart| apart.required).max_by_key(|required| required.value)
 }
 
 fn cover_exception_missed(request: &mut PullBoxRequest) -> bool {

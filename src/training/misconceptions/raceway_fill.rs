@@ -13,38 +13,37 @@ const PERCENT: i64 = 10_000;
 
 static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("two_by_forty_percent", &[&LIMITS], |rules| {
-        rules.raceway_fill.two = rules.raceway_fill.two.with_number(40 * PERCENT);
+        rules.raceway_fill.two.set_number(40 * PERCENT);
     }),
     Wrong::of_rules("one_by_forty_percent", &[&LIMITS], |rules| {
-        rules.raceway_fill.one = rules.raceway_fill.one.with_number(40 * PERCENT);
+        rules.raceway_fill.one.set_number(40 * PERCENT);
     }),
     Wrong::of_rules("fraction_dropped", &[&SAME_SIZE], |rules| {
-        rules.raceway_fill.same_size_step = rules.raceway_fill.same_size_step.with_number(10_000);
-        rules.raceway_fill.single_step = rules.raceway_fill.single_step.with_number(10_000);
+        rules.raceway_fill.same_size_step.set_number(10_000);
+        rules.raceway_fill.single_step.set_number(10_000);
     }),
     Wrong::of_rules("fraction_rounded_at_half", &[&SAME_SIZE], |rules| {
-        rules.raceway_fill.same_size_step = rules.raceway_fill.same_size_step.with_number(5_000);
-        rules.raceway_fill.single_step = rules.raceway_fill.single_step.with_number(5_000);
+        rules.raceway_fill.same_size_step.set_number(5_000);
+        rules.raceway_fill.single_step.set_number(5_000);
     }),
     Wrong::of_rules("nipple_by_forty_percent", &[&NIPPLE], |rules| {
-        rules.raceway_fill.nipple = rules.raceway_fill.nipple.with_number(40 * PERCENT);
+        rules.raceway_fill.nipple.set_number(40 * PERCENT);
     }),
     Wrong::of_rules("sixty_percent_everywhere", &[&NIPPLE, &LIMITS], |rules| {
         let book = &mut rules.raceway_fill;
         for limit in [&mut book.one, &mut book.two, &mut book.over_two] {
-            *limit = limit.with_number(60 * PERCENT);
+            limit.set_number(60 * PERCENT);
         }
     }),
     Wrong::of_rules("raceway_filled_whole", &[&LIMITS], |rules| {
         let book = &mut rules.raceway_fill;
         for limit in [&mut book.one, &mut book.two, &mut book.over_two, &mut book.nipple] {
-            *limit = limit.with_number(100 * PERCENT);
+            limit.set_number(100 * PERCENT);
         }
     }),
     Wrong::of_rules("fifty_three_percent_everywhere", &[&LIMITS], |rules| {
-        let book = &mut rules.raceway_fill;
-        (book.two, book.over_two) =
-            (book.two.with_number(53 * PERCENT), book.over_two.with_number(53 * PERCENT));
+        rules.raceway_fill.two.set_number(53 * PERCENT);
+        rules.raceway_fill.over_two.set_number(53 * PERCENT);
     }),
     Wrong::of_request("bare_conductors_left_out", &[&BARE], |request| {
         let some = !request.bare_conductors.is_empty() && !request.conductors.is_empty();
@@ -54,15 +53,13 @@ static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_request("insulation_as_thhn", &[&CONDUCTORS], insulation_as_thhn),
 ];
 
-static QUANTITIES: &[Quantity<RacewayFill>] = &[
-    Quantity::<RacewayFill>::new("most_conductors", |_, outcome| outcome.fill.as_ref()?.maximum),
-    Quantity::<RacewayFill>::sum("total_area", |_, outcome| Some(outcome.total_area)),
-    Quantity::<RacewayFill>::new("allowed_area", |_, outcome| Some(outcome.fill.as_ref()?.allowed_area)),
-    Quantity::<RacewayFill>::new("fill_percent", |_, outcome| Some(outcome.fill.as_ref()?.fill_percent)),
-];
-
 impl Teachable for RacewayFill {
-    const QUANTITIES: &'static [Quantity<Self>] = QUANTITIES;
+    const QUANTITIES: &'static [Quantity<Self>] = &[
+        Quantity::<Self>::new("most_conductors", |_, outcome| outcome.fill.as_ref()?.maximum),
+        Quantity::<Self>::sum("total_area", |_, outcome| Some(outcome.total_area)),
+        Quantity::<Self>::new("allowed_area", |_, outcome| Some(outcome.fill.as_ref()?.allowed_area)),
+        Quantity::<Self>::new("fill_percent", |_, outcome| Some(outcome.fill.as_ref()?.fill_percent)),
+    ];
     const MISCONCEPTIONS: &'static [Misconception<Self>] = MISCONCEPTIONS;
 
     fn situation(request: &RacewayFillRequest) -> Vec<Sentence> {

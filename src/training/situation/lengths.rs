@@ -1,4 +1,4 @@
-//! Openings, depths and devices, told.
+//! Openings, depths and devices, in sentences.
 
 use super::{Sentence, measured, place};
 use crate::checks::box_depths::BoxDepthsRequest;

@@ -1,4 +1,4 @@
-//! The situation of an exercise in plain trade language, told from its request: words and numbers cannot disagree.
+//! The situation of an exercise in plain trade language, written from its request: words and numbers cannot disagree.
 
 mod lengths;
 mod outlet_boxes;
@@ -12,9 +12,10 @@ pub use pull_boxes::of_pull_box;
 pub use raceways::{of_conduit_body, of_raceway};
 
 use crate::checks::Reference;
+use crate::checks::outlet_fill::Many;
 use crate::i18n::{Catalogue, MessageArg, figure};
 use crate::quantity::{Decimal, Measure, Units};
-use crate::trade::ConductorSize;
+use crate::trade::{ConductorSize, TradeSize};
 
 /// One sentence, before it is put in a language.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -41,6 +42,14 @@ impl Sentence {
         self
     }
 
+    /// With a text, where there is one.
+    fn text_of(self, name: &'static str, text: Option<impl Into<String>>) -> Self {
+        match text {
+            Some(text) => self.text(name, text),
+            None => self,
+        }
+    }
+
     /// With a word of the catalogue.
     pub fn word(mut self, name: &'static str, key: impl Into<String>) -> Self {
         self.arguments.push((name, MessageArg::Word(key.into())));
@@ -54,6 +63,19 @@ impl Sentence {
     /// The sentence in a language.
     pub fn message(&self, messages: &Catalogue) -> String {
         messages.message(self.key, &self.arguments)
+    }
+}
+
+/// A sentence about things alike; one, where no number is given.
+fn counted(key: &'static str, count: Option<Many>) -> Sentence {
+    Sentence::new(key).count(count.map_or(1, Many::get))
+}
+
+/// A trade size as it is named in the units.
+fn trade_size(size: TradeSize, units: Units) -> String {
+    match units {
+        Units::Us => size.name().to_owned(),
+        Units::Si => size.metric_designator().to_string(),
     }
 }
 

@@ -1,10 +1,10 @@
-//! What is in an outlet box, told.
+//! What is in an outlet box, in sentences.
 
-use super::{Sentence, measured, outlet_enclosures, place};
+use super::{Sentence, counted, measured, outlet_enclosures, place};
 use crate::checks::outlet_fill::{
     Cable, Canopy, CanopyKind, Clamp, ClampKind, Conductor, Contents, Device, DeviceKind, Gangs, Grounding,
-    GroundingKind, Many, OutletFillRequest, Role, SmallPart, SmallPartKind, SupportFitting,
-    SupportFittingKind, TerminalBlock,
+    GroundingKind, OutletFillRequest, Role, SmallPart, SmallPartKind, SupportFitting, SupportFittingKind,
+    TerminalBlock,
 };
 use crate::quantity::{Measure, Units};
 
@@ -25,14 +25,8 @@ pub fn of_outlet_box(request: &OutletFillRequest) -> Vec<Sentence> {
     sentences
 }
 
-fn many(count: Option<Many>) -> u32 {
-    count.map_or(1, Many::get)
-}
-
 fn of_contents(contents: &Contents, units: Units) -> Vec<Sentence> {
     let conductors = contents.conductors.iter().map(|one| conductor(one, units));
-    let fittings = contents.support_fittings.iter().map(support_fitting);
-    let blocks = contents.terminal_blocks.iter().map(terminal_block);
     contents
         .cables
         .iter()
@@ -41,8 +35,8 @@ fn of_contents(contents: &Contents, units: Units) -> Vec<Sentence> {
         .chain(contents.grounding.iter().map(grounding))
         .chain(contents.devices.iter().map(device))
         .chain(contents.clamps.iter().map(clamp))
-        .chain(fittings)
-        .chain(blocks)
+        .chain(contents.support_fittings.iter().map(support_fitting))
+        .chain(contents.terminal_blocks.iter().map(terminal_block))
         .chain(contents.canopy.iter().flat_map(canopy))
         .chain(contents.small_parts.iter().map(small_part))
         .collect()
@@ -51,12 +45,8 @@ fn of_contents(contents: &Contents, units: Units) -> Vec<Sentence> {
 fn cable(cable: &Cable) -> Sentence {
     let conductors = cable.conductors.get().to_string();
     let key = if cable.grounding.is_some() { "situation-cable" } else { "situation-cable-without-ground" };
-    let sentence =
-        Sentence::new(key).count(many(cable.count)).size(cable.size).text("conductors", conductors);
-    match cable.grounding {
-        Some(size) => sentence.text("grounding", size.name()),
-        None => sentence,
-    }
+    let sentence = counted(key, cable.count).size(cable.size).text("conductors", conductors);
+    sentence.text_of("grounding", cable.grounding.map(|size| size.name()))
 }
 
 fn conductor(one: &Conductor, units: Units) -> Sentence {
@@ -67,11 +57,8 @@ fn conductor(one: &Conductor, units: Units) -> Sentence {
         Role::Loop => "situation-conductors-loop",
         Role::StaysInside => "situation-pigtails",
     };
-    let sentence = Sentence::new(key).count(many(one.count)).size(one.size);
-    match one.loop_length {
-        Some(length) => sentence.text("length", measured(length.value(), Measure::Length, units)),
-        None => sentence,
-    }
+    let length = one.loop_length.map(|length| measured(length.value(), Measure::Length, units));
+    counted(key, one.count).size(one.size).text_of("length", length)
 }
 
 fn grounding(one: &Grounding) -> Sentence {
@@ -81,7 +68,7 @@ fn grounding(one: &Grounding) -> Sentence {
         GroundingKind::Isolated => "situation-isolated-grounding",
         GroundingKind::StaysInside => "situation-grounding-pigtails",
     };
-    Sentence::new(key).count(many(one.count)).size(one.size)
+    counted(key, one.count).size(one.size)
 }
 
 fn device(device: &Device) -> Sentence {
@@ -96,8 +83,8 @@ fn device(device: &Device) -> Sentence {
     let size = device.largest_conductor.map_or("", |size| size.name());
     let gangs = device.gangs.map_or(1, Gangs::get);
     let key = if gangs > 1 { "situation-device-wide" } else { "situation-device" };
-    let sentence = Sentence::new(key).count(many(device.count)).word("device", name).text("size", size);
-    if gangs > 1 { sentence.text("gangs", gangs.to_string()) } else { sentence }
+    let sentence = counted(key, device.count).word("device", name).text("size", size);
+    sentence.text_of("gangs", (gangs > 1).then(|| gangs.to_string()))
 }
 
 fn clamp(clamp: &Clamp) -> Sentence {
@@ -107,7 +94,7 @@ fn clamp(clamp: &Clamp) -> Sentence {
         ClampKind::External => "situation-clamps-external",
         ClampKind::TerminatingAssembly => "situation-clamps-assembly",
     };
-    Sentence::new(key).count(many(clamp.count))
+    counted(key, clamp.count)
 }
 
 fn support_fitting(fitting: &SupportFitting) -> Sentence {
@@ -115,12 +102,12 @@ fn support_fitting(fitting: &SupportFitting) -> Sentence {
         SupportFittingKind::Stud => "situation-studs",
         SupportFittingKind::Hickey => "situation-hickeys",
     };
-    Sentence::new(key).count(many(fitting.count))
+    counted(key, fitting.count)
 }
 
 fn terminal_block(block: &TerminalBlock) -> Sentence {
     let size = block.largest_conductor.map_or("", |size| size.name());
-    Sentence::new("situation-terminal-blocks").count(many(block.count)).text("size", size)
+    counted("situation-terminal-blocks", block.count).text("size", size)
 }
 
 fn canopy(canopy: &Canopy) -> Vec<Sentence> {
@@ -129,21 +116,15 @@ fn canopy(canopy: &Canopy) -> Vec<Sentence> {
         CanopyKind::FlatLuminaire => "situation-canopy-flat",
         CanopyKind::CeilingFan => "situation-canopy-fan",
     };
-    let wires = canopy
-        .fixture_wires
-        .iter()
-        .map(|wires| Sentence::new("situation-fixture-wires").count(many(wires.count)).size(wires.size));
-    let grounding = canopy
-        .grounding
-        .iter()
-        .map(|wires| Sentence::new("situation-fixture-grounding").count(many(wires.count)).size(wires.size));
+    let wires = canopy.fixture_wires.iter();
+    let wires = wires.map(|wires| counted("situation-fixture-wires", wires.count).size(wires.size));
+    let grounding = canopy.grounding.iter();
+    let grounding =
+        grounding.map(|wires| counted("situation-fixture-grounding", wires.count).size(wires.size));
     std::iter::once(Sentence::new(key)).chain(wires).chain(grounding).collect()
 }
 
 fn small_part(part: &SmallPart) -> Sentence {
-    let key = match part.kind {
-        SmallPartKind::WireConnector => "situation-wire-connectors",
-        _ => "situation-small-parts",
-    };
-    Sentence::new(key).count(many(part.count))
+    let is_connector = part.kind == SmallPartKind::WireConnector;
+    counted(if is_connector { "situation-wire-connectors" } else { "situation-small-parts" }, part.count)
 }

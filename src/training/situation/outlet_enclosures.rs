@@ -1,7 +1,7 @@
-//! A box and what is fitted to it, told.
+//! A box and what is fitted to it, in sentences.
 
-use super::{Sentence, measured};
-use crate::checks::outlet_fill::{Barrier, Enclosure, Gangs, Many, Material, Section, SectionKind};
+use super::{Sentence, counted, measured};
+use crate::checks::outlet_fill::{Barrier, Enclosure, Gangs, Material, Section, SectionKind};
 use crate::quantity::{Measure, Units, Volume};
 use crate::tables::standard_boxes::{Shape, StandardBox};
 
@@ -49,15 +49,13 @@ fn section(section: &Section, units: Units) -> Sentence {
         SectionKind::RaisedCover => "situation-section-raised-cover",
         SectionKind::DomedCover => "situation-section-domed-cover",
     };
-    let count = section.count.map_or(1, Many::get);
-    match (section.marked_volume, section.standard) {
-        (Some(mark), _) => Sentence::new("situation-section-marked")
-            .word("section", kind)
-            .text("volume", volume_text(mark, units)),
-        (None, Some(_)) => Sentence::new("situation-section-standard").word("section", kind),
-        (None, None) => Sentence::new("situation-section-unmarked").word("section", kind),
-    }
-    .count(count)
+    let key = match (section.marked_volume, section.standard) {
+        (Some(_), _) => "situation-section-marked",
+        (None, Some(_)) => "situation-section-standard",
+        (None, None) => "situation-section-unmarked",
+    };
+    let mark = section.marked_volume.map(|mark| volume_text(mark, units));
+    counted(key, section.count).word("section", kind).text_of("volume", mark)
 }
 
 fn barrier(barrier: &Barrier) -> Sentence {
@@ -65,5 +63,5 @@ fn barrier(barrier: &Barrier) -> Sentence {
         Material::Metal => "situation-barrier-metal",
         Material::Nonmetallic => "situation-barrier-nonmetallic",
     };
-    Sentence::new(key).count(barrier.count.map_or(1, Many::get))
+    counted(key, barrier.count)
 }

@@ -1,6 +1,6 @@
-//! A pull box and what enters it, told.
+//! A pull box and what enters it, in sentences.
 
-use super::{Sentence, measured};
+use super::{Sentence, measured, trade_size};
 use crate::checks::pull_box::{CableCovering, Entry, Pull, PullBoxRequest, Wall};
 use crate::quantity::{Measure, Units};
 
@@ -27,10 +27,6 @@ fn entry(entry: &Entry, units: Units) -> Vec<Sentence> {
     let id = entry.id.as_str();
     let mut sentences = Vec::new();
     if let Some(raceway) = &entry.raceway {
-        let size = match units {
-            Units::Us => raceway.trade_size.name().to_owned(),
-            Units::Si => raceway.trade_size.metric_designator().to_string(),
-        };
         let diameter =
             raceway.outside_diameter.map(|diameter| measured(diameter.value(), Measure::Length, units));
         let key = match (units, &diameter) {
@@ -39,11 +35,8 @@ fn entry(entry: &Entry, units: Units) -> Vec<Sentence> {
             (Units::Si, None) => "situation-entry-metric",
             (Units::Si, Some(_)) => "situation-entry-metric-with-diameter",
         };
-        let enters = Sentence::new(key).text("id", id).text("size", size).word("wall", wall(entry.wall));
-        sentences.push(match diameter {
-            Some(diameter) => enters.text("diameter", diameter),
-            None => enters,
-        });
+        let enters = Sentence::new(key).text("id", id).text("size", trade_size(raceway.trade_size, units));
+        sentences.push(enters.word("wall", wall(entry.wall)).text_of("diameter", diameter));
     }
     if let Some(row) = entry.row {
         sentences

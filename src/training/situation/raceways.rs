@@ -1,16 +1,15 @@
-//! A raceway or a conduit body and what is pulled into it, told.
+//! A raceway or a conduit body and what is pulled into it, in sentences.
 
-use super::{Sentence, measured};
+use super::{Sentence, measured, trade_size};
 use crate::checks::conduit_body::{ConduitBodyRequest, HubPlace};
 use crate::checks::raceway_fill::RacewayFillRequest;
-use crate::quantity::{Measure, Units};
-use crate::trade::{RacewayKind, TradeSize};
+use crate::quantity::Measure;
 
 /// The situation of a raceway.
 pub fn of_raceway(request: &RacewayFillRequest) -> Vec<Sentence> {
     let mut sentences = Vec::new();
     if let Some(raceway) = request.raceway {
-        let size = raceway.trade_size.map(|size| size_text(size, request.units)).unwrap_or_default();
+        let size = raceway.trade_size.map(|size| trade_size(size, request.units)).unwrap_or_default();
         let kind = raceway.kind.name();
         sentences.push(Sentence::new("situation-raceway").text("kind", kind).text("size", size));
         if let Some(length) = raceway.length {
@@ -26,13 +25,6 @@ pub fn of_raceway(request: &RacewayFillRequest) -> Vec<Sentence> {
     sentences
 }
 
-fn size_text(size: TradeSize, units: Units) -> String {
-    match units {
-        Units::Us => size.name().to_owned(),
-        Units::Si => size.metric_designator().to_string(),
-    }
-}
-
 /// The situation of a conduit body.
 pub fn of_conduit_body(request: &ConduitBodyRequest) -> Vec<Sentence> {
     let places: Vec<HubPlace> = request.hubs.iter().map(|hub| hub.place).collect();
@@ -43,8 +35,8 @@ pub fn of_conduit_body(request: &ConduitBodyRequest) -> Vec<Sentence> {
     };
     let mut sentences = vec![Sentence::new(shape)];
     if let Some(hub) = request.hubs.first() {
-        let kind: RacewayKind = hub.raceway.kind;
-        let size = size_text(hub.raceway.trade_size, request.units);
+        let kind = hub.raceway.kind;
+        let size = trade_size(hub.raceway.trade_size, request.units);
         sentences.push(Sentence::new("situation-body-raceway").text("kind", kind.name()).text("size", size));
     }
     sentences.extend(request.pulls.iter().flat_map(|pull| &pull.conductors).map(|group| {
