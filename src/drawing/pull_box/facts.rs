@@ -6,6 +6,7 @@ use crate::derivation::{Derivation, Figure, Operation, Outcome, Pointer};
 use crate::drawing::sheet::approximate;
 use crate::i18n::figure;
 use crate::quantity::{Decimal, Unit};
+use crate::rulebook::geometry::{ENTRIES, POSITIONS};
 use crate::rulebook::over_1000_volts::SCOPE;
 use crate::rulebook::pull::{CABLES, MARKED, PLACEMENT, TRADE_SIZE};
 use rustc_hash::FxHashMap;
@@ -93,13 +94,9 @@ impl<'a> Facts<'a> {
     pub fn is_misplaced(&self, index: usize) -> bool {
         let at = Pointer::of(&"/entries/#", index);
         let position = at.member(&"/position");
-        self.violations(PLACEMENT.id).any(|finding| finding.at.iter().any(|of| *of == at || *of == position))
-    }
-
-    fn violations(&self, rule: &'static str) -> impl Iterator<Item = &'a Finding> {
-        let violated =
-            move |finding: &&Finding| finding.rule.id == rule && finding.status == Status::Violated;
-        self.findings.iter().filter(violated)
+        let against = |finding: &&Finding| [POSITIONS.id, ENTRIES.id].contains(&finding.rule.id);
+        let violated = self.findings.iter().filter(|finding| finding.status == Status::Violated);
+        violated.filter(against).any(|finding| finding.at.iter().any(|of| *of == at || *of == position))
     }
 
     /// Whether a marking lets the box be smaller than the rules ask.
