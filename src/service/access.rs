@@ -57,7 +57,7 @@ pub fn check(ingress: &Ingress, request: &Request, operation: &Operation) -> Res
     let Some(permit) = ingress.concurrency.acquire(operation.always) else {
         turned_away(TurnedAway::Busy);
         let problem = Problem::new(ProblemKind::Overloaded, "problem-detail-overloaded", []);
-        return Err(Box::new(with(problem, header::RETRY_AFTER, "1")));
+        return Err(Box::new(([(header::RETRY_AFTER, "1")], problem).into_response()));
     };
     let asked = ingress.keys.as_ref().filter(|_| operation.need != Need::Nothing);
     let key = asked.map(|keys| {
@@ -67,7 +67,7 @@ pub fn check(ingress: &Ingress, request: &Request, operation: &Operation) -> Res
         Some(Ok(key)) => {
             key.quota.map(|per_minute| Quota { name: "key", per_minute, left: key.bucket.take(per_minute) })
         }
-        // whoever has no key counts by address, refused or not
+        // callers without a key count by address, refused or not
         _ if operation.always => None,
         _ => ingress.addresses.as_ref().map(|buckets| {
             let peer = request.extensions().get::<Peer>().copied();
@@ -79,13 +79,10 @@ pub fn check(ingress: &Ingress, request: &Request, operation: &Operation) -> Res
         turned_away(if quota.name == "key" { TurnedAway::KeyQuota } else { TurnedAway::AddressRate });
         return Err(Box::new(too_many(quota)));
     }
-    let key = match key.transpose() {
-        Ok(key) => key,
-        Err(error) => {
-            turned_away(TurnedAway::Key);
-            return Err(Box::new(unauthorized(error)));
-        }
-    };
+    let key = key.transpose().map_err(|error| {
+        turned_away(TurnedAway::Key);
+        Box::new(unauthorized(error))
+    })?;
     if let Some(key) = key.as_ref().filter(|key| operation.need == Need::Scope && !key.covers(&operation.id))
     {
         turned_away(TurnedAway::Scope);
@@ -122,32 +119,22 @@ fn not_covered(key: &Key, scope: &str) -> Problem {
     Problem::new(ProblemKind::Forbidden, "problem-detail-forbidden", arguments)
 }
 
-fn with(problem: Problem, name: HeaderName, value: &str) -> Response {
-    let mut response = problem.into_response();
-    if let Ok(value) = value.try_into() {
-        response.headers_mut().insert(name, value);
-    }
-    response
-}
-
 fn too_many(quota: Quota) -> Response {
     let wait = quota.left.wait.to_string();
     let arguments = [("most", quota.per_minute.to_string()), ("seconds", wait.clone())];
     let problem = Problem::new(ProblemKind::TooManyRequests, "problem-detail-too-many-requests", arguments);
-    let mut response = with(problem, header::RETRY_AFTER, &wait);
+    let mut response = ([(header::RETRY_AFTER, wait)], problem).into_response();
     quota.write(response.headers_mut());
     response
 }
 
 fn unauthorized(error: AuthenticationError) -> Response {
+    const INVALID_TOKEN: &str = "Bearer realm=\"elbowroom\", error=\"invalid_token\"";
     let (detail, challenge) = match error {
         AuthenticationError::Missing => ("problem-detail-key-missing", "Bearer realm=\"elbowroom\""),
-        AuthenticationError::Unknown => {
-            ("problem-detail-key-unknown", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
-        }
-        AuthenticationError::Expired => {
-            ("problem-detail-key-expired", "Bearer realm=\"elbowroom\", error=\"invalid_token\"")
-        }
+        AuthenticationError::Unknown => ("problem-detail-key-unknown", INVALID_TOKEN),
+        AuthenticationError::Expired => ("problem-detail-key-expired", INVALID_TOKEN),
     };
-    with(Problem::new(ProblemKind::Unauthorized, detail, []), header::WWW_AUTHENTICATE, challenge)
+    let problem = Problem::new(ProblemKind::Unauthorized, detail, []);
+    ([(header::WWW_AUTHENTICATE, challenge)], problem).into_response()
 }

@@ -12,7 +12,7 @@ use crate::rulebook::Edition;
 use crate::rulebook::digest;
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
-use axum::http::{HeaderValue, header};
+use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use futures_util::stream;
 use serde::Serialize;
@@ -77,10 +77,7 @@ async fn self_audit(State(service): State<Arc<Service>>, request: Request) -> Re
     let cases = cases().map_err(|_| Problem::internal())?;
     let text =
         stream::try_unfold(Part::Opening, move |part| part.write(Arc::clone(&service), cases, asked.clone()));
-    let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static("application/json")),
-        (header::CACHE_CONTROL, HeaderValue::from_static("no-store")),
-    ];
+    let headers = [(header::CONTENT_TYPE, media::JSON), (header::CACHE_CONTROL, "no-store")];
     Ok((headers, Body::from_stream(text)).into_response())
 }
 
@@ -114,7 +111,7 @@ impl Asked {
 #[derive(Clone, Copy, Debug)]
 enum Part {
     Opening,
-    /// Cases from a place on, after so many that are counted, some of them listed.
+    /// Cases from an index on, after those that the summary counts.
     Cases {
         from: usize,
         summary: AuditSummary,

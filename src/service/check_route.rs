@@ -12,7 +12,7 @@ use crate::content_policy::policy_of;
 use crate::drawing;
 use axum::body::{Body, Bytes};
 use axum::extract::{Request, State};
-use axum::http::{HeaderValue, header, request};
+use axum::http::{HeaderValue, header};
 use axum::response::{IntoResponse, Response};
 use axum::routing::post;
 use std::sync::{Arc, LazyLock};
@@ -23,19 +23,7 @@ pub fn route(check: &'static CheckEntry) -> UtoipaMethodRouter<Arc<Service>> {
     let (schemas, paths) = check_operation::describe(check);
     let drawing = check.draw.and_then(|_| drawing_of(check));
     let handler = move |State(service): State<Arc<Service>>, request: Request| async move {
-        let (parts, body) = request.into_parts();
-        match handle(check, service.limits(), &parts, body).await {
-            Ok(Reply::Answer(Answered { json, verdict, .. })) => {
-                service.metrics().verdict(check.name, verdict);
-                let mut response = answered(json);
-                if let Some(drawing) = drawing {
-                    response.headers_mut().insert(header::LINK, drawing);
-                }
-                response
-            }
-            Ok(Reply::Drawing(svg)) => drawn(svg),
-            Err(problem) => problem.into_response(),
-        }
+        handle(check, drawing, &service, request).await
     };
     (schemas, paths, post(handler))
 }
@@ -47,56 +35,45 @@ fn drawing_of(check: &CheckEntry) -> Option<HeaderValue> {
 
 /// An answer that is written already.
 pub(super) fn answered(json: Vec<u8>) -> Response {
-    let content_type = [(header::CONTENT_TYPE, HeaderValue::from_static("application/json"))];
+    let content_type = [(header::CONTENT_TYPE, HeaderValue::from_static(media::JSON))];
     (content_type, language::headers(), json).into_response()
-}
-
-/// What a check is answered with.
-enum Reply {
-    Answer(Answered),
-    /// SVG.
-    Drawing(String),
 }
 
 async fn handle(
     check: &CheckEntry,
-    limits: Limits,
-    parts: &request::Parts,
-    body: Body,
-) -> Result<Reply, Problem> {
+    drawing: Option<HeaderValue>,
+    service: &Service,
+    request: Request,
+) -> Result<Response, Problem> {
+    let (parts, body) = request.into_parts();
     let draw = match check.draw {
         None => {
             media::takes_json(&parts.headers)?;
             None
         }
-        Some(draw) => match media::best(&parts.headers, &["application/json", media::SVG]) {
-            Some(0) => None,
-            Some(_) => Some(draw),
-            None => {
-                let key = "problem-detail-not-acceptable-drawn";
-                return Err(Problem::new(ProblemKind::NotAcceptable, key, []));
-            }
-        },
+        Some(draw) => {
+            let offered = [media::JSON, media::SVG];
+            let chosen = media::chosen(&parts.headers, &offered, "problem-detail-not-acceptable-drawn")?;
+            (chosen == 1).then_some(draw)
+        }
     };
     media::sends_json(&parts.headers)?;
     let explain = query::explain(parts.uri.query())?;
-    let body = receive(body, limits).await?;
-    match draw {
-        None => (check.evaluate)(&body, explain).map(Reply::Answer),
-        Some(draw) => draw(&body).map(Reply::Drawing),
+    let body = receive(body, service.limits).await?;
+    if let Some(draw) = draw {
+        return draw(&body).map(drawn);
     }
+    let Answered { json, verdict, .. } = (check.evaluate)(&body, explain)?;
+    service.metrics().verdict(check.name, verdict);
+    let mut response = answered(json);
+    response.headers_mut().extend(drawing.map(|drawing| (header::LINK, drawing)));
+    Ok(response)
 }
 
 /// A drawing. It may be shown by any page, has its own style and loads nothing.
 fn drawn(svg: String) -> Response {
-    static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
-        HeaderValue::try_from(policy_of(&[drawing::style()]))
-            .unwrap_or_else(|_| HeaderValue::from_static("default-src 'none'"))
-    });
-    let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static(media::SVG)),
-        (header::CONTENT_SECURITY_POLICY, POLICY.clone()),
-    ];
+    static POLICY: LazyLock<String> = LazyLock::new(|| policy_of(&[drawing::style()]));
+    let headers = [(header::CONTENT_TYPE, media::SVG), (header::CONTENT_SECURITY_POLICY, &POLICY)];
     let mut response = (headers, language::headers(), svg).into_response();
     response.headers_mut().insert(header::VARY, HeaderValue::from_static("accept, accept-language"));
     response

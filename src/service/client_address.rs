@@ -11,7 +11,7 @@ const FORWARDED_FOR: HeaderName = HeaderName::from_static("x-forwarded-for");
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Peer(pub IpAddr);
 
-/// Part of an address that one caller is taken to have: all of version 4; of version 6 the first half, for whoever has one
+/// Part of an address that one caller is taken to have: all of version 4; of version 6 the first half, for a caller with one
 /// address has 2⁶⁴ of them.
 pub fn of(peer: Option<Peer>, headers: &HeaderMap, trusted: &[IpNet]) -> IpAddr {
     let peer = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |peer| peer.0);
@@ -27,15 +27,12 @@ fn forwarded(peer: IpAddr, headers: &HeaderMap, trusted: &[IpNet]) -> IpAddr {
     let is_trusted = |address: IpAddr| trusted.iter().any(|network| values::contains(network, address));
     let mut address = peer;
     let lines = headers.get_all(FORWARDED_FOR).iter().collect::<Vec<_>>();
-    let chain = lines.iter().rev().filter_map(|line| line.to_str().ok()).flat_map(|line| line.rsplit(','));
-    for hop in chain {
-        if !is_trusted(address) {
-            break;
-        }
-        match hop.trim().parse() {
-            Ok(hop) => address = hop,
-            Err(_) => break,
-        }
+    let lines = lines.iter().rev().filter_map(|line| line.to_str().ok());
+    let mut chain = lines.flat_map(|line| line.rsplit(',')).map_while(|hop| hop.trim().parse().ok());
+    while is_trusted(address)
+        && let Some(hop) = chain.next()
+    {
+        address = hop;
     }
     address
 }

@@ -15,7 +15,7 @@ pub struct ConcurrencyLimit {
 pub struct RequestPermit(Arc<AtomicU32>);
 
 impl ConcurrencyLimit {
-    /// Admits so many requests at once.
+    /// Admits `limit` requests at once.
     pub fn new(limit: u32) -> Self {
         Self { limit, current: Arc::default() }
     }

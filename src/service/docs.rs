@@ -2,12 +2,11 @@
 
 use super::fallback;
 use super::problem::Problem;
+use axum::Router;
 use axum::extract::{Request, State};
-use axum::http::{HeaderValue, header};
+use axum::http::header;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
-use axum::{Router, body::Body};
-use std::borrow::Cow;
 use std::sync::{Arc, LazyLock};
 use utoipa_swagger_ui::{Config, serve};
 
@@ -35,22 +34,17 @@ pub fn routes() -> Router<Arc<Service>> {
 }
 
 async fn document(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
-    service.documents().openapi.respond(request.headers())
+    service.documents.openapi.respond(request.headers())
 }
 
 async fn page(request: Request) -> Result<Response, Problem> {
     let path = request.uri().path();
     let file = path.rsplit('/').next().unwrap_or_default();
     let Ok(Some(found)) = serve(file, CONFIG.clone()) else { return Err(fallback::not_found(path)) };
-    let content_type = HeaderValue::try_from(found.content_type).map_err(|_| Problem::internal())?;
     let headers = [
-        (header::CONTENT_TYPE, content_type),
-        (header::CONTENT_SECURITY_POLICY, HeaderValue::from_static(POLICY)),
-        (header::CACHE_CONTROL, HeaderValue::from_static("public, max-age=3600")),
+        (header::CONTENT_TYPE, found.content_type.as_str()),
+        (header::CONTENT_SECURITY_POLICY, POLICY),
+        (header::CACHE_CONTROL, "public, max-age=3600"),
     ];
-    let body = match found.bytes {
-        Cow::Borrowed(bytes) => Body::from(bytes),
-        Cow::Owned(bytes) => Body::from(bytes),
-    };
-    Ok((headers, body).into_response())
+    Ok((headers, found.bytes).into_response())
 }

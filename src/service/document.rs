@@ -17,7 +17,7 @@ const CACHE_CONTROL: HeaderValue = HeaderValue::from_static("public, max-age=360
 pub struct Document {
     body: Bytes,
     tag: HeaderValue,
-    /// Whether there is such a document in every language; the others are the same whoever asks.
+    /// Whether there is such a document in every language; the others are the same for every caller.
     has_words: bool,
 }
 

@@ -6,7 +6,7 @@ use super::query;
 use super::state::Service;
 use crate::rulebook::digest;
 use axum::extract::{Request, State};
-use axum::http::{HeaderValue, header};
+use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use serde::Serialize;
 use std::sync::Arc;
@@ -73,9 +73,6 @@ fn answer(request: &Request, status: Condition) -> Result<Response, Problem> {
     media::takes_json(request.headers())?;
     let health = Health { status, version: env!("CARGO_PKG_VERSION"), ruleset: digest::whole() };
     let body = serde_json::to_vec(&health).map_err(|_| Problem::internal())?;
-    let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static("application/json")),
-        (header::CACHE_CONTROL, HeaderValue::from_static("no-store")),
-    ];
+    let headers = [(header::CONTENT_TYPE, media::JSON), (header::CACHE_CONTROL, "no-store")];
     Ok((headers, body).into_response())
 }

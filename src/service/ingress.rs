@@ -21,7 +21,7 @@ pub struct Ingress {
     pub metrics: Metrics,
     /// The concurrency limit.
     pub concurrency: ConcurrencyLimit,
-    /// The API keys; without them nobody is asked for one.
+    /// The API keys; without them no caller needs one.
     pub keys: Option<KeyRing>,
     /// The rate limit by address.
     pub addresses: Option<Buckets>,
@@ -63,7 +63,7 @@ impl Default for Ingress {
 }
 
 impl Ingress {
-    /// As the settings say; the keys and the queue of traces are opened by whoever runs the service.
+    /// As the settings say, with keys and a queue of traces that are open already.
     pub fn of(settings: &Settings, keys: Option<KeyRing>, traces: Option<Traces>) -> Self {
         Self {
             concurrency: ConcurrencyLimit::new(settings.max_concurrent_requests),

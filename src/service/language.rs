@@ -1,4 +1,4 @@
-//! In which language a caller is told: chosen from the Accept-Language header, once for each request.
+//! The language of what a caller reads: chosen from the Accept-Language header, once for each request.
 //!
 //! Everything that is put in words while a request is answered, down to the last fault, asks [`i18n`]. Outside of any
 //! request the language is English. Work that is handed to another task or thread is done [`within`] the language, or

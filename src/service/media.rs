@@ -4,7 +4,10 @@ use super::problem::{Problem, ProblemKind};
 use super::quality::thousandths;
 use axum::http::{HeaderMap, HeaderName, header};
 use mediatype::names::CHARSET;
-use mediatype::{MediaType, MediaTypeList, Name, ReadParams};
+use mediatype::{MediaType, MediaTypeList, Name, ReadParams, Value};
+
+/// Anything but drawings, pages and takeoffs.
+pub const JSON: &str = "application/json";
 
 /// A drawing.
 pub const SVG: &str = "image/svg+xml";
@@ -14,9 +17,7 @@ pub const HTML: &str = "text/html";
 
 /// Asks that the body is said to be JSON, in UTF-8 and not encoded: `application/json`, or `application/…+json`.
 pub fn sends_json(headers: &HeaderMap) -> Result<(), Problem> {
-    if text(headers, &header::CONTENT_TYPE) == Some("application/json")
-        && !headers.contains_key(header::CONTENT_ENCODING)
-    {
+    if text(headers, &header::CONTENT_TYPE) == Some(JSON) && !headers.contains_key(header::CONTENT_ENCODING) {
         return Ok(());
     }
     sends(headers, |media_type| is_json(media_type).then_some(()), "problem-detail-media-type")
@@ -25,7 +26,7 @@ pub fn sends_json(headers: &HeaderMap) -> Result<(), Problem> {
 /// Whether a media type is JSON, plain or of some kind.
 pub fn is_json(media_type: &str) -> bool {
     let is_kind = |kind: &str| !kind.is_empty() && !kind.contains('/');
-    media_type == "application/json"
+    media_type == JSON
         || media_type
             .strip_prefix("application/")
             .and_then(|kind| kind.strip_suffix("+json"))
@@ -38,40 +39,41 @@ pub fn sends<T>(
     known: impl Fn(&str) -> Option<T>,
     unknown: &'static str,
 ) -> Result<T, Problem> {
-    let refused = |key, named: Vec<(&'static str, String)>| {
-        Err(Problem::new(ProblemKind::UnsupportedMediaType, key, named))
+    let refused = |key, given: &str| {
+        Problem::new(ProblemKind::UnsupportedMediaType, key, [("given", given.to_owned())])
     };
-    let given = |text: &str| vec![("given", text.to_owned())];
-    if let Some(encoding) =
-        text(headers, &header::CONTENT_ENCODING).filter(|encoding| *encoding != "identity")
-    {
-        return refused("problem-detail-content-encoding", given(encoding));
+    if let Some(encoding) = text(headers, &header::CONTENT_ENCODING).filter(|name| *name != "identity") {
+        return Err(refused("problem-detail-content-encoding", encoding));
     }
-    let Some(content_type) = text(headers, &header::CONTENT_TYPE) else {
-        return refused("problem-detail-no-media-type", Vec::new());
-    };
-    let Ok(parsed) = MediaType::parse(content_type) else { return refused(unknown, given(content_type)) };
+    let content_type = text(headers, &header::CONTENT_TYPE);
+    let content_type = content_type.ok_or_else(|| refused("problem-detail-no-media-type", ""))?;
+    let parsed = MediaType::parse(content_type).map_err(|_| refused(unknown, content_type))?;
     let media_type = parsed.essence().to_string().to_ascii_lowercase();
-    let Some(found) = known(&media_type) else { return refused(unknown, given(&media_type)) };
-    if let Some(charset) = parsed.get_param(CHARSET) {
-        let charset = charset.unquoted_str();
-        if !charset.eq_ignore_ascii_case("utf-8") {
-            return refused("problem-detail-charset", given(&charset));
+    let found = known(&media_type).ok_or_else(|| refused(unknown, &media_type))?;
+    let charset = parsed.get_param(CHARSET);
+    match charset.as_ref().map(Value::unquoted_str) {
+        Some(charset) if !charset.eq_ignore_ascii_case("utf-8") => {
+            Err(refused("problem-detail-charset", &charset))
         }
+        _ => Ok(found),
     }
-    Ok(found)
 }
 
 /// Asks that the caller takes `application/json`, by the range of the Accept header that speaks of it most closely.
 pub fn takes_json(headers: &HeaderMap) -> Result<(), Problem> {
-    match best(headers, &["application/json"]) {
-        Some(_) => Ok(()),
-        None => Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable", [])),
-    }
+    chosen(headers, &[JSON], "problem-detail-not-acceptable").map(|_| ())
 }
 
-/// Which of some media types the caller takes best, the first of those that it takes alike; `None` when it takes none.
-pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
+/// The index of the media type that the caller takes best, the first of those that it takes alike.
+///
+/// # Errors
+///
+/// It takes none of them: the problem `not-acceptable`, with the sentence of a key.
+pub fn chosen(headers: &HeaderMap, offered: &[&str], key: &'static str) -> Result<usize, Problem> {
+    best(headers, offered).ok_or_else(|| Problem::new(ProblemKind::NotAcceptable, key, []))
+}
+
+fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
     let mut ranges =
         headers.get_all(header::ACCEPT).iter().filter_map(|value| value.to_str().ok()).peekable();
     if ranges.peek().is_none() {
@@ -87,14 +89,8 @@ pub fn best(headers: &HeaderMap, offered: &[&str]) -> Option<usize> {
             _ => None,
         };
         // the closest range decides; of two that are as close, the first
-        let mut closest: Option<(u8, &MediaType<'_>)> = None;
-        for range in &ranges {
-            if let Some(close) = closeness(range)
-                && closest.is_none_or(|(known, _)| close > known)
-            {
-                closest = Some((close, range));
-            }
-        }
+        let close = ranges.iter().filter_map(|range| Some((closeness(range)?, range)));
+        let closest = close.reduce(|first, next| if next.0 > first.0 { next } else { first });
         closest.map_or(0, |(_, range)| {
             let quality = range.get_param(Name::new_unchecked("q"));
             quality.map_or(1000, |quality| thousandths(quality.as_str()))

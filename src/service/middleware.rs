@@ -37,10 +37,10 @@ const HEADERS: [(HeaderName, HeaderValue); 4] = [
     (header::CONTENT_SECURITY_POLICY, HeaderValue::from_static("default-src 'none'; frame-ancestors 'none'")),
 ];
 
-/// Who came over TLS is to come so again, for a year.
+/// Callers over TLS use nothing else for a year.
 const ONLY_TLS: HeaderValue = HeaderValue::from_static("max-age=31536000");
 
-/// How a key that is for something else is told of (RFC 6750); the detail names the scope.
+/// The challenge to a key that is for something else (RFC 6750); the detail names the scope.
 const OUT_OF_SCOPE: HeaderValue =
     HeaderValue::from_static("Bearer realm=\"elbowroom\", error=\"insufficient_scope\"");
 
@@ -66,11 +66,11 @@ const CORS_MAX_AGE: Duration = Duration::from_secs(600);
 
 /// Wraps every route in the middleware. One stack is one boxed future a request, however many layers it has.
 pub fn wrap(router: Router<Arc<Service>>, service: &Arc<Service>) -> Router<Arc<Service>> {
-    let origins = &service.ingress().origins;
+    let origins = &service.ingress.origins;
     let stack = ServiceBuilder::new()
         .option_layer((!origins.is_empty()).then(|| cors(origins)))
         .layer(from_fn_with_state(Arc::clone(service), handle))
-        .layer(CatchPanicLayer::custom(panicked));
+        .layer(CatchPanicLayer::custom(|_: Box<dyn Any + Send>| Problem::internal().into_response()));
     router.layer(stack)
 }
 
@@ -103,7 +103,7 @@ async fn handle(State(service): State<Arc<Service>>, request: Request, next: Nex
 }
 
 async fn answer(service: Arc<Service>, mut request: Request, next: Next) -> Response {
-    let ingress = service.ingress();
+    let ingress = &service.ingress;
     let id = request.headers().get(REQUEST_ID).filter(|id| is_sane(id)).cloned().unwrap_or_else(next_id);
     let mut context = RequestContext {
         began: Instant::now(),
@@ -216,11 +216,6 @@ fn next_id() -> HeaderValue {
     static NEXT: AtomicU64 = AtomicU64::new(1);
     let number = NEXT.fetch_add(1, Ordering::Relaxed);
     HeaderValue::try_from(format!("{:x}-{number:x}", *MARK)).unwrap_or_else(|_| HeaderValue::from_static("-"))
-}
-
-/// What a caller is told of a panic: nothing but that there was one.
-fn panicked(_: Box<dyn Any + Send + 'static>) -> Response {
-    Problem::internal().into_response()
 }
 
 #[cfg(test)]

@@ -10,12 +10,12 @@
 //! | [`certificate`] | results with their fingerprints, and whether they are what this service computes |
 //! | [`audit`] | the conformance cases, run live |
 //! | [`training`] | exercises, what is wrong with an answer, sheets to print |
-//! | [`problem`], [`fault_list`] | what a caller is told when a request is not answered |
+//! | [`problem`], [`fault_list`] | what a caller gets when a request is not answered |
 //! | [`catalogue`] | editions, tables, rules, disputed points and problems as cacheable documents |
 //! | [`openapi`], [`published`] | the OpenAPI document: made from the routes themselves; as it is embedded and served |
 //! | [`ui`] | the page at `/` |
 //! | [`docs`] | the reference pages |
-//! | [`language`] | in which language a caller is told |
+//! | [`language`] | the language of what a caller reads |
 //! | [`middleware`] | what surrounds every request: request id, headers, counts, log line, guard against panics |
 //! | [`ingress`] | the state that the middleware works with |
 //! | [`access`] | access control: the [`concurrency_limit`], authentication by [`keys`], authorization by their scopes, the [`rate_limit`] by key or [`client_address`] |
@@ -88,7 +88,7 @@ pub fn described_routes() -> OpenApiRouter<Arc<Service>> {
 pub fn app(service: Arc<Service>) -> Router {
     let (described, _) = described_routes().split_for_parts();
     let mut router = described.merge(ui::routes()).merge(docs::routes());
-    if !service.ingress().metrics_apart {
+    if !service.ingress.metrics_apart {
         router = router.merge(metrics_route());
     }
     let router = router.fallback(fallback::path).method_not_allowed_fallback(fallback::method);

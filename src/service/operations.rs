@@ -40,7 +40,7 @@ pub struct Operation {
     pub always: bool,
 }
 
-/// The scope of whoever may see the key of exercises, beside that of the operation which is asked.
+/// The scope that lets a caller see the key of exercises, beside that of the operation which is asked.
 pub const ANSWER_KEY: &str = "answer_key";
 
 /// Where the reference pages are.
@@ -65,16 +65,16 @@ impl Operations {
     /// The operations of every route, from the published document, which a test holds against the routes.
     pub fn of_the_service() -> Self {
         let open = |id: &str| Operation { id: id.to_owned(), need: Need::Nothing, always: false };
-        // the first three stand for what the document does not describe: nobody asks for a route of the interface that it leaves out
+        // the first three stand for what the document does not describe
         let undescribed = Operation { need: Need::Scope, ..open("undescribed") };
         let all = vec![open("unknown"), open("documentation"), undescribed];
         let mut operations = Self { all, by_path: HashMap::new() };
         let metrics = Operation { id: "metrics".to_owned(), need: Need::Scope, always: true };
         operations.add(METRICS, 0, metrics);
         for (path, PublishedPath { get, post }) in published::paths() {
-            for (slot, id) in [get, post].into_iter().enumerate() {
-                let Some(id) = id.clone() else { continue };
-                let need = Need::of(path, slot == 1);
+            for (slot, published) in [get, post].into_iter().enumerate() {
+                let Some(published) = published else { continue };
+                let (id, need) = (published.id.clone(), Need::of(path, slot == 1));
                 operations.add(path, slot, Operation { id, need, always: path.starts_with("/health/") });
             }
         }
@@ -108,8 +108,7 @@ impl Operations {
             Method::POST => 1,
             _ => return UNKNOWN,
         };
-        // a path without a described operation is one of the documentation, outside of the interface; a described path with another
-        // method is not
+        // a path outside of the interface that is not described is one of the documentation
         let undescribed = if path.as_str().starts_with("/v1/") { UNDESCRIBED } else { DOCUMENTATION };
         self.by_path.get(path.as_str()).map_or(undescribed, |slots| slots[slot].unwrap_or(UNKNOWN))
     }

@@ -13,15 +13,6 @@ use super::fault_list::{FaultList, FaultView};
 /// The media type of every problem.
 pub const MEDIA_TYPE: &str = "application/problem+json";
 
-/// One line of the table of problems.
-struct Line {
-    slug: &'static str,
-    status: StatusCode,
-    title: &'static str,
-    meaning: &'static str,
-    codes: &'static [FaultCode],
-}
-
 /// The table of problems: each kind with its slug, its status, the keys of its title and of what it means, and the fault
 /// codes that it lists.
 macro_rules! problem_kinds {
@@ -36,16 +27,29 @@ macro_rules! problem_kinds {
             /// Every kind, by status.
             pub const ALL: [Self; [$($slug),*].len()] = [$(Self::$kind),*];
 
-            const fn line(self) -> Line {
-                match self {
-                    $(Self::$kind => Line {
-                        slug: $slug,
-                        status: StatusCode::$status,
-                        title: $title,
-                        meaning: $meaning,
-                        codes: $codes,
-                    },)*
-                }
+            /// The last part of the `type` link: `/v1/problems/{slug}`.
+            pub const fn slug(self) -> &'static str {
+                match self { $(Self::$kind => $slug,)* }
+            }
+
+            /// The HTTP status.
+            pub const fn status(self) -> StatusCode {
+                match self { $(Self::$kind => StatusCode::$status,)* }
+            }
+
+            /// The title, as a person reads it.
+            pub fn title(self, messages: &Catalogue) -> &str {
+                messages.fixed(match self { $(Self::$kind => $title,)* })
+            }
+
+            /// What the problem means and what to do about it.
+            pub fn meaning(self, messages: &Catalogue) -> &str {
+                messages.fixed(match self { $(Self::$kind => $meaning,)* })
+            }
+
+            /// The fault codes that such a problem lists.
+            pub const fn codes(self) -> &'static [FaultCode] {
+                match self { $(Self::$kind => $codes,)* }
             }
         }
     };
@@ -83,38 +87,13 @@ problem_kinds! {
 }
 
 impl ProblemKind {
-    /// The last part of the `type` link: `/v1/problems/{slug}`.
-    pub const fn slug(self) -> &'static str {
-        self.line().slug
-    }
-
-    /// The HTTP status.
-    pub const fn status(self) -> StatusCode {
-        self.line().status
-    }
-
-    /// The title, as a person reads it.
-    pub fn title(self, messages: &Catalogue) -> &str {
-        messages.fixed(self.line().title)
-    }
-
-    /// What the problem means and what to do about it.
-    pub fn meaning(self, messages: &Catalogue) -> &str {
-        messages.fixed(self.line().meaning)
-    }
-
-    /// The fault codes that such a problem lists.
-    pub const fn codes(self) -> &'static [FaultCode] {
-        self.line().codes
-    }
-
     /// The link that says what the problem is; the service answers it.
     pub fn link(self) -> String {
         format!("/v1/problems/{}", self.slug())
     }
 }
 
-/// What a caller is told when a request is not answered.
+/// What a caller gets when a request is not answered.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problem {
     /// What kind of problem it is.
@@ -130,7 +109,7 @@ pub struct Problem {
 }
 
 impl Problem {
-    /// A problem without faults, told by a message and what it names.
+    /// A problem without faults, with the sentence of a message and what it names.
     pub fn new<'a>(
         kind: ProblemKind,
         key: &'static str,
@@ -146,16 +125,15 @@ impl Problem {
         self
     }
 
-    /// The service failed; nothing more is told.
+    /// The service failed; the caller learns nothing more.
     pub fn internal() -> Self {
         Self::new(ProblemKind::InternalError, "problem-detail-internal-error", [])
     }
 
     /// The body is no JSON, for the reason that a fault gives.
     pub fn malformed(fault: FaultView) -> Self {
-        let mut problem = Self::new(ProblemKind::MalformedJson, "problem-detail-malformed-json", []);
-        problem.faults.push(fault);
-        problem
+        let problem = Self::new(ProblemKind::MalformedJson, "problem-detail-malformed-json", []);
+        Self { faults: FaultList::of(fault), ..problem }
     }
 
     /// The request has faults.
@@ -227,7 +205,7 @@ pub struct ProblemDocument<'a> {
 }
 
 #[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde asks for")]
-fn is_zero(count: &usize) -> bool {
+pub(super) fn is_zero(count: &usize) -> bool {
     *count == 0
 }
 

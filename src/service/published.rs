@@ -12,53 +12,43 @@ pub const fn text() -> &'static str {
     include_str!("../../openapi/openapi.json")
 }
 
-/// A path, with the ids of its operations.
-#[derive(Debug)]
+/// The operations of a path.
+#[derive(Debug, Deserialize)]
 pub struct PublishedPath {
-    /// That of the operation which is asked for with GET.
-    pub get: Option<String>,
-    /// That of the operation which is posted to.
-    pub post: Option<String>,
+    /// The one that is asked for with GET.
+    pub get: Option<PublishedOperation>,
+    /// The one that is posted to.
+    pub post: Option<PublishedOperation>,
+}
+
+/// An operation.
+#[derive(Debug, Deserialize)]
+pub struct PublishedOperation {
+    /// Its id.
+    #[serde(rename = "operationId")]
+    pub id: String,
 }
 
 /// Every path, with its operations.
 pub fn paths() -> &'static BTreeMap<String, PublishedPath> {
-    #[derive(Deserialize)]
+    #[derive(Default, Deserialize)]
     struct Document {
-        paths: BTreeMap<String, Item>,
+        paths: BTreeMap<String, PublishedPath>,
     }
-    #[derive(Deserialize)]
-    struct Item {
-        get: Option<Operation>,
-        post: Option<Operation>,
-    }
-    #[derive(Deserialize)]
-    struct Operation {
-        #[serde(rename = "operationId")]
-        id: String,
-    }
-    static PATHS: LazyLock<BTreeMap<String, PublishedPath>> = LazyLock::new(|| {
-        let paths = serde_json::from_str(text()).map_or_else(|_| BTreeMap::new(), |Document { paths }| paths);
-        let id = |operation: Option<Operation>| operation.map(|operation| operation.id);
-        let path = |Item { get, post }| PublishedPath { get: id(get), post: id(post) };
-        paths.into_iter().map(|(name, item)| (name, path(item))).collect()
-    });
-    &PATHS
+    static DOCUMENT: LazyLock<Document> = LazyLock::new(|| serde_json::from_str(text()).unwrap_or_default());
+    &DOCUMENT.paths
 }
 
 /// The component schemas, read when the first faulty body needs them.
 pub fn schemas() -> &'static Map<String, Value> {
-    #[derive(Deserialize)]
+    #[derive(Default, Deserialize)]
     struct Document {
         components: Components,
     }
-    #[derive(Deserialize)]
+    #[derive(Default, Deserialize)]
     struct Components {
         schemas: Map<String, Value>,
     }
-    static SCHEMAS: LazyLock<Map<String, Value>> = LazyLock::new(|| {
-        serde_json::from_str(text())
-            .map_or_else(|_| Map::new(), |document: Document| document.components.schemas)
-    });
-    &SCHEMAS
+    static DOCUMENT: LazyLock<Document> = LazyLock::new(|| serde_json::from_str(text()).unwrap_or_default());
+    &DOCUMENT.components.schemas
 }

@@ -39,14 +39,19 @@ pub fn chosen<const N: usize>(
 ) -> Result<[Option<usize>; N], Problem> {
     let mut places = [None; N];
     let mut faults = FaultList::default();
-    for (parameter, value) in pairs(query) {
+    for (parameter, value) in form_urlencoded::parse(query.unwrap_or_default().as_bytes()) {
         let known = parameters.iter().zip(&mut places).find(|((name, _), _)| *name == parameter);
         let Some(((_, values), place)) = known else {
-            faults.push(unknown(&parameter, &parameters.map(|(name, _)| name)));
+            let named = [("parameter", parameter.to_string())];
+            let (code, key) = (FaultCode::UnknownParameter, "fault-query-unknown-parameter");
+            let fault = FaultView::in_query(&parameter, code, key, named);
+            faults.push(fault.accepting(parameters.map(|(name, _)| name), Some(&parameter)));
             continue;
         };
         if place.is_some() {
-            faults.push(twice(&parameter));
+            let named = [("parameter", parameter.to_string())];
+            let (code, key) = (FaultCode::DuplicateMember, "fault-query-duplicate");
+            faults.push(FaultView::in_query(&parameter, code, key, named));
             continue;
         }
         *place = values.iter().position(|known| *known == value);
@@ -62,26 +67,7 @@ pub fn chosen<const N: usize>(
 
 /// Asks that there is no query.
 pub fn none(query: Option<&str>) -> Result<(), Problem> {
-    let mut faults = FaultList::default();
-    for (parameter, _) in pairs(query) {
-        faults.push(unknown(&parameter, &[]));
-    }
-    if faults.is_empty() { Ok(()) } else { Err(Problem::invalid(faults)) }
-}
-
-fn pairs(query: Option<&str>) -> form_urlencoded::Parse<'_> {
-    form_urlencoded::parse(query.unwrap_or_default().as_bytes())
-}
-
-fn unknown(parameter: &str, known: &[&str]) -> FaultView {
-    let named = [("parameter", parameter.to_owned())];
-    FaultView::in_query(parameter, FaultCode::UnknownParameter, "fault-query-unknown-parameter", named)
-        .accepting(known.iter().copied(), Some(parameter))
-}
-
-fn twice(parameter: &str) -> FaultView {
-    let named = [("parameter", parameter.to_owned())];
-    FaultView::in_query(parameter, FaultCode::DuplicateMember, "fault-query-duplicate", named)
+    chosen(query, []).map(|[]| ())
 }
 
 #[cfg(test)]

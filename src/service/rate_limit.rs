@@ -38,7 +38,7 @@ pub struct Allowance {
 pub struct Bucket(AtomicU64);
 
 impl Bucket {
-    /// Takes one request out of a bucket that allows so many a minute.
+    /// Takes one request out of a bucket that allows `per_minute` of them.
     pub fn take(&self, per_minute: u32) -> Allowance {
         self.take_at(per_minute, now())
     }
@@ -67,7 +67,7 @@ impl Bucket {
 
 const WAYS: usize = 4;
 const SETS: usize = 4096;
-/// How many callers are told apart at the most.
+/// The most callers that are counted apart.
 pub const SLOTS: usize = WAYS * SETS;
 
 #[derive(Debug, Default)]
@@ -85,10 +85,10 @@ pub struct Buckets {
 }
 
 impl Buckets {
-    /// Buckets that allow so many requests a minute each.
+    /// Buckets that allow `per_minute` requests each.
     pub fn new(per_minute: u32) -> Self {
         let slots = (0..SETS).map(|_| Default::default()).collect();
-        // the hash has a secret of this process: nobody can choose addresses that share a slot
+        // the hash has a secret of this process: a caller cannot choose addresses that share a slot
         Self { per_minute, hasher: RandomState::new(), slots }
     }
 

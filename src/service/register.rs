@@ -2,6 +2,7 @@
 
 use super::body;
 use super::language;
+use super::openapi::{closed_object, one_of_names};
 use super::problem::Problem;
 use crate::answers::{Answer, Explain, answer};
 use crate::audit::{self, Examine};
@@ -14,7 +15,7 @@ use crate::i18n::summary;
 use crate::rulebook::Edition;
 use crate::rulebook::digest::Reads;
 use serde_json::{Map, Value};
-use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, OneOfBuilder, Type};
+use utoipa::openapi::schema::{ObjectBuilder, OneOfBuilder};
 use utoipa::openapi::{Ref, RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
@@ -122,13 +123,6 @@ impl CheckEntry {
 }
 
 fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem> {
-    /// Room for the answers that are usual, so that writing them does not move them.
-    const fn usual_size(explain: Explain) -> usize {
-        match explain {
-            Explain::Full => 16 * 1024,
-            Explain::Summary | Explain::None => 6 * 1024,
-        }
-    }
     let request = body::read::<C>(body)?;
     let evaluation = checks::evaluate::<C>(&request);
     let verdict = evaluation.verdict;
@@ -141,7 +135,8 @@ fn evaluate<C: Check>(body: &[u8], explain: Explain) -> Result<Answered, Problem
     }
     let takeoff_figures = C::takeoff_figures(&request, &evaluation);
     let answer = answer::<C>(&request, &evaluation, explain, language::messages());
-    let mut json = Vec::with_capacity(usual_size(explain));
+    // room for most answers, so that writing them does not move them
+    let mut json = Vec::with_capacity(if explain == Explain::Full { 16 * 1024 } else { 6 * 1024 });
     answer.write_json(&mut json).map_err(|_| Problem::internal())?;
     Ok(Answered { json, verdict, reference, violated, takeoff_figures })
 }
@@ -187,15 +182,11 @@ pub(super) fn form_per_check(
     with: impl Fn(ObjectBuilder) -> ObjectBuilder,
 ) -> RefOr<Schema> {
     let forms = CHECKS.iter().fold(OneOfBuilder::new(), |forms, check| {
-        let name = ObjectBuilder::new()
-            .schema_type(Type::String)
-            .enum_values(Some([check.name]))
-            .description(Some("The check to make."));
-        let form = ObjectBuilder::new()
+        let name = one_of_names([check.name]).description(Some("The check to make."));
+        let form = closed_object()
             .title(Some(format!("{verb} {}", check.name)))
             .property("check", name)
-            .required("check")
-            .additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)));
+            .required("check");
         let request = Ref::from_schema_name((check.schemas)().request);
         forms.item(with(form).property("request", request).required("request"))
     });

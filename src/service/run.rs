@@ -147,7 +147,7 @@ async fn serve_until_shutdown(
         Some(address) => Some(bind(address).await?),
         None => None,
     };
-    // before anyone learns that the service is there: a signal that nobody listens for would kill it
+    // before anyone learns that the service is there: a signal without a listener would kill it
     let mut signals = ShutdownSignals {
         interrupt: signal(SignalKind::interrupt())?,
         terminate: signal(SignalKind::terminate())?,
@@ -160,14 +160,14 @@ async fn serve_until_shutdown(
     let limits = settings.connections;
     if let Some(tcp) = operator {
         let router = operator_app(Arc::clone(&service));
-        let listener = Listener { tcp, limits, tls: None, service: Arc::clone(&service), router };
+        let listener = Listener { limits, tls: None, service: Arc::clone(&service), router };
         // until the process ends: it reports how the shutdown goes
         tokio::spawn(async move {
-            listener.run(std::future::pending(), &GracefulShutdown::default()).await;
+            listener.run(tcp, std::future::pending(), &GracefulShutdown::default()).await;
         });
     }
     let router = app(Arc::clone(&service));
-    let listener = Listener { tcp, limits, tls, service: Arc::clone(&service), router };
+    let listener = Listener { limits, tls, service: Arc::clone(&service), router };
     listening(addresses);
 
     let connections = GracefulShutdown::default();
@@ -191,7 +191,7 @@ async fn serve_until_shutdown(
         let stopped = async {
             let _ = stopped.await;
         };
-        listener.run(stopped, &connections).await;
+        listener.run(tcp, stopped, &connections).await;
         timeout(settings.shutdown_grace, connections.shut_down()).await.is_ok()
     };
     tokio::select! {
@@ -212,16 +212,14 @@ async fn reload(service: Arc<Service>, tls: Option<Arc<Tls>>, mut hangup: Signal
             _ = hangup.recv() => true,
             () = sleep(RELOAD_INTERVAL) => false,
         };
-        if let Some(keys) = service.ingress().keys.as_ref().filter(|keys| keys.has_changed() || forced) {
+        if let Some(keys) = service.ingress.keys.as_ref().filter(|keys| keys.has_changed() || forced) {
             let read = keys.reload();
             service.metrics().reloaded(read.is_ok());
             match read {
                 Ok(count) => tracing::info!(count, "keys reloaded"),
-                Err(faults) => {
-                    for fault in faults {
-                        tracing::error!(fault, "keys not reloaded; those before stay in force");
-                    }
-                }
+                Err(faults) => faults.iter().for_each(|fault| {
+                    tracing::error!(fault, "keys not reloaded; those before stay in force");
+                }),
             }
         }
         if let Some(tls) = tls.as_ref().filter(|tls| tls.has_changed() || forced) {

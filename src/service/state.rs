@@ -5,7 +5,6 @@ use super::certificate::signing::SigningKeys;
 use super::concurrency_limit::ConcurrencyLimit;
 use super::ingress::Ingress;
 use super::limits::Limits;
-use super::operations::Operations;
 use super::telemetry::metrics::Metrics;
 use super::worker_pool::WorkerPool;
 use crate::i18n::{Catalogue, CatalogueFault};
@@ -17,12 +16,17 @@ use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 /// The state of the service. Nothing that an answer is made from changes in it.
 #[derive(Debug)]
 pub struct Service {
-    limits: Limits,
-    documents: CatalogueDocuments,
-    ingress: Ingress,
-    worker_pool: WorkerPool,
+    /// What a request may take up.
+    pub limits: Limits,
+    /// The documents that stay the same.
+    pub documents: CatalogueDocuments,
+    /// The state of the middleware.
+    pub ingress: Ingress,
+    /// The workers that evaluate takeoffs, audits and certificates.
+    pub worker_pool: WorkerPool,
     audits: Arc<Semaphore>,
-    signing_keys: SigningKeys,
+    /// The keys that certificates are signed and verified with.
+    pub signing_keys: SigningKeys,
     shutting_down: AtomicBool,
 }
 
@@ -46,7 +50,7 @@ impl Service {
         Self::start_behind(Ingress::default(), limits)
     }
 
-    /// The same, with with the state of the middleware.
+    /// The same, with the state of the middleware.
     pub fn start_behind(ingress: Ingress, limits: Limits) -> Result<Self, StartFault> {
         Tables::load()?;
         Catalogue::check()?;
@@ -63,41 +67,11 @@ impl Service {
         Self { signing_keys, ..self }
     }
 
-    /// The keys that certificates are signed and verified with.
-    pub const fn signing_keys(&self) -> &SigningKeys {
-        &self.signing_keys
-    }
-
-    /// What a request may take up.
-    pub const fn limits(&self) -> Limits {
-        self.limits
-    }
-
-    /// The documents that stay the same.
-    pub const fn documents(&self) -> &CatalogueDocuments {
-        &self.documents
-    }
-
-    /// The workers that evaluate takeoffs, audits and certificates.
-    pub const fn worker_pool(&self) -> &WorkerPool {
-        &self.worker_pool
-    }
-
     /// Waits for the turn of one self-audit, and for a free worker: however many are asked for, one evaluates at a time. The
     /// turn is over when what is given back is dropped.
     pub async fn audit_turn(&self) -> Option<[OwnedSemaphorePermit; 2]> {
         let turn = Arc::clone(&self.audits).acquire_owned().await.ok()?;
         Some([turn, self.worker_pool.acquire().await?])
-    }
-
-    /// The state of the middleware.
-    pub const fn ingress(&self) -> &Ingress {
-        &self.ingress
-    }
-
-    /// What is served.
-    pub const fn operations(&self) -> &Operations {
-        &self.ingress.operations
     }
 
     /// The counts.

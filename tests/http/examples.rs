@@ -156,7 +156,7 @@ fn every_file_is_an_example_and_every_operation_has_an_answer_and_a_problem() {
             expected.insert(format!("{}.{kind}.{}", example.name, suffix(value)));
             if method == Method::POST {
                 let request = example.request.as_ref().expect("a request");
-                if !example.takes_an_answer {
+                if example.takes.is_none() {
                     expected.insert(format!("{}.request.{}", example.name, suffix(request)));
                 }
             }

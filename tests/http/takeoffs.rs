@@ -480,8 +480,10 @@ async fn a_caller_who_never_reads_is_cut() {
         write_timeout: Duration::from_millis(500),
     };
     let router = app(Arc::clone(&service));
-    let listener = Listener { tcp: listener, limits, tls: None, service, router };
-    tokio::spawn(async move { listener.run(std::future::pending(), &GracefulShutdown::default()).await });
+    let serving = Listener { limits, tls: None, service, router };
+    tokio::spawn(
+        async move { serving.run(listener, std::future::pending(), &GracefulShutdown::default()).await },
+    );
     let mut stream = TcpStream::connect(address).await.unwrap();
     let head = format!(
         "POST {TAKEOFFS} HTTP/1.1\r\nhost: x\r\ncontent-type: {NDJSON}\r\ntransfer-encoding: chunked\r\n\r\n"

@@ -36,7 +36,7 @@ pub fn read(body: &[u8]) -> Result<Read, Problem> {
     let text = std::str::from_utf8(body).map_err(|error| {
         malformed("fault-json-not-utf8", vec![("byte", (error.valid_up_to() + 1).to_string())])
     })?;
-    let mut state = State { pointer: String::new(), faults: FaultList::default(), skipped: Vec::new() };
+    let mut state = State::default();
     let mut reader = serde_json::Deserializer::from_str(text);
     let value = Node { state: &mut state, depth: 0 }
         .deserialize(&mut reader)
@@ -70,6 +70,7 @@ pub fn append(pointer: &mut String, segment: &str) -> usize {
     before
 }
 
+#[derive(Default)]
 struct State {
     pointer: String,
     faults: FaultList,
@@ -135,10 +136,6 @@ impl<'de> Visitor<'de> for Node<'_> {
 
     fn visit_str<E: de::Error>(self, text: &str) -> Result<Value, E> {
         Ok(Value::String(text.to_owned()))
-    }
-
-    fn visit_string<E: de::Error>(self, text: String) -> Result<Value, E> {
-        Ok(Value::String(text))
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Value, A::Error> {

@@ -1,9 +1,8 @@
 //! The validator of refused bodies: a value against a published JSON Schema, every fault with its place and what would be right.
 //!
-//! The keywords that our schemas use, and no others: a test fails when a published request schema holds a keyword that
-//! [`KEYWORDS`](super::vocabulary::KEYWORDS) does not have, and another compares the outcome with an independent validator. Our own, because it must
-//! name the accepted values and the nearest name, descend into the alternative that was meant, and stay cheap on a
-//! body that is nothing but faults.
+//! It knows the [`KEYWORDS`](super::vocabulary::KEYWORDS) that our schemas use, and no others; tests hold it against the schemas and
+//! against an independent validator. It is our own because it must name the accepted values and the nearest name, descend into
+//! the alternative that was meant, and stay cheap on a body that is nothing but faults.
 
 use super::lenient::append;
 use super::schema::Schema;
@@ -154,17 +153,14 @@ impl<'a> Validator<'a, '_> {
                 self.add(FaultCode::OutOfBounds, key, &[("limit", plain(limit))]);
             }
         }
+        // the decimals of a number over the limit are no further fault
+        let is_over = schema.get("maximum").and_then(Value::as_f64).is_some_and(|limit| number > limit);
         if let Some(decimals) = schema.get("x-decimals").and_then(Value::as_u64)
             && !has_at_most_decimals(number, decimals as u32)
-            && !self.is_out_of_bounds(schema, number)
+            && !is_over
         {
             self.add(FaultCode::TooManyDecimals, "fault-schema-decimals", &[("limit", decimals.to_string())]);
         }
-    }
-
-    /// Whether a number is so large that its decimals could not be told apart anyway.
-    fn is_out_of_bounds(&self, schema: &Members, number: impl PartialOrd<f64>) -> bool {
-        schema.get("maximum").and_then(Value::as_f64).is_some_and(|limit| number > limit)
     }
 
     fn check_list(&mut self, schema: &'a Members, items: &[Value]) {
@@ -189,15 +185,11 @@ impl<'a> Validator<'a, '_> {
         let known = schema.get("properties").and_then(Value::as_object);
         for (member, value) in members {
             let declared = known.and_then(|known| known.get(member));
-            let rest = schema.get("additionalProperties");
-            match (declared, rest) {
-                (Some(declared), _) => self.below(member, |validator| validator.check(declared, value)),
-                (None, Some(Value::Bool(false))) => {
-                    self.below(member, |validator| validator.unknown_member(member, known));
-                }
-                (None, Some(rest)) => self.below(member, |validator| validator.check(rest, value)),
-                (None, None) => {}
-            }
+            self.below(member, |validator| match declared.or_else(|| schema.get("additionalProperties")) {
+                Some(Value::Bool(false)) if declared.is_none() => validator.unknown_member(member, known),
+                Some(schema) => validator.check(schema, value),
+                None => {}
+            });
         }
         for member in list(schema, "required").iter().filter_map(Value::as_str) {
             if !members.contains_key(member) {
@@ -221,9 +213,9 @@ impl<'a> Validator<'a, '_> {
 
     /// Descends into the alternative that was meant: by type, then by the member that tells the alternatives apart.
     fn choose(&mut self, branches: &'a [Value], value: &Value) {
-        let resolved: Vec<(&'a Value, &'a Members)> =
-            branches.iter().filter_map(|branch| Some((branch, self.resolved(branch)?))).collect();
-        let of_type: Vec<(&'a Value, &'a Members)> =
+        let resolved = branches.iter().filter_map(|branch| Some((branch, self.resolved(branch)?)));
+        let resolved: Vec<(&'a Value, &'a Members)> = resolved.collect();
+        let of_type: Vec<_> =
             resolved.iter().copied().filter(|(_, schema)| type_fits(schema, value)).collect();
         match of_type.as_slice() {
             [] => {
@@ -245,20 +237,15 @@ impl<'a> Validator<'a, '_> {
             return;
         }
         if let (Some(tag), Some(members)) = (tag_of(several), value.as_object()) {
+            let Some(given) = members.get(tag) else {
+                return self.below(tag, |validator| validator.missing_member(tag));
+            };
             let words: Vec<&Value> = several.iter().flat_map(|(_, schema)| tag_values(schema, tag)).collect();
-            match members.get(tag) {
-                None => self.below(tag, |validator| validator.missing_member(tag)),
-                Some(given) => {
-                    let meant = several
-                        .iter()
-                        .find(|(_, schema)| tag_values(schema, tag).iter().any(|word| same(word, given)));
-                    match meant {
-                        Some((branch, _)) => self.check(branch, value),
-                        None => self.below(tag, |validator| validator.unknown_value(&words, given)),
-                    }
-                }
-            }
-            return;
+            let means = |schema| tag_values(schema, tag).iter().any(|word| same(word, given));
+            return match several.iter().find(|(_, schema)| means(schema)) {
+                Some((branch, _)) => self.check(branch, value),
+                None => self.below(tag, |validator| validator.unknown_value(&words, given)),
+            };
         }
         if let Some(members) = value.as_object()
             && self.choose_by_name(several, members, value)
@@ -268,13 +255,8 @@ impl<'a> Validator<'a, '_> {
         let mut fewest: Option<FaultList> = None;
         for (branch, _) in several {
             let mut faults = FaultList::default();
-            Validator {
-                schema: self.schema,
-                skipped: self.skipped,
-                pointer: self.pointer.clone(),
-                faults: &mut faults,
-            }
-            .check(branch, value);
+            let pointer = self.pointer.clone();
+            Validator { pointer, faults: &mut faults, ..*self }.check(branch, value);
             if fewest.as_ref().is_none_or(|fewest| faults.len() < fewest.len()) {
                 fewest = Some(faults);
             }
@@ -285,7 +267,7 @@ impl<'a> Validator<'a, '_> {
     }
 
     /// Descends into the alternative that a member names, where several require a name of their own in it and others none;
-    /// a name that none of them has is told with all of theirs. Whether that settled it.
+    /// for a name that none of them has, the fault lists all of theirs. Returns whether that settled it.
     fn choose_by_name(
         &mut self,
         several: &[(&'a Value, &'a Members)],

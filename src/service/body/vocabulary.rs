@@ -149,12 +149,8 @@ pub(super) fn type_in_words(name: &str) -> &'static str {
 
 /// Alternatives as a sentence writes them, each once.
 pub(super) fn in_words(alternatives: &[&str]) -> String {
-    let mut once: Vec<&str> = Vec::new();
-    for alternative in alternatives {
-        if !once.contains(alternative) {
-            once.push(alternative);
-        }
-    }
+    let is_first = |(index, alternative): &(usize, &&str)| !alternatives[..*index].contains(alternative);
+    let once: Vec<&str> = alternatives.iter().enumerate().filter(is_first).map(|(_, one)| *one).collect();
     once.join(" / ")
 }
 

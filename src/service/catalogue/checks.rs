@@ -96,10 +96,9 @@ fn write(language: Language) -> Result<Collection, serde_json::Error> {
             schema: schema(check),
             requests: begin(check, &examples),
         };
-        Ok((check.name.to_owned(), Document::in_words(&view)?))
+        Ok((check.name, Document::in_words(&view)?))
     };
-    let by_name = CHECKS.iter().map(one).collect::<Result<_, serde_json::Error>>()?;
-    Ok(Collection { list: Document::in_words(&list)?, by_name })
+    Collection::new(Document::in_words(&list)?, CHECKS.iter().map(one))
 }
 
 /// The examples that are answered with JSON in English: others show the same requests in another way.
@@ -118,8 +117,8 @@ fn begin(check: &CheckEntry, examples: &ExampleSet) -> Vec<RequestView> {
 /// The published schema of a request, with whatever it refers to in the place of the reference.
 fn schema(check: &CheckEntry) -> Value {
     let published = schema::published(&(check.schemas)().request);
-    let mut whole = Map::new();
-    whole.insert("$schema".to_owned(), "https://json-schema.org/draft/2020-12/schema".into());
+    let dialect = "https://json-schema.org/draft/2020-12/schema".into();
+    let mut whole = Map::from_iter([("$schema".to_owned(), dialect)]);
     if let Value::Object(members) = spelled_out(published.root, published) {
         whole.extend(members);
     }

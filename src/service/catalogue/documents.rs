@@ -19,9 +19,13 @@ pub struct Collection {
 }
 
 impl Collection {
-    /// The list of all.
-    pub const fn list(&self) -> &Document {
-        &self.list
+    /// The list, and each document by its name.
+    pub(super) fn new(
+        list: Document,
+        each: impl Iterator<Item = Result<(&'static str, Document), serde_json::Error>>,
+    ) -> Result<Self, serde_json::Error> {
+        let by_name = each.map(|named| named.map(|(name, document)| (name.to_owned(), document)));
+        Ok(Self { list, by_name: by_name.collect::<Result<_, _>>()? })
     }
 
     /// The document with a name; the problem names those that are known.
@@ -71,12 +75,10 @@ impl CatalogueDocuments {
     pub fn write() -> Result<Self, serde_json::Error> {
         let tables = || published_tables::all().iter().chain([figures_table::table()]);
         Ok(Self {
-            tables: Collection {
-                list: Document::new(&tables::list(tables()))?,
-                by_name: tables()
-                    .map(|table| Ok((table.id.to_owned(), Document::new(&tables::view(table))?)))
-                    .collect::<Result<_, serde_json::Error>>()?,
-            },
+            tables: Collection::new(
+                Document::new(&tables::list(tables()))?,
+                tables().map(|table| Ok((table.id, Document::new(&tables::view(table))?))),
+            )?,
             amendments: Document::new(&amendments::all())?,
             openapi: Document::of(published::text()),
             english: InWords::write(Catalogue::of(Language::English))?,
@@ -95,26 +97,18 @@ impl CatalogueDocuments {
 
 impl InWords {
     fn write(messages: &'static Catalogue) -> Result<Self, serde_json::Error> {
-        let rule =
-            |rule: &'static Rule| Ok((rule.id.to_owned(), Document::in_words(&rules::view(rule, messages))?));
-        let problem = |kind: ProblemKind| {
-            Ok((kind.slug().to_owned(), Document::in_words(&problems::view(kind, messages))?))
-        };
+        let rule = |rule: &'static Rule| Ok((rule.id, Document::in_words(&rules::view(rule, messages))?));
+        let problem =
+            |kind: ProblemKind| Ok((kind.slug(), Document::in_words(&problems::view(kind, messages))?));
         Ok(Self {
             editions: Document::in_words(&editions::all(messages))?,
-            rules: Collection {
-                list: Document::in_words(&rules::list(messages))?,
-                by_name: all_rules().map(rule).collect::<Result<_, serde_json::Error>>()?,
-            },
+            rules: Collection::new(Document::in_words(&rules::list(messages))?, all_rules().map(rule))?,
             interpretations: Document::in_words(&interpretations::all(messages))?,
             misconceptions: Document::in_words(&misconceptions::all(messages))?,
-            problems: Collection {
-                list: Document::in_words(&problems::list(messages))?,
-                by_name: ProblemKind::ALL
-                    .into_iter()
-                    .map(problem)
-                    .collect::<Result<_, serde_json::Error>>()?,
-            },
+            problems: Collection::new(
+                Document::in_words(&problems::list(messages))?,
+                ProblemKind::ALL.into_iter().map(problem),
+            )?,
         })
     }
 }

@@ -1,7 +1,7 @@
 //! The rules: what each asks, where each edition has it, what it states, and where our knowledge of it comes from.
 
 use crate::i18n::Catalogue;
-use crate::quantity::{Decimal, Measure, Unit, Units};
+use crate::quantity::{Decimal, Unit, Units};
 use crate::rulebook::{Basis, Edition, Rule, RuleFigure, Rulebook, rules};
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -101,23 +101,17 @@ fn figures(rule: &Rule) -> Vec<RuleFigureView> {
     for edition in Edition::ALL {
         for figure in Rulebook::of(edition).figures().filter(|figure| figure.rule.id == rule.id) {
             let RuleFigure { name, rule: _, measure, us, si } = figure;
-            let place = views.iter().position(|view| view.name == name).unwrap_or_else(|| {
-                views.push(empty(name, measure));
-                views.len() - 1
-            });
-            if let Some(view) = views.get_mut(place) {
-                view.editions.insert(edition.year(), EditionFigure { us, si });
+            let stated = (edition.year(), EditionFigure { us, si });
+            match views.iter_mut().find(|view| view.name == name) {
+                Some(view) => view.editions.extend([stated]),
+                None => views.push(RuleFigureView {
+                    name,
+                    unit_us: Units::Us.of(measure),
+                    unit_si: Units::Si.of(measure),
+                    editions: BTreeMap::from([stated]),
+                }),
             }
         }
     }
     views
-}
-
-const fn empty(name: &'static str, measure: Measure) -> RuleFigureView {
-    RuleFigureView {
-        name,
-        unit_us: Units::Us.of(measure),
-        unit_si: Units::Si.of(measure),
-        editions: BTreeMap::new(),
-    }
 }

@@ -3,7 +3,7 @@
 use crate::quantity::{Decimal, Unit};
 use crate::tables::{Basis, Row, Table, Value};
 use serde::Serialize;
-use serde::ser::{SerializeMap, Serializer};
+use serde::ser::Serializer;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, OneOfBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
@@ -96,10 +96,8 @@ impl PartialSchema for CellValue {
             .schema_type(Type::Number)
             .description(Some("An exact decimal, in the unit of its column."));
         let words = ObjectBuilder::new().schema_type(Type::String).description(Some("Words."));
-        let either = OneOfBuilder::new()
-            .item(number)
-            .item(words)
-            .description(Some("What stands in one field of a row."));
+        let either = OneOfBuilder::new().item(number).item(words);
+        let either = either.description(Some("What stands in one field of a row."));
         RefOr::T(Schema::OneOf(either.build()))
     }
 }
@@ -112,11 +110,7 @@ struct Values(Vec<(&'static str, CellValue)>);
 
 impl Serialize for Values {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut fields = serializer.serialize_map(Some(self.0.len()))?;
-        for (column, value) in &self.0 {
-            fields.serialize_entry(column, value)?;
-        }
-        fields.end()
+        serializer.collect_map(self.0.iter().map(|(column, value)| (column, value)))
     }
 }
 

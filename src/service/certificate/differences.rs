@@ -1,4 +1,4 @@
-//! Where two answers differ: each place with what stands there on either side, so many at the most, the rest counted.
+//! Where two answers differ: each place with what stands there on either side, up to a limit, the rest counted.
 
 use crate::json::same;
 use crate::service::body::lenient::append;
@@ -42,12 +42,12 @@ pub struct Differences {
 impl Differences {
     /// Adds one; past the most that are listed it is only counted.
     pub fn note(&mut self, at: &str, certificate: Option<&Value>, computed: Option<&Value>) {
-        if self.listed.len() >= MOST_LISTED {
+        if self.listed.len() < MOST_LISTED {
+            let (certificate, computed) = (certificate.map(shown), computed.map(shown));
+            self.listed.push(Difference { at: at.to_owned(), certificate, computed });
+        } else {
             self.more += 1;
-            return;
         }
-        let (certificate, computed) = (certificate.map(shown), computed.map(shown));
-        self.listed.push(Difference { at: at.to_owned(), certificate, computed });
     }
 
     /// Adds everything in which two answers differ, verdict and figures first.
@@ -108,15 +108,13 @@ fn shown(value: &Value) -> Value {
 pub fn of_inputs(certificate: &Map<String, Value>, computed: &Map<String, Value>) -> Differences {
     let (left, right) = (inputs(certificate), inputs(computed));
     let mut differences = Differences::default();
-    let places = left.keys().chain(right.keys().filter(|at| !left.contains_key(*at)));
-    for at in places {
+    for at in left.keys().chain(right.keys().filter(|at| !left.contains_key(*at))) {
         let [left, right] = [&left, &right].map(|inputs| inputs.get(at).map_or(&[][..], Vec::as_slice));
-        let differ = |place: &usize| match (left.get(*place), right.get(*place)) {
-            (Some(left), Some(right)) => !same(left, right),
-            _ => true,
-        };
-        if let Some(place) = (0..left.len().max(right.len())).find(differ) {
-            differences.note(&format!("/request{at}"), left.get(place).copied(), right.get(place).copied());
+        let pairs = (0..left.len().max(right.len())).map(|index| (left.get(index), right.get(index)));
+        let mut differing =
+            pairs.filter(|(left, right)| !left.zip(*right).is_some_and(|(left, right)| same(left, right)));
+        if let Some((left, right)) = differing.next() {
+            differences.note(&format!("/request{at}"), left.copied(), right.copied());
         }
     }
     differences

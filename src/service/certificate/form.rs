@@ -5,12 +5,13 @@ use super::signing::SigningKeys;
 use crate::answers::Explain;
 use crate::rulebook::{Edition, digest};
 use crate::service::language::{self, ChosenLanguage};
+use crate::service::openapi::{described_text, one_of_names};
 use crate::service::problem::Problem;
 use crate::service::register::{Answered, CHECKS, CheckEntry, form_per_check};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 use utoipa::openapi::RefOr;
-use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, Schema, Type};
+use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
 /// A certificate: a request, the answer to it with its whole proof, what both are known by, and a signature where the
@@ -38,7 +39,7 @@ pub struct Certificate {
 }
 
 /// What the parts of a certificate are known by: SHA-256 over their canonical JSON (RFC 8785).
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Fingerprint {
     /// Of the request.
@@ -85,11 +86,8 @@ pub struct CheckName;
 
 impl PartialSchema for CheckName {
     fn schema() -> RefOr<Schema> {
-        let names = ObjectBuilder::new()
-            .schema_type(Type::String)
-            .enum_values(Some(CHECKS.iter().map(|check| check.name)))
-            .description(Some("The name of a check."));
-        names.build().into()
+        let names = one_of_names(CHECKS.iter().map(|check| check.name));
+        names.description(Some("The name of a check.")).build().into()
     }
 }
 
@@ -100,12 +98,7 @@ pub struct CertifiedAnswer;
 
 impl PartialSchema for CertifiedAnswer {
     fn schema() -> RefOr<Schema> {
-        let text = |description: &str| {
-            ObjectBuilder::new()
-                .schema_type(Type::String)
-                .max_length(Some(100))
-                .description(Some(description))
-        };
+        let text = |description: &str| described_text(description).max_length(Some(100));
         let ruleset = ObjectBuilder::new()
             .description(Some("The rules that it was made under."))
             .property("version", text("The version of the service that wrote it."))
@@ -157,7 +150,7 @@ impl CertifiedRules {
         }
     }
 
-    /// Whether an answer under these rules is the same under others: by the same version, from the same tables and parts of the rules.
+    /// Whether an answer is the same under others: by the same version, from the same tables and parts of the rules.
     pub fn answer_alike(&self, others: &Self) -> bool {
         self.version == others.version && self.check_digest == others.check_digest
     }
@@ -175,7 +168,7 @@ impl Certificate {
         keys: &SigningKeys,
     ) -> Result<(Self, Answered), Problem> {
         let (answer, answered) = answer(check, &request).map_err(|problem| problem.below("/request"))?;
-        let fingerprint = Fingerprint { request: String::new(), answer: String::new(), whole: String::new() };
+        let fingerprint = Fingerprint::default();
         let (check, language) = (check.name.to_owned(), language::spoken().into());
         let mut certificate = Self { check, language, request, answer, fingerprint, signature: None };
         let whole = certificate.whole()?;
@@ -206,11 +199,8 @@ impl Certificate {
             let text = ruleset.and_then(|ruleset| ruleset.get(member)).and_then(Value::as_str);
             text.unwrap_or_default().to_owned()
         };
-        CertifiedRules {
-            version: text("version"),
-            digest: text("digest"),
-            check_digest: text("check_digest"),
-        }
+        let (version, digest, check_digest) = (text("version"), text("digest"), text("check_digest"));
+        CertifiedRules { version, digest, check_digest }
     }
 }
 

@@ -1,6 +1,6 @@
 //! Certificates: a request and its answer in one document that a stranger can check.
 //!
-//! Nothing is kept and there is no clock: whoever holds a certificate sends it back, and it is computed again.
+//! Nothing is kept and there is no clock: the holder of a certificate sends it back, and it is computed again.
 
 mod canonical;
 mod differences;
@@ -29,7 +29,7 @@ use crate::checks::FaultCode;
 use axum::body::Bytes;
 use axum::extract::{Request, State};
 use axum::http::{HeaderValue, header};
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 use page::CertificatePage;
 use serde::de::DeserializeOwned;
 use signing::JwkSet;
@@ -49,7 +49,7 @@ async fn received(service: &Service, request: Request) -> Result<(Authorization,
     let authorization = Authorization::of(&request);
     let (parts, body) = request.into_parts();
     media::sends_json(&parts.headers)?;
-    Ok((authorization, receive(body, service.limits()).await?))
+    Ok((authorization, receive(body, service.limits).await?))
 }
 
 /// A body that was read, and the check that it names and that may be made.
@@ -74,7 +74,7 @@ async fn in_worker_pool<T: Send + 'static>(
     service: Arc<Service>,
     work: impl FnOnce(&Service) -> Result<T, Problem> + Send + 'static,
 ) -> Result<T, Problem> {
-    let pool = service.worker_pool().clone();
+    let pool = service.worker_pool.clone();
     let running = pool.spawn(move || work(&service)).await.ok_or_else(Problem::internal)?;
     running.await.map_err(|_| Problem::internal())?
 }
@@ -94,26 +94,20 @@ async fn in_worker_pool<T: Send + 'static>(
     ))),
 )]
 async fn certify(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
-    let form = media::best(request.headers(), &["application/json", media::HTML]);
-    let Some(form) = form else {
-        return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-page", []));
-    };
+    let offered = [media::JSON, media::HTML];
+    let form = media::chosen(request.headers(), &offered, "problem-detail-not-acceptable-page")?;
     let (authorization, bytes) = received(&service, request).await?;
     let issued = in_worker_pool(service, move |service| {
         let (CertifyRequest { request, .. }, check) =
             read(&bytes, &authorization, |asked: &CertifyRequest| &asked.check)?;
-        let (certificate, answered) = Certificate::issue(check, request, service.signing_keys())?;
+        let (certificate, answered) = Certificate::issue(check, request, &service.signing_keys)?;
         service.metrics().verdict(check.name, answered.verdict);
         let json = serde_json::to_vec(&certificate).map_err(|_| Problem::internal())?;
-        let most = service.limits().max_body_size;
+        let most = service.limits.max_body_size;
         if json.len() > most {
-            // nobody could have it verified
-            let named = [("most", most.to_string())];
-            return Err(Problem::new(
-                ProblemKind::BodyTooLarge,
-                "problem-detail-certificate-too-large",
-                named,
-            ));
+            // it could not be sent back to be verified
+            let (key, named) = ("problem-detail-certificate-too-large", [("most", most.to_string())]);
+            return Err(Problem::new(ProblemKind::BodyTooLarge, key, named));
         }
         if form == 0 { Ok(json) } else { page::write(check, &certificate).map(String::into_bytes) }
     });
@@ -140,7 +134,7 @@ async fn verify(State(service): State<Arc<Service>>, request: Request) -> Result
     let text = in_worker_pool(service, move |service| {
         let (certificate, check) =
             read(&bytes, &authorization, |certificate: &Certificate| &certificate.check)?;
-        let found = Verification::of(check, &certificate, service.signing_keys())?;
+        let found = Verification::of(check, &certificate, &service.signing_keys)?;
         serde_json::to_vec(&found).map_err(|_| Problem::internal())
     });
     text.await.map(answered)
@@ -156,6 +150,6 @@ async fn verify(State(service): State<Arc<Service>>, request: Request) -> Result
 )]
 async fn signing_keys(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
     query::none(request.uri().query())?;
-    let document = Document::new(&service.signing_keys().jwk_set()).map_err(|_| Problem::internal())?;
-    Ok(document.respond(request.headers())?.into_response())
+    let document = Document::new(&service.signing_keys.jwk_set()).map_err(|_| Problem::internal())?;
+    document.respond(request.headers())
 }

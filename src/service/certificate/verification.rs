@@ -7,7 +7,7 @@ use super::signing::{Judged, SigningKeys};
 use crate::checks::{Caution, Verdict};
 use crate::service::fault_list::FaultView;
 use crate::service::language;
-use crate::service::problem::{Problem, ProblemKind};
+use crate::service::problem::{Problem, ProblemKind, is_zero};
 use crate::service::register::CheckEntry;
 use serde::Serialize;
 use serde_json::{Map, Value};
@@ -123,11 +123,6 @@ pub struct Verification {
     cautions: Vec<&'static str>,
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "the form that serde asks for")]
-fn is_zero(count: &usize) -> bool {
-    *count == 0
-}
-
 /// What the same request is answered with here.
 struct Again {
     answer: Map<String, Value>,
@@ -198,20 +193,19 @@ impl Verification {
     }
 }
 
-/// What whoever relies on a certificate must know.
+/// What to know before relying on a certificate.
 pub fn cautions() -> impl Iterator<Item = &'static str> {
     ["caution-certificate"].into_iter().chain(Caution::USUAL.map(Caution::key))
 }
 
-/// Answers the request again, in the language of the certificate; the faults of one that is refused are told in the language
-/// that is spoken. The digest of the whole ruleset is taken from the certificate where it does not matter.
+/// Answers the request again, in the language of the certificate; the faults of one that is refused are in the language of the
+/// caller. The digest of the whole ruleset is taken from the certificate where it does not matter.
 fn again(
     check: &CheckEntry,
     certificate: &Certificate,
     digest_matters_not: bool,
 ) -> Result<Result<Again, Problem>, Problem> {
-    let of_the_certificate = certificate.language.into();
-    match language::speaking(of_the_certificate, || answer(check, &certificate.request)) {
+    match language::speaking(certificate.language.into(), || answer(check, &certificate.request)) {
         Ok((mut answer, answered)) => {
             if digest_matters_not
                 && let Some(digest) = answer.get_mut("ruleset").and_then(|rules| rules.get_mut("digest"))

@@ -25,6 +25,6 @@ async fn read<T: DeserializeOwned + ToSchema>(service: &Service, request: Reques
     let (parts, body) = request.into_parts();
     media::takes_json(&parts.headers)?;
     media::sends_json(&parts.headers)?;
-    let bytes = super::check_route::receive(body, service.limits()).await?;
+    let bytes = super::check_route::receive(body, service.limits).await?;
     body::read_as::<T>(&bytes)
 }

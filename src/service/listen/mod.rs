@@ -25,9 +25,9 @@ use axum::extract::Request;
 use axum::http::StatusCode;
 use graceful_shutdown::{GracefulShutdown, ShutdownSignal, serve_until_shutdown};
 use hyper::body::Incoming;
-use hyper::server::conn::{http1, http2};
 use hyper::service::service_fn;
 use hyper_util::rt::{TokioExecutor, TokioIo, TokioTimer};
+use hyper_util::server::conn::auto::Builder;
 use std::future::Future;
 use std::io;
 use std::net::{IpAddr, SocketAddr};
@@ -55,41 +55,31 @@ const MAX_HEAD: usize = 64 * 1024;
 /// Keep-alive: how often an idle connection of HTTP/2 is asked whether it is still there.
 const KEEP_ALIVE_INTERVAL: Duration = Duration::from_secs(20);
 
-/// What serves the connections of one address.
+/// Serves the connections of one address.
 pub struct Listener {
-    /// Where they come from.
-    pub tcp: TcpListener,
-    /// What they may take up.
+    /// What a connection may take up.
     pub limits: ConnectionLimits,
-    /// What TLS is spoken with.
+    /// Certificate and key, where TLS is spoken.
     pub tls: Option<Arc<Tls>>,
-    /// What is counted.
+    /// Counts connections.
     pub service: Arc<Service>,
-    /// What answers.
+    /// Answers requests.
     pub router: Router,
-}
-
-/// The parts of a listener that every connection has.
-struct Shared {
-    limits: ConnectionLimits,
-    tls: Option<Arc<Tls>>,
-    service: Arc<Service>,
-    router: Router,
 }
 
 impl Listener {
     /// Accepts connections until `stop`, and those too that the system has queued by then. Each ends when `shutdown` is
     /// signalled and it has nothing left to do.
-    pub async fn run(self, stop: impl Future<Output = ()>, shutdown: &GracefulShutdown) {
-        let Self { tcp, limits, tls, service, router } = self;
-        let permits = Arc::new(Semaphore::new(limits.max_connections as usize));
+    pub async fn run(self, tcp: TcpListener, stop: impl Future<Output = ()>, shutdown: &GracefulShutdown) {
+        let permits = Arc::new(Semaphore::new(self.limits.max_connections as usize));
         let refusal_permits = Arc::new(Semaphore::new(MAX_REFUSALS));
-        let shared = Arc::new(Shared { limits, tls, service, router });
+        let listener = Arc::new(self);
         let take = |accepted: io::Result<(TcpStream, SocketAddr)>| {
             let (stream, peer) = accepted?;
             let Ok(permit) = Arc::clone(&permits).try_acquire_owned() else {
-                shared.service.metrics().turned_away(TurnedAway::Connections);
-                if let (Ok(permit), None) = (Arc::clone(&refusal_permits).try_acquire_owned(), &shared.tls) {
+                listener.service.metrics().turned_away(TurnedAway::Connections);
+                if let (Ok(permit), None) = (Arc::clone(&refusal_permits).try_acquire_owned(), &listener.tls)
+                {
                     tokio::spawn(async move {
                         let _ = timeout(REFUSAL_TIMEOUT, refuse(stream)).await;
                         drop(permit);
@@ -97,11 +87,11 @@ impl Listener {
                 }
                 return Ok(());
             };
-            let (shared, signal) = (Arc::clone(&shared), shutdown.signal());
+            let (listener, signal) = (Arc::clone(&listener), shutdown.signal());
             tokio::spawn(async move {
-                shared.service.metrics().connections.inc();
-                serve(&shared, stream, peer.ip(), signal).await;
-                shared.service.metrics().connections.dec();
+                listener.service.metrics().connections.inc();
+                listener.serve(stream, peer.ip(), signal).await;
+                listener.service.metrics().connections.dec();
                 drop(permit);
             });
             Ok::<(), io::Error>(())
@@ -123,6 +113,51 @@ impl Listener {
                 break;
             }
         }
+    }
+
+    async fn serve(&self, stream: TcpStream, peer: IpAddr, signal: ShutdownSignal) {
+        // an answer is written at once: holding its last part back for more only delays it
+        let _ = stream.set_nodelay(true);
+        let stream = WriteTimeout::new(stream, self.limits.write_timeout);
+        let Some(tls) = &self.tls else {
+            return self.over_http(stream, false, peer, signal).await;
+        };
+        if let Ok(Ok(stream)) = timeout(self.limits.header_timeout, tls.acceptor().accept(stream)).await {
+            let is_http2 = stream.get_ref().1.alpn_protocol() == Some(b"h2");
+            self.over_http(stream, is_http2, peer, signal).await;
+        }
+    }
+
+    async fn over_http<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
+        &self,
+        stream: S,
+        is_http2: bool,
+        peer: IpAddr,
+        signal: ShutdownSignal,
+    ) {
+        let router = self.router.clone();
+        let begun = Arc::new(AtomicBool::new(false));
+        let begun_by = Arc::clone(&begun);
+        let service = service_fn(move |request| {
+            begun_by.store(true, Ordering::Relaxed);
+            answer(router.clone(), peer, request)
+        });
+        let mut builder = Builder::new(TokioExecutor::new());
+        builder
+            .http1()
+            .timer(TokioTimer::new())
+            .header_read_timeout(self.limits.header_timeout)
+            .max_buf_size(MAX_HEAD);
+        builder
+            .http2()
+            .timer(TokioTimer::new())
+            .keep_alive_interval(KEEP_ALIVE_INTERVAL)
+            .keep_alive_timeout(self.limits.write_timeout)
+            .max_concurrent_streams(MAX_STREAMS)
+            .max_header_list_size(MAX_HEADER_LIST);
+        let builder = if is_http2 { builder.http2_only() } else { builder.http1_only() };
+        let connection = builder.serve_connection(TokioIo::new(stream), service);
+        serve_until_shutdown(connection, |connection| connection.graceful_shutdown(), &begun, signal).await;
     }
 }
 
@@ -153,23 +188,6 @@ async fn refuse(mut stream: TcpStream) -> io::Result<()> {
     Ok(())
 }
 
-async fn serve(shared: &Shared, stream: TcpStream, peer: IpAddr, signal: ShutdownSignal) {
-    // an answer is written at once: holding its last part back for more only delays it
-    let _ = stream.set_nodelay(true);
-    let stream = WriteTimeout::new(stream, shared.limits.write_timeout);
-    let Some(tls) = &shared.tls else {
-        return over_http1(shared, stream, peer, signal).await;
-    };
-    let Ok(Ok(stream)) = timeout(shared.limits.header_timeout, tls.acceptor().accept(stream)).await else {
-        return;
-    };
-    if stream.get_ref().1.alpn_protocol() == Some(b"h2") {
-        over_http2(shared, stream, peer, signal).await;
-    } else {
-        over_http1(shared, stream, peer, signal).await;
-    }
-}
-
 async fn answer(
     router: Router,
     peer: IpAddr,
@@ -178,46 +196,4 @@ async fn answer(
     let mut request: Request = request.map(Body::new);
     request.extensions_mut().insert(Peer(peer));
     router.oneshot(request).await
-}
-
-async fn over_http1<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
-    shared: &Shared,
-    stream: S,
-    peer: IpAddr,
-    signal: ShutdownSignal,
-) {
-    let begun = Arc::new(AtomicBool::new(false));
-    let service = service_fn(|request| {
-        begun.store(true, Ordering::Relaxed);
-        answer(shared.router.clone(), peer, request)
-    });
-    let connection = http1::Builder::new()
-        .timer(TokioTimer::new())
-        .header_read_timeout(shared.limits.header_timeout)
-        .max_buf_size(MAX_HEAD)
-        .serve_connection(TokioIo::new(stream), service);
-    serve_until_shutdown(connection, http1::Connection::graceful_shutdown, &begun, signal).await;
-}
-
-async fn over_http2<S: AsyncRead + AsyncWrite + Unpin + Send + 'static>(
-    shared: &Shared,
-    stream: S,
-    peer: IpAddr,
-    signal: ShutdownSignal,
-) {
-    let router = shared.router.clone();
-    let begun = Arc::new(AtomicBool::new(false));
-    let begun_by = Arc::clone(&begun);
-    let service = service_fn(move |request| {
-        begun_by.store(true, Ordering::Relaxed);
-        answer(router.clone(), peer, request)
-    });
-    let connection = http2::Builder::new(TokioExecutor::new())
-        .timer(TokioTimer::new())
-        .keep_alive_interval(KEEP_ALIVE_INTERVAL)
-        .keep_alive_timeout(shared.limits.write_timeout)
-        .max_concurrent_streams(MAX_STREAMS)
-        .max_header_list_size(MAX_HEADER_LIST)
-        .serve_connection(TokioIo::new(stream), service);
-    serve_until_shutdown(connection, http2::Connection::graceful_shutdown, &begun, signal).await;
 }

@@ -28,7 +28,7 @@ struct Waiting {
 }
 
 impl<S> WriteTimeout<S> {
-    /// Gives a stream up after so long without progress.
+    /// Gives a stream up after `timeout` without progress.
     pub const fn new(stream: S, timeout: Duration) -> Self {
         Self { stream, timeout, waiting: None }
     }
@@ -126,7 +126,7 @@ mod tests {
     use super::*;
     use tokio::io::{AsyncReadExt, AsyncWriteExt, DuplexStream, duplex};
 
-    /// Reads so many bytes at a time, with a pause before each.
+    /// Reads `bytes` at a time, `times` times, with a pause before each.
     async fn read(mut far: DuplexStream, bytes: usize, times: u32) -> DuplexStream {
         let mut buffer = vec![0; bytes];
         for _ in 0..times {

@@ -3,15 +3,15 @@
 use super::super::media;
 use super::super::query::EXPLAIN;
 use super::super::register::{CheckEntry, CheckSchemas, with_schema};
+use super::{described_text, text_body};
 use crate::answers::Explain;
 use crate::i18n::Catalogue;
-use std::borrow::Cow;
 use utoipa::openapi::header::HeaderBuilder;
-use utoipa::openapi::path::{OperationBuilder, Parameter, ParameterBuilder, ParameterIn, Paths};
+use utoipa::openapi::path::{
+    Operation, OperationBuilder, Parameter, ParameterBuilder, ParameterIn, PathItem, Paths, PathsBuilder,
+};
 use utoipa::openapi::request_body::RequestBodyBuilder;
-use utoipa::openapi::schema::{ObjectBuilder, Type};
 use utoipa::openapi::{ContentBuilder, HttpMethod, Ref, RefOr, Required, ResponseBuilder, Schema};
-use utoipa::{PartialSchema, ToSchema};
 
 /// The schemas and the path of a check.
 pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
@@ -22,51 +22,44 @@ pub fn describe(check: &CheckEntry) -> (Vec<(String, RefOr<Schema>)>, Paths) {
     let body = RequestBodyBuilder::new()
         .description(Some("What is asked."))
         .required(Some(Required::True))
-        .content("application/json", json(request))
-        .build();
+        .content(media::JSON, json(request));
     let mut answered = ResponseBuilder::new()
         .description("The answer, whatever the verdict.")
-        .content("application/json", json(answer));
+        .content(media::JSON, json(answer));
     if check.draw.is_some() {
         let drawing = with_schema::<DrawingText>(&mut all);
-        let link = ObjectBuilder::new().schema_type(Type::String).description(Some("A link (RFC 8288)."));
-        let link =
-            HeaderBuilder::new().schema(Some(link)).description(Some(messages.fixed("text-header-link")));
+        let link = HeaderBuilder::new().schema(Some(described_text("A link (RFC 8288).")));
+        let link = link.description(Some(messages.fixed("text-header-link")));
         answered = answered.content(media::SVG, json(drawing)).header("Link", link.build());
     }
-    let operation = OperationBuilder::new()
-        .operation_id(Some(check.name))
+    let operation = posted(check.name, check.title, check.purpose, body, answered);
+    (all, PathsBuilder::new().path(check.path, PathItem::new(HttpMethod::Post, operation)).build())
+}
+
+/// An operation that is posted to and takes `explain`, with the keys of its title and of what it is for.
+pub fn posted(
+    id: &str,
+    title: &str,
+    purpose: &str,
+    body: RequestBodyBuilder,
+    answered: ResponseBuilder,
+) -> Operation {
+    let messages = Catalogue::english();
+    OperationBuilder::new()
+        .operation_id(Some(id))
         .tag("Checks")
-        .summary(Some(messages.fixed(check.title)))
-        .description(Some(messages.fixed(check.purpose)))
+        .summary(Some(messages.fixed(title)))
+        .description(Some(messages.fixed(purpose)))
         .parameter(explain())
-        .request_body(Some(body))
+        .request_body(Some(body.build()))
         .response("200", answered.build())
-        .build();
-    let mut paths = Paths::new();
-    paths.add_path_operation(check.path, vec![HttpMethod::Post], operation);
-    (all, paths)
+        .build()
 }
 
-/// A drawing as SVG.
-#[derive(Clone, Copy, Debug)]
-pub struct DrawingText;
-
-impl PartialSchema for DrawingText {
-    fn schema() -> RefOr<Schema> {
-        let text = ObjectBuilder::new().schema_type(Type::String);
-        text.description(Some("What was checked, drawn to scale as SVG.")).build().into()
-    }
-}
-
-impl ToSchema for DrawingText {
-    fn name() -> Cow<'static, str> {
-        "Drawing".into()
-    }
-}
+text_body!(DrawingText, "Drawing", "What was checked, drawn to scale as SVG.");
 
 /// The parameter that says how much of the proof an answer carries.
-pub fn explain() -> Parameter {
+fn explain() -> Parameter {
     ParameterBuilder::new()
         .name(EXPLAIN)
         .parameter_in(ParameterIn::Query)
@@ -74,9 +67,6 @@ pub fn explain() -> Parameter {
         .description(Some(
             "How much of the proof the answer carries: every step, sentences, or nothing. The figures are the same.",
         ))
-        .schema(Some(match Explain::schema() {
-            RefOr::Ref(reference) => RefOr::Ref(reference),
-            RefOr::T(_) => RefOr::Ref(Ref::from_schema_name("Explain")),
-        }))
+        .schema(Some(Ref::from_schema_name("Explain")))
         .build()
 }

@@ -17,10 +17,12 @@ const EMBEDDED: &[(&str, &str, &str)] = include!(concat!(env!("OUT_DIR"), "/exam
 #[derive(Clone, Debug, Default)]
 pub struct ExampleSet(BTreeMap<String, Vec<Example>>);
 
-/// One example.
-#[derive(Clone, Debug)]
+/// One example, as the index has it, with what its files hold.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Example {
     /// Its name.
+    #[serde(skip)]
     pub name: String,
     /// What it shows.
     pub summary: String,
@@ -32,11 +34,13 @@ pub struct Example {
     pub accept: Option<String>,
     /// The Accept-Language header, where a language is asked for.
     pub language: Option<String>,
+    /// The example whose answer is the body that is sent: `{operation}/{name}`.
+    pub takes: Option<String>,
     /// The body that is sent; a text for one that is no JSON.
+    #[serde(skip)]
     pub request: Option<Value>,
-    /// Whether that body is the answer of another example.
-    pub takes_an_answer: bool,
     /// What comes back, once it was recorded.
+    #[serde(skip)]
     pub outcome: Option<Outcome>,
 }
 
@@ -47,17 +51,6 @@ pub enum Outcome {
     Answer(Value),
     /// A problem.
     Problem(Value),
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Entry {
-    summary: String,
-    target: Option<String>,
-    sends: Option<String>,
-    accept: Option<String>,
-    language: Option<String>,
-    takes: Option<String>,
 }
 
 /// The files of each operation by name.
@@ -99,19 +92,18 @@ fn read(files: &BTreeMap<&str, &str>, all: &Files<'_>) -> Vec<Example> {
         _ => return Vec::new(),
     };
     let example = |(name, entry): (String, Value)| {
-        let Entry { summary, target, sends, accept, language, takes } = serde_json::from_value(entry).ok()?;
-        let taken = takes.and_then(|takes| {
-            let (operation, name) = takes.split_once('/')?;
+        let example: Example = serde_json::from_value(entry).ok()?;
+        let taken = || {
+            let (operation, name) = example.takes.as_ref()?.split_once('/')?;
             serde_json::from_str(all.get(operation)?.get(format!("{name}.answer.json").as_str())?).ok()
-        });
+        };
         let outcome = value(&format!("{name}.answer.json"))
             .or_else(|| text(&format!("{name}.answer.txt")))
             .map(Outcome::Answer)
             .or_else(|| value(&format!("{name}.problem.json")).map(Outcome::Problem));
         let request = value(&format!("{name}.request.json")).or_else(|| text(&format!("{name}.request.txt")));
-        let request = request.or_else(|| taken.clone());
-        let takes_an_answer = taken.is_some();
-        Some(Example { name, summary, target, sends, accept, language, request, takes_an_answer, outcome })
+        let request = request.or_else(taken);
+        Some(Example { name, request, outcome, ..example })
     };
     index.into_iter().filter_map(example).collect()
 }

@@ -4,7 +4,7 @@ use crate::i18n::Catalogue;
 use crate::rulebook::Edition;
 use crate::service::register::CheckEntry;
 use serde_json::json;
-use utoipa::openapi::link::{Link, LinkBuilder};
+use utoipa::openapi::link::LinkBuilder;
 use utoipa::openapi::path::{Operation, Paths};
 use utoipa::openapi::{RefOr, Response};
 
@@ -17,7 +17,6 @@ const LISTS: [(&str, &str, &str, &str, &str); 3] = [
 
 /// Adds every link.
 pub(super) fn add(paths: &mut Paths) {
-    let messages = Catalogue::english();
     let verified = Edition::ALL.into_iter().rev().filter(|edition| edition.is_verified());
     let editions: Vec<&str> = verified.map(Edition::year).collect();
     for operation in paths.paths.values_mut().flat_map(|item| [&mut item.get, &mut item.post]).flatten() {
@@ -26,35 +25,27 @@ pub(super) fn add(paths: &mut Paths) {
         for (list, member, parameter, place, key) in LISTS {
             if id == list {
                 let link = LinkBuilder::new().operation_id(member).parameter(parameter, place);
-                insert(answered, member, link.description(messages.fixed(key)).build());
+                insert(answered, member, link, key);
             }
         }
         if id == "certify" {
             let link = LinkBuilder::new().operation_id("verify").request_body(Some(json!("$response.body")));
-            insert(
-                answered,
-                "verification",
-                link.description(messages.fixed("text-link-verification")).build(),
-            );
+            insert(answered, "verification", link, "text-link-verification");
         }
         if let Some(check) = CheckEntry::named(&id) {
-            let rule =
-                LinkBuilder::new().operation_id("rule").parameter("id", "$response.body#/findings/0/rule");
-            insert(answered, "rule", rule.description(messages.fixed("text-link-rule")).build());
-            let comparison = json!({"check": check.name, "editions": editions, "request": "$request.body"});
-            let link = LinkBuilder::new().operation_id("edition_comparison").request_body(Some(comparison));
+            let link = LinkBuilder::new().operation_id("rule");
+            insert(
+                answered,
+                "rule",
+                link.parameter("id", "$response.body#/findings/0/rule"),
+                "text-link-rule",
+            );
             let certified = json!({"check": check.name, "request": "$request.body"});
-            let certificate = LinkBuilder::new().operation_id("certify").request_body(Some(certified));
-            insert(
-                answered,
-                "certificate",
-                certificate.description(messages.fixed("text-link-certificate")).build(),
-            );
-            insert(
-                answered,
-                "other_editions",
-                link.description(messages.fixed("text-link-other-editions")).build(),
-            );
+            let link = LinkBuilder::new().operation_id("certify").request_body(Some(certified));
+            insert(answered, "certificate", link, "text-link-certificate");
+            let compared = json!({"check": check.name, "editions": editions, "request": "$request.body"});
+            let link = LinkBuilder::new().operation_id("edition_comparison").request_body(Some(compared));
+            insert(answered, "other_editions", link, "text-link-other-editions");
         }
     }
 }
@@ -66,6 +57,8 @@ fn answered(operation: &mut Operation) -> Option<&mut Response> {
     }
 }
 
-fn insert(response: &mut Response, name: &str, link: Link) {
-    response.links.insert(name.to_owned(), RefOr::T(link));
+/// Adds a link, with the key of what it leads to.
+fn insert(response: &mut Response, name: &str, link: LinkBuilder, key: &str) {
+    let link = link.description(Catalogue::english().fixed(key));
+    response.links.insert(name.to_owned(), RefOr::T(link.build()));
 }

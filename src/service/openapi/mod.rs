@@ -8,9 +8,47 @@ mod whole;
 
 use super::register::CHECKS;
 use examples::ExampleSet;
-use serde_json::Value;
+use serde_json::{Value, json};
+use utoipa::openapi::schema::{AdditionalProperties, ObjectBuilder, Schema, Type};
 
 pub use super::published::text;
+
+/// The schema of a text.
+pub(super) fn described_text(description: impl Into<String>) -> ObjectBuilder {
+    ObjectBuilder::new().schema_type(Type::String).description(Some(description))
+}
+
+/// The schema of a name out of a closed set.
+pub(super) fn one_of_names(names: impl IntoIterator<Item = &'static str>) -> ObjectBuilder {
+    ObjectBuilder::new().schema_type(Type::String).enum_values(Some(names))
+}
+
+/// The schema of an object that has no other members than are declared.
+pub(super) fn closed_object() -> ObjectBuilder {
+    ObjectBuilder::new().additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)))
+}
+
+/// Declares the body of an answer that is no JSON: its type, its name among the schemas, and what it is.
+macro_rules! text_body {
+    ($body:ident, $name:literal, $description:literal) => {
+        #[doc = $description]
+        #[derive(Clone, Copy, Debug)]
+        pub struct $body;
+
+        impl utoipa::PartialSchema for $body {
+            fn schema() -> utoipa::openapi::RefOr<utoipa::openapi::Schema> {
+                crate::service::openapi::described_text($description).build().into()
+            }
+        }
+
+        impl utoipa::ToSchema for $body {
+            fn name() -> std::borrow::Cow<'static, str> {
+                $name.into()
+            }
+        }
+    };
+}
+pub(super) use text_body;
 
 /// The document as the code describes it, with the examples given.
 pub fn text_with(examples: &ExampleSet) -> String {
@@ -36,13 +74,12 @@ fn refuse_null(schema: &mut Value) {
                 members.shift_remove("default");
             }
             let required = members.get("required").cloned().unwrap_or_default();
-            let is_required =
-                |name| required.as_array().is_some_and(|names| names.iter().any(|known| known == name));
+            let required = required.as_array().map_or(&[][..], Vec::as_slice);
             if let Some(Value::Object(properties)) = members.get_mut("properties") {
-                properties
-                    .iter_mut()
-                    .filter(|(name, _)| !is_required(name.as_str()))
-                    .for_each(|(_, member)| without_null(member));
+                for (_, member) in properties.iter_mut().filter(|(name, _)| !required.contains(&json!(name)))
+                {
+                    without_null(member);
+                }
             }
             members.values_mut().for_each(refuse_null);
         }
@@ -56,8 +93,8 @@ fn without_null(schema: &mut Value) {
     let Value::Object(members) = schema else { return };
     if let Some(Value::Array(types)) = members.get_mut("type") {
         types.retain(|name| name != "null");
-        if let [one] = types.as_slice() {
-            let one = one.clone();
+        if let [one] = types.as_mut_slice() {
+            let one = one.take();
             members.insert("type".to_owned(), one);
         }
     }

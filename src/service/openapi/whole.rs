@@ -2,8 +2,10 @@
 
 use super::examples::{Example, ExampleSet, Outcome};
 use super::links;
+use super::{described_text, one_of_names};
 use crate::i18n::{Catalogue, Language};
 use crate::service::audit;
+use crate::service::media::JSON;
 use crate::service::operations::Need;
 use crate::service::problem::{MEDIA_TYPE, ProblemDocument, ProblemKind};
 use crate::service::register::with_schema;
@@ -15,8 +17,8 @@ use utoipa::openapi::schema::{ObjectBuilder, Type};
 use utoipa::openapi::security::{HttpAuthScheme, HttpBuilder, SecurityRequirement, SecurityScheme};
 use utoipa::openapi::tag::TagBuilder;
 use utoipa::openapi::{
-    Components, ContactBuilder, Content, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr,
-    Required, Response, ResponseBuilder, Server,
+    Components, ContactBuilder, ContentBuilder, InfoBuilder, LicenseBuilder, OpenApi, Ref, RefOr, Required,
+    Response, ResponseBuilder, Server,
 };
 
 /// The name of the way in which a key is sent.
@@ -62,9 +64,6 @@ pub fn document(mut document: OpenApi, examples: &ExampleSet) -> OpenApi {
     document
 }
 
-/// The media type of what is JSON.
-const JSON: &str = "application/json";
-
 /// The operations of a path, with what a caller needs for each where keys are asked for.
 fn operations<'a>(path: &str, item: &'a mut PathItem) -> impl Iterator<Item = (&'a mut Operation, Need)> {
     let needs = [Need::of(path, false), Need::of(path, true)];
@@ -88,12 +87,8 @@ fn complete(path: &str, operation: &mut Operation, need: Need, examples: &Exampl
         kinds.push(Kind::Forbidden);
     }
     if operation.request_body.is_some() {
-        kinds.extend([
-            Kind::MalformedJson,
-            Kind::RequestTimeout,
-            Kind::BodyTooLarge,
-            Kind::UnsupportedMediaType,
-        ]);
+        kinds.extend([Kind::MalformedJson, Kind::RequestTimeout]);
+        kinds.extend([Kind::BodyTooLarge, Kind::UnsupportedMediaType]);
     }
     if path.contains('{') {
         kinds.push(Kind::NotFound);
@@ -134,22 +129,18 @@ fn problem_response(kind: ProblemKind) -> Response {
         ],
         _ => &[],
     };
-    let text =
-        |key| ObjectBuilder::new().schema_type(Type::String).description(Some(messages.fixed(key))).build();
-    headers
-        .iter()
-        .fold(response, |response, (name, key)| {
-            let header = HeaderBuilder::new().schema(Some(text(*key))).description(Some(messages.fixed(key)));
-            response.header(*name, header.build())
-        })
-        .build()
+    let with_header = |response: ResponseBuilder, (name, key): &(&str, &str)| {
+        let description = messages.fixed(key);
+        let header = HeaderBuilder::new().schema(Some(described_text(description)));
+        response.header(*name, header.description(Some(description)).build())
+    };
+    headers.iter().fold(response, with_header).build()
 }
 
 /// Documents that stay the same carry an entity tag and are answered with 304 to a caller who has them.
 fn describe_caching(operation: &mut Operation) {
-    let text =
-        ObjectBuilder::new().schema_type(Type::String).description(Some("A strong entity tag.")).build();
-    let tag = HeaderBuilder::new().schema(Some(text)).description(Some("The tag of the content.")).build();
+    let tag = HeaderBuilder::new().schema(Some(described_text("A strong entity tag.")));
+    let tag = tag.description(Some("The tag of the content.")).build();
     let not_modified = ResponseBuilder::new()
         .description("The caller has this document: If-None-Match names its tag.")
         .header("ETag", tag.clone())
@@ -164,7 +155,6 @@ fn describe_caching(operation: &mut Operation) {
 /// The header by which a caller chooses the language, and the one that says which it is: declared once, referred to
 /// everywhere.
 fn declare_language(components: &mut Components) {
-    let text = || ObjectBuilder::new().schema_type(Type::String);
     let asked = ParameterBuilder::new()
         .name("Accept-Language")
         .parameter_in(ParameterIn::Header)
@@ -173,8 +163,8 @@ fn declare_language(components: &mut Components) {
             "The language of the sentences: English or Spanish. Figures, verdicts, names and codes are the same in both. \
              Whoever asks for no language that is spoken here is answered in English.",
         ))
-        .schema(Some(text().examples(["es-MX, es;q=0.9"])));
-    let tags = text().enum_values(Some(Language::ALL.map(Language::tag)));
+        .schema(Some(ObjectBuilder::new().schema_type(Type::String).examples(["es-MX, es;q=0.9"])));
+    let tags = one_of_names(Language::ALL.map(Language::tag));
     let header =
         HeaderBuilder::new().schema(Some(tags.build())).description(Some("The language of the sentences."));
     components.parameters.insert("AcceptLanguage".to_owned(), RefOr::T(asked.build()));
@@ -209,7 +199,7 @@ fn add_example(operation: &mut Operation, example: &Example) {
         if is_answered {
             content.examples.insert(name(), shown(request, String::new()));
         } else {
-            // a body that is refused may not stand among the valid ones: it is told beside its problem
+            // a body that is refused may not stand among the valid ones: it is shown beside its problem
             let text = request.as_str().map(str::to_owned);
             let text = text.unwrap_or_else(|| serde_json::to_string_pretty(request).unwrap_or_default());
             fenced = format!("```{}\n{text}\n```", if request.is_string() { "" } else { "json" });
@@ -226,15 +216,8 @@ fn add_example(operation: &mut Operation, example: &Example) {
         None => return,
     };
     if let Some(RefOr::T(response)) = operation.responses.responses.get_mut(&status)
-        && let Some(content) = content_of(response, media_type)
+        && let Some(RefOr::T(content)) = response.content.get_mut(media_type)
     {
         content.examples.insert(name(), shown(value, fenced));
-    }
-}
-
-fn content_of<'a>(response: &'a mut Response, media_type: &str) -> Option<&'a mut Content> {
-    match response.content.get_mut(media_type) {
-        Some(RefOr::T(content)) => Some(content),
-        _ => None,
     }
 }

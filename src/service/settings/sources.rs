@@ -1,6 +1,6 @@
 //! Where the values in force come from: flags over the environment over the settings file over the defaults.
 //!
-//! clap stops at the first value that is wrong, but an operator is told of all. So values are first gathered as text, each
+//! clap stops at the first value that is wrong, but an operator wants to see all. So values are first gathered as text, each
 //! is then parsed alone by the parser of its field, and only without a fault all of them together.
 
 use super::{Settings, values};

@@ -58,7 +58,7 @@ pub struct Done {
     pub entries: Vec<Entry>,
 }
 
-/// Answers the lines of a batch in their order, until `is_over` says that nobody waits for the rest.
+/// Answers the lines of a batch in their order, until `is_over` says that the rest is not wanted.
 pub fn evaluate(batch: &Batch, job: &Job, is_over: impl Fn() -> bool) -> Done {
     // answers are usually this much longer than their lines: a buffer that grows is copied
     let longer = if job.explain == Explain::Full { 40 } else { 12 };
@@ -121,12 +121,11 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
 }
 
 fn answer(text: &[u8], index: u64, job: &Job) -> Result<Answer, Refusal> {
+    let Job { explain, authorization, .. } = job;
     match &job.line_kind {
-        LineKind::Line => item::answer(text, "", job.explain, &job.authorization),
-        LineKind::Item(list) => {
-            item::answer(text, &format!("{list}/{index}"), job.explain, &job.authorization)
-        }
-        LineKind::Row(columns) => item::answer_row(columns, text, job.explain, &job.authorization),
+        LineKind::Line => item::answer(text, "", *explain, authorization),
+        LineKind::Item(list) => item::answer(text, &format!("{list}/{index}"), *explain, authorization),
+        LineKind::Row(columns) => item::answer_row(columns, text, *explain, authorization),
     }
 }
 

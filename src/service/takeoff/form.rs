@@ -1,7 +1,7 @@
 //! The forms in which a takeoff is sent and answered.
 
 use crate::service::media;
-use crate::service::problem::{Problem, ProblemKind};
+use crate::service::problem::Problem;
 use axum::http::HeaderMap;
 use clap::ValueEnum;
 
@@ -23,7 +23,7 @@ impl Form {
     /// The media type.
     pub const fn media_type(self) -> &'static str {
         match self {
-            Self::Json => "application/json",
+            Self::Json => media::JSON,
             Self::Ndjson => "application/x-ndjson",
             Self::Csv => "text/csv",
         }
@@ -47,8 +47,7 @@ impl Form {
         let mut offered = vec![sent];
         offered.extend(Self::ALL.into_iter().filter(|form| *form != sent));
         let media_types: Vec<&str> = offered.iter().map(|form| form.media_type()).collect();
-        media::best(headers, &media_types).and_then(|best| offered.get(best).copied()).ok_or_else(|| {
-            Problem::new(ProblemKind::NotAcceptable, "problem-detail-takeoff-not-acceptable", [])
-        })
+        media::chosen(headers, &media_types, "problem-detail-takeoff-not-acceptable")
+            .map(|best| offered[best])
     }
 }

@@ -47,17 +47,11 @@ pub fn answer(
         let problem = Problem { faults: problem.faults.with_places(place), ..problem };
         Refusal { problem: Box::new(problem), reference: reference_of(text) }
     };
-    let (check, request) = match named(text) {
-        Ok(named) => named,
-        Err(error) => {
-            return Err(refusal(body::refuse(text, &error, schema::published(ITEM_SCHEMA)), ""));
-        }
-    };
+    let (check, request) = named(text)
+        .map_err(|error| refusal(body::refuse(text, &error, schema::published(ITEM_SCHEMA)), ""))?;
     let evaluate = || (check.evaluate)(request.get().as_bytes(), explain);
-    match authorization.covers(check.name).and_then(|()| evaluate()) {
-        Ok(answered) => Ok((check, answered)),
-        Err(problem) => Err(refusal(problem, "/request")),
-    }
+    let answered = authorization.covers(check.name).and_then(|()| evaluate());
+    answered.map(|answered| (check, answered)).map_err(|problem| refusal(problem, "/request"))
 }
 
 /// The check that an item names, and the text of its request.
@@ -97,25 +91,17 @@ pub fn answer_row(
         problem: Box::new(problem),
         reference: reference.filter(|reference| is_short(reference)),
     };
-    let Ok(text) = std::str::from_utf8(text) else {
-        return Err(refusal(Problem::invalid(FaultList::of(not_utf8(text))), None));
-    };
-    let row = match columns.row(text) {
-        Ok(row) => row,
-        Err(RowFaults { faults, reference }) => {
-            return Err(refusal(Problem::invalid((&faults).into()), reference));
-        }
-    };
-    let Some(check) = CheckEntry::named(row.check) else {
-        return Err(refusal(Problem::internal(), None));
-    };
-    match authorization.covers(check.name).and_then(|()| (check.evaluate)(&row.request, explain)) {
-        Ok(answered) => Ok((check, answered)),
-        Err(problem) => {
-            let faults = problem.faults.with_places(|pointer| row.column_of(pointer).to_owned());
-            Err(refusal(Problem { faults, ..problem }, row.reference))
-        }
-    }
+    let text = std::str::from_utf8(text)
+        .map_err(|_| refusal(Problem::invalid(FaultList::of(not_utf8(text))), None))?;
+    let row = columns
+        .row(text)
+        .map_err(|RowFaults { faults, reference }| refusal(Problem::invalid((&faults).into()), reference))?;
+    let check = CheckEntry::named(row.check).ok_or_else(|| refusal(Problem::internal(), None))?;
+    let answered = authorization.covers(check.name).and_then(|()| (check.evaluate)(&row.request, explain));
+    answered.map(|answered| (check, answered)).map_err(|problem| {
+        let faults = problem.faults.with_places(|pointer| row.column_of(pointer).to_owned());
+        refusal(Problem { faults, ..problem }, row.reference)
+    })
 }
 
 /// The fault of a line that is not UTF-8, with its first byte that is none.

@@ -69,8 +69,8 @@ where
     }
 }
 
-/// How long the next line is waited for. Single bytes and blank lines do not prolong it, so that nobody can hold a connection
-/// open with them.
+/// How long to wait for the next line. Single bytes and blank lines do not prolong it: they could hold a connection open for
+/// ever.
 struct LineTimeout {
     pause: Option<Duration>,
     since: Option<Instant>,

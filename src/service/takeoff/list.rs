@@ -6,9 +6,9 @@ use crate::service::body::{self, schema::Schema};
 use crate::service::fault_list::{FaultList, FaultView};
 use crate::service::problem::Problem;
 use serde::Deserialize;
-use serde::de::{Deserializer, IgnoredAny, SeqAccess, Visitor};
+use serde::de::{Deserializer, SeqAccess, Visitor};
+use serde_json::json;
 use serde_json::value::RawValue;
-use serde_json::{Value, json};
 use std::fmt;
 use std::ops::Range;
 
@@ -48,35 +48,23 @@ impl List {
             }
             Ok(Items { texts, more }) => {
                 let named = [("items", (texts.len() + more).to_string()), ("most", MOST_ITEMS.to_string())];
-                let fault = FaultView::in_body(
-                    above.to_owned(),
-                    FaultCode::TooManyItems,
-                    "fault-too-many-items",
-                    named,
-                );
+                let (code, key) = (FaultCode::TooManyItems, "fault-too-many-items");
+                let fault = FaultView::in_body(above.to_owned(), code, key, named);
                 Err(Problem::invalid(FaultList::of(fault)))
             }
             Err(error) => {
                 // only what surrounds the items is looked at: each of them is answered on its own
-                let envelope = envelope();
-                Err(body::refuse(body, &error, Schema::alone(&envelope)))
+                let list = json!({"type": "array"});
+                let document = json!({
+                    "type": "object",
+                    "properties": {"items": list},
+                    "required": ["items"],
+                    "additionalProperties": false
+                });
+                Err(body::refuse(body, &error, Schema::alone(&json!({"oneOf": [document, list]}))))
             }
         }
     }
-}
-
-fn envelope() -> Value {
-    json!({
-        "oneOf": [
-            {
-                "type": "object",
-                "properties": {"items": {"type": "array"}},
-                "required": ["items"],
-                "additionalProperties": false
-            },
-            {"type": "array"}
-        ]
-    })
 }
 
 /// The texts of a list's items, and how many more there are than are read.
@@ -95,14 +83,8 @@ impl<'de: 'a, 'a> Deserialize<'de> for Items<'a> {
             }
             fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Items<'de>, A::Error> {
                 let (mut texts, mut more) = (Vec::new(), 0);
-                while texts.len() < MOST_ITEMS {
-                    match items.next_element::<&'de RawValue>()? {
-                        Some(item) => texts.push(item.get()),
-                        None => return Ok(Items { texts, more }),
-                    }
-                }
-                while items.next_element::<IgnoredAny>()?.is_some() {
-                    more += 1;
+                while let Some(item) = items.next_element::<&'de RawValue>()? {
+                    if texts.len() < MOST_ITEMS { texts.push(item.get()) } else { more += 1 }
                 }
                 Ok(Items { texts, more })
             }

@@ -6,14 +6,13 @@ use super::list::MOST_ITEMS;
 use super::record_writer::TakeoffProblem;
 use crate::answers::Explain;
 use crate::i18n::Catalogue;
-use crate::service::openapi::check_operation::explain;
+use crate::service::openapi::check_operation::posted;
+use crate::service::openapi::{closed_object, described_text, one_of_names};
 use crate::service::register::{CHECKS, CheckSchemas, with_schema};
 use crate::takeoff::summary::Summary;
-use utoipa::openapi::path::{OperationBuilder, Paths};
+use utoipa::openapi::path::{PathItem, Paths, PathsBuilder};
 use utoipa::openapi::request_body::RequestBodyBuilder;
-use utoipa::openapi::schema::{
-    AdditionalProperties, AnyOfBuilder, ArrayBuilder, ObjectBuilder, OneOfBuilder, Type,
-};
+use utoipa::openapi::schema::{AnyOfBuilder, ArrayBuilder, ObjectBuilder, OneOfBuilder};
 use utoipa::openapi::{ContentBuilder, HttpMethod, Ref, RefOr, Required, ResponseBuilder, Schema};
 
 /// The name of the schema of one item.
@@ -31,10 +30,9 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
         let CheckSchemas { request, answer, all: schemas } = (check.schemas)();
         all.extend(schemas);
         let named = format!("{request}Item");
-        let name = ObjectBuilder::new().schema_type(Type::String).enum_values(Some([check.name]));
-        let item = closed()
+        let item = closed_object()
             .description(Some(messages.fixed(check.title)))
-            .property("check", name.description(Some("The check.")).build())
+            .property("check", one_of_names([check.name]).description(Some("The check.")))
             .property("request", Ref::from_schema_name(request))
             .required("check")
             .required("request");
@@ -46,7 +44,7 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
     all.push((ITEM_SCHEMA.to_owned(), RefOr::T(item.into())));
     let list = || ArrayBuilder::new().items(Ref::from_schema_name(ITEM_SCHEMA)).max_items(Some(MOST_ITEMS));
     let described = list().description(Some("The items, in the order in which they are answered.")).build();
-    let document = closed()
+    let document = closed_object()
         .title(Some("TakeoffDocument"))
         .description(Some("The items of a takeoff."))
         .property("items", described.clone())
@@ -75,14 +73,9 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
         ("TakeoffAnswerLines", "text-takeoff-answer-lines"),
         ("TakeoffAnswerTable", "text-takeoff-answer-table"),
     ] {
-        let text = ObjectBuilder::new().schema_type(Type::String).description(Some(messages.fixed(key)));
-        all.push((name.to_owned(), text.build().into()));
+        all.push((name.to_owned(), described_text(messages.fixed(key)).build().into()));
     }
     (all, paths(messages))
-}
-
-fn closed() -> ObjectBuilder {
-    ObjectBuilder::new().additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)))
 }
 
 fn paths(messages: &Catalogue) -> Paths {
@@ -99,16 +92,6 @@ fn paths(messages: &Catalogue) -> Paths {
         body = body.content(form.media_type(), content(sent));
         answered = answered.content(form.media_type(), content(given));
     }
-    let operation = OperationBuilder::new()
-        .operation_id(Some("takeoff"))
-        .tag("Checks")
-        .summary(Some(messages.fixed("text-takeoff-title")))
-        .description(Some(messages.fixed("text-takeoff")))
-        .parameter(explain())
-        .request_body(Some(body.build()))
-        .response("200", answered.build())
-        .build();
-    let mut paths = Paths::new();
-    paths.add_path_operation(PATH, vec![HttpMethod::Post], operation);
-    paths
+    let operation = posted("takeoff", "text-takeoff-title", "text-takeoff", body, answered);
+    PathsBuilder::new().path(PATH, PathItem::new(HttpMethod::Post, operation)).build()
 }

@@ -47,7 +47,7 @@ async fn handle(
     let sent = Form::sent(&parts.headers)?;
     let wanted = Form::wanted(&parts.headers, sent)?;
     let explain = query::explain_or(parts.uri.query(), usual_explain(wanted))?;
-    let limits = service.limits();
+    let limits = service.limits;
     let longest_line = limits.max_body_size;
     let source: Source<BodyDataStream> = match sent {
         Form::Json => Source::of_document(source::receive(body, limits).await?)?,
@@ -64,7 +64,7 @@ async fn handle(
         authorization,
         service: Some(Arc::clone(service)),
     };
-    let answers = Answers::to(source, job, service.worker_pool());
+    let answers = Answers::to(source, job, &service.worker_pool);
     let media_type = HeaderValue::from_static(wanted.media_type());
     let answers = Body::from_stream(answers.into_stream());
     Ok(([(header::CONTENT_TYPE, media_type)], language::headers(), answers).into_response())

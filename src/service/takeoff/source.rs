@@ -6,6 +6,7 @@ use super::item::not_utf8;
 use super::line_stream::LineStream;
 use super::list::List;
 use crate::checks::FaultCode;
+use crate::service::body::lenient::append;
 use crate::service::fault_list::{FaultList, FaultView};
 use crate::service::limits::Limits;
 use crate::service::problem::Problem;
@@ -136,35 +137,28 @@ fn columns(header: &[u8]) -> Result<Columns, Problem> {
     for fault in wrong {
         if faults.is_full() {
             faults.count_one();
-            continue;
+        } else {
+            faults.push(view_of(&fault));
         }
-        let (name, code, key) = match fault {
-            HeaderFault::Unknown(name) => (name, FaultCode::UnknownMember, "fault-table-unknown-column"),
-            HeaderFault::Twice(name) => (name, FaultCode::DuplicateMember, "fault-table-column-twice"),
-            HeaderFault::Quote => {
-                let code = FaultCode::NotAccepted;
-                faults.push(FaultView::in_body(String::new(), code, "fault-table-quote", []));
-                continue;
-            }
-        };
-        let fault = FaultView::in_body(pointer(&name), code, key, [("column", shortened(&name))]);
-        faults.push(match code {
-            FaultCode::UnknownMember => {
-                fault.accepting(Column::ALL.iter().map(|column| column.name()), Some(&name))
-            }
-            _ => fault,
-        });
     }
     Err(Problem::invalid(faults))
 }
 
-fn shortened(name: &str) -> String {
-    name.chars().take(80).collect()
-}
-
-/// A column as a JSON Pointer into a row.
-fn pointer(name: &str) -> String {
-    format!("/{}", shortened(name).replace('~', "~0").replace('/', "~1"))
+fn view_of(fault: &HeaderFault) -> FaultView {
+    let of_column = |name: &str, code, key| {
+        let shortened: String = name.chars().take(80).collect();
+        let mut pointer = String::new();
+        append(&mut pointer, &shortened);
+        FaultView::in_body(pointer, code, key, [("column", shortened)])
+    };
+    match fault {
+        HeaderFault::Unknown(name) => of_column(name, FaultCode::UnknownMember, "fault-table-unknown-column")
+            .accepting(Column::ALL.iter().map(|column| column.name()), Some(name)),
+        HeaderFault::Twice(name) => of_column(name, FaultCode::DuplicateMember, "fault-table-column-twice"),
+        HeaderFault::Quote => {
+            FaultView::in_body(String::new(), FaultCode::NotAccepted, "fault-table-quote", [])
+        }
+    }
 }
 
 /// The next items of a list.

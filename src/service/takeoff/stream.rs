@@ -1,6 +1,6 @@
 //! A takeoff is read by one task and evaluated by the worker pool, several batches at a time; the answers leave in order.
 //!
-//! Between the two is room for a few batches: while nobody takes the answers, nothing more is read. When the stream of
+//! Between the two is room for a few batches: while the answers are not taken, nothing more is read. When the stream of
 //! answers is dropped, reading and evaluating end.
 
 use super::batch::{self, Done, Job};
@@ -43,7 +43,7 @@ enum Phase {
     Closed,
 }
 
-/// Ends the work of a takeoff when nobody waits for it any more.
+/// Ends the work of a takeoff when its answers are not wanted any more.
 struct Guard {
     reader: AbortHandle,
     over: Arc<AtomicBool>,
@@ -96,7 +96,10 @@ impl Answers {
                 }
                 Phase::Answering => match self.messages.recv().await {
                     Some(Message::Work(work)) => match work.await {
-                        Ok(done) => piece = self.take(done),
+                        Ok(Done { text, entries }) => {
+                            entries.iter().for_each(|entry| self.summary.add(entry));
+                            piece = self.separated(text);
+                        }
                         Err(_) => self.end(&mut piece, Some((Problem::internal(), None))),
                     },
                     Some(Message::End(End::Whole)) => self.end(&mut piece, None),
@@ -114,15 +117,8 @@ impl Answers {
 
     /// The answers as a stream.
     pub fn into_stream(self) -> impl Stream<Item = Result<Bytes, std::convert::Infallible>> + Send {
-        stream::unfold(
-            self,
-            |mut answers| async move { answers.next().await.map(|piece| (Ok(piece), answers)) },
-        )
-    }
-
-    fn take(&mut self, done: Done) -> Vec<u8> {
-        done.entries.iter().for_each(|entry| self.summary.add(entry));
-        self.separated(done.text)
+        let next = |mut answers: Self| async move { Some((Ok(answers.next().await?), answers)) };
+        stream::unfold(self, next)
     }
 
     /// Records without what would separate the first of all from one before it.

@@ -60,9 +60,9 @@ pub enum LogRequests {
     None,
     /// Every request.
     All,
-    /// Answers of 500 and above, so many a second at the most.
+    /// Answers of 500 and above, up to a limit each second.
     Failures,
-    /// Failures, and one in so many of the others.
+    /// Failures, and one in `n` of the others.
     OneIn(u32),
 }
 
@@ -96,7 +96,7 @@ impl RequestLog {
         Self { which, seen: AtomicU64::new(0), failures: AtomicU64::new(0) }
     }
 
-    /// Whether an answer is logged, so long after the start of the service.
+    /// Whether an answer is logged, by its status and the time since the service started.
     pub fn takes(&self, status: u16, since_start: Duration) -> bool {
         match self.which {
             LogRequests::None => false,
@@ -137,7 +137,7 @@ mod tests {
     }
 
     #[test]
-    fn one_in_so_many_is_logged_and_every_failure() {
+    fn one_in_n_is_logged_and_every_failure() {
         let log = RequestLog::new(LogRequests::read("10").unwrap());
         assert_eq!((0..100).filter(|_| log.takes(200, Duration::ZERO)).count(), 10);
         assert!(log.takes(500, Duration::from_secs(1)));

@@ -6,7 +6,7 @@ use super::process::ProcessCollector;
 use crate::checks::Verdict;
 use crate::rulebook::digest;
 use crate::service::register::CHECKS;
-use axum::http::{HeaderValue, StatusCode, header};
+use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use prometheus_client::encoding::{EncodeLabelSet, prometheus_text};
 use prometheus_client::metrics::counter::Counter;
@@ -91,19 +91,14 @@ impl Metrics {
     /// All at zero, for operations with these ids.
     pub fn new<'a>(operations: impl Iterator<Item = &'a str>) -> Self {
         let mut registry = Registry::default();
-        let (requests, in_progress) = (Family::default(), Gauge::default());
+        let requests = Family::default();
         let durations = Family::<OperationLabel, Histogram>::new_with_constructor(|| Histogram::new(BOUNDS));
+        let in_progress = Gauge::default();
         registry.register("http_requests", "Answers by operation and status", requests.clone());
-        registry.register(
-            "http_request_duration_seconds",
-            "Time from a request to its answer",
-            durations.clone(),
-        );
-        registry.register(
-            "http_requests_in_progress",
-            "Requests that are being answered",
-            in_progress.clone(),
-        );
+        let help = "Time from a request to its answer";
+        registry.register("http_request_duration_seconds", help, durations.clone());
+        let help = "Requests that are being answered";
+        registry.register("http_requests_in_progress", help, in_progress.clone());
         registry.register_collector(Box::new(ProcessCollector));
 
         let own = registry.sub_registry_with_prefix("elbowroom");
@@ -118,15 +113,10 @@ impl Metrics {
         let verdicts = CHECKS.iter().map(|check| verdicts(check.name)).collect();
         let stream_lines =
             counters(own, "stream_lines", "Lines of streams", "result", ["answered", "refused"]);
-        let turned_away = counters(
-            own,
-            "rejections",
-            "Requests and connections that were turned away",
-            "reason",
-            TurnedAway::NAMES,
-        );
-        let reloads =
-            counters(own, "reloads", "Reloads of keys and certificates", "result", ["done", "refused"]);
+        let help = "Requests and connections that were turned away";
+        let turned_away = counters(own, "rejections", help, "reason", TurnedAway::NAMES);
+        let help = "Reloads of keys and certificates";
+        let reloads = counters(own, "reloads", help, "result", ["done", "refused"]);
         let (connections, shutting_down, lost_spans) =
             (Gauge::default(), Gauge::default(), Counter::default());
         own.register("open_connections", "Connections that are open", connections.clone());
@@ -195,10 +185,8 @@ impl Metrics {
         if prometheus_text::encode(&mut text, &self.registry).is_err() {
             return StatusCode::INTERNAL_SERVER_ERROR.into_response();
         }
-        let headers = [
-            (header::CONTENT_TYPE, HeaderValue::from_static(prometheus_text::CONTENT_TYPE)),
-            (header::CACHE_CONTROL, HeaderValue::from_static("no-store")),
-        ];
+        let headers =
+            [(header::CONTENT_TYPE, prometheus_text::CONTENT_TYPE), (header::CACHE_CONTROL, "no-store")];
         (headers, text).into_response()
     }
 }

@@ -10,7 +10,6 @@
 use super::metrics::Metrics;
 use super::trace_context::TraceContext;
 use axum::http::{HeaderName, HeaderValue};
-#[cfg(feature = "client")]
 use prometheus_client::metrics::counter::Counter;
 #[cfg(feature = "client")]
 use reqwest::{Client, Url, header, redirect};
@@ -79,7 +78,7 @@ impl Collector {
         text.split(',').map(header).collect()
     }
 
-    /// With headers, and for one in so many requests.
+    /// With headers, for one in `one_in` requests.
     pub fn with(self, headers: CollectorHeaders, one_in: u32) -> Self {
         Self { headers, one_in, ..self }
     }
@@ -128,10 +127,8 @@ impl Traces {
         match context {
             Some(context) => context.sampled.then_some((context.trace, Some(context.parent))),
             None => {
-                let number = self.seen.fetch_add(1, Ordering::Relaxed);
-                number
-                    .is_multiple_of(self.one_in.into())
-                    .then(|| (u128::from(random()) << 64 | u128::from(random()), None))
+                let is_next = self.seen.fetch_add(1, Ordering::Relaxed).is_multiple_of(self.one_in.into());
+                is_next.then(|| (u128::from(random()) << 64 | u128::from(random()), None))
             }
         }
     }
@@ -175,12 +172,7 @@ pub async fn send(collector: Collector, mut queue: Receiver<Span>, lost_spans: C
 
 /// Without an HTTP client there is no collector to send to.
 #[cfg(not(feature = "client"))]
-pub async fn send(
-    _: Collector,
-    _: Receiver<Span>,
-    _: impl Fn() -> Option<std::sync::Arc<crate::service::Service>>,
-) {
-}
+pub async fn send(_: Collector, _: Receiver<Span>, _: Counter) {}
 
 /// A client that follows no redirect: the headers are for this collector alone.
 #[cfg(feature = "client")]

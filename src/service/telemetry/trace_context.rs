@@ -22,22 +22,17 @@ impl TraceContext {
     }
 
     fn read(text: &str) -> Option<Self> {
-        let lower = |byte: u8| byte.is_ascii_digit() || matches!(byte, b'a'..=b'f');
-        let part = |from: usize, to: usize| text.get(from..to).filter(|part| part.bytes().all(lower));
-        let version = part(0, 2)?;
-        let dashes = [2, 35, 52].into_iter().all(|place| text.as_bytes().get(place) == Some(&b'-'));
+        let lower = |byte: u8| matches!(byte, b'0'..=b'9' | b'a'..=b'f');
+        let mut parts = text.split('-');
+        let mut part = |length| parts.next().filter(|part| part.len() == length && part.bytes().all(lower));
+        let (version, trace, parent, flags) = (part(2)?, part(32)?, part(16)?, part(2)?);
         // a later version may have more after what this one has
-        let length = if version == "00" {
-            text.len() == 55
-        } else {
-            text.len() == 55 || text.as_bytes().get(55) == Some(&b'-')
-        };
-        if version == "ff" || !dashes || !length {
+        if version == "ff" || (version == "00" && parts.next().is_some()) {
             return None;
         }
-        let trace = u128::from_str_radix(part(3, 35)?, 16).ok().filter(|trace| *trace != 0)?;
-        let parent = u64::from_str_radix(part(36, 52)?, 16).ok().filter(|parent| *parent != 0)?;
-        let flags = u8::from_str_radix(part(53, 55)?, 16).ok()?;
+        let trace = u128::from_str_radix(trace, 16).ok().filter(|trace| *trace != 0)?;
+        let parent = u64::from_str_radix(parent, 16).ok().filter(|parent| *parent != 0)?;
+        let flags = u8::from_str_radix(flags, 16).ok()?;
         Some(Self { trace, parent, sampled: flags & 1 == 1 })
     }
 }

@@ -7,8 +7,7 @@ use crate::service::language::ChosenLanguage;
 use crate::service::problem::Problem;
 use crate::training::exercises::{Difficulty, LARGEST_SEED, MOST, Spec, Topic, VERSION};
 use serde::Deserialize;
-use serde::de::{self, Deserializer, Visitor};
-use std::fmt;
+use serde::de::{self, Deserializer};
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
@@ -25,22 +24,10 @@ pub struct Seed(u64);
 
 impl<'de> Deserialize<'de> for Seed {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        struct Whole;
-        impl Visitor<'_> for Whole {
-            type Value = Seed;
-            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-                write!(f, "a whole number from 0 to {LARGEST_SEED}")
-            }
-            fn visit_u64<E: de::Error>(self, number: u64) -> Result<Seed, E> {
-                if number > LARGEST_SEED { Err(de::Error::custom("out of bounds")) } else { Ok(Seed(number)) }
-            }
-            fn visit_f64<E: de::Error>(self, number: f64) -> Result<Seed, E> {
-                let whole = number.fract() == 0.0 && (0.0..=LARGEST_SEED as f64).contains(&number);
-                if whole { self.visit_u64(number as u64) } else { Err(de::Error::custom("out of bounds")) }
-            }
-        }
-        // 7.0 is a whole number to JSON Schema
-        deserializer.deserialize_any(Whole)
+        // 7.0 is a whole number to JSON Schema, and below 2⁵³ every whole number is exact
+        let number = f64::deserialize(deserializer)?;
+        let is_seed = number.fract() == 0.0 && (0.0..=LARGEST_SEED as f64).contains(&number);
+        if is_seed { Ok(Self(number as u64)) } else { Err(de::Error::custom("out of bounds")) }
     }
 }
 
@@ -91,7 +78,11 @@ macro_rules! exercise_request {
             /// What is to be made; the problem says what must be accepted first.
             pub fn spec(&self) -> Result<Spec, Problem> {
                 let Self { topic, difficulty, edition, units, seed, .. } = *self;
-                accepted(edition, self.accept_unverified_rules)?;
+                let mut faults = Faults::default();
+                faults.edition(edition, self.accept_unverified_rules);
+                if !faults.is_empty() {
+                    return Err(Problem::invalid((&faults).into()));
+                }
                 let version = self.version.map_or(VERSION, Version::get);
                 Ok(Spec { topic, difficulty, edition, units, seed: seed.0, version })
             }
@@ -130,10 +121,4 @@ exercise_request! {
 /// How many exercises a request asks for.
 pub(super) fn number_of(count: Option<Many>) -> u32 {
     count.map_or(1, Many::get)
-}
-
-fn accepted(edition: Edition, accept_unverified_rules: bool) -> Result<(), Problem> {
-    let mut faults = Faults::default();
-    faults.edition(edition, accept_unverified_rules);
-    if faults.is_empty() { Ok(()) } else { Err(Problem::invalid((&faults).into())) }
 }

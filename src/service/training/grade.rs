@@ -2,6 +2,7 @@
 
 use super::super::check_route::answered;
 use super::super::media;
+use super::super::openapi::{closed_object, one_of_names};
 use super::super::problem::Problem;
 use super::super::register::{CheckEntry, with_schema};
 use super::super::state::Service;
@@ -18,9 +19,7 @@ use axum::response::Response;
 use serde::Deserialize;
 use serde_json::{Map, Value};
 use std::sync::Arc;
-use utoipa::openapi::schema::{
-    AdditionalProperties, ArrayBuilder, ObjectBuilder, OneOfBuilder, Schema, Type,
-};
+use utoipa::openapi::schema::{ArrayBuilder, OneOfBuilder, Schema};
 use utoipa::openapi::{Ref, RefOr};
 use utoipa::{PartialSchema, ToSchema};
 
@@ -50,19 +49,12 @@ pub struct LearnerNumber {
 
 impl PartialSchema for GradeRequest {
     fn schema() -> RefOr<Schema> {
-        let closed = || {
-            ObjectBuilder::new()
-                .additional_properties(Some(AdditionalProperties::<Schema>::FreeForm(false)))
-                .property("answer", Ref::from_schema_name("LearnerNumber"))
-        };
+        let closed = || closed_object().property("answer", Ref::from_schema_name("LearnerNumber"));
         let tally = || {
             ArrayBuilder::new()
                 .items(Ref::from_schema_name("LearnerLine"))
                 .max_items(Some(MOST_LINES))
                 .description(Some("The learner's own tally, so that it can be said which line went wrong."))
-        };
-        let one_of = |names: Vec<&'static str>| {
-            ObjectBuilder::new().schema_type(Type::String).enum_values(Some(names))
         };
         let exercise = closed()
             .title(Some("Grade an exercise"))
@@ -72,14 +64,13 @@ impl PartialSchema for GradeRequest {
         let teachable =
             TEACHABLE.iter().filter_map(|teachable| Some((teachable, CheckEntry::named(teachable.name)?)));
         let forms = teachable.fold(OneOfBuilder::new().item(exercise), |forms, (teachable, check)| {
-            let asks = one_of((teachable.quantities)()).description(Some(
-                "The figure that was asked for; the first of these unless said otherwise.",
-            ));
+            let asks = one_of_names((teachable.quantities)());
+            let which = "The figure that was asked for; the first of these unless said otherwise.";
             let form = closed()
                 .title(Some(format!("Grade {}", teachable.name)))
-                .property("check", one_of(vec![teachable.name]).description(Some("The check.")))
+                .property("check", one_of_names([teachable.name]).description(Some("The check.")))
                 .property("request", Ref::from_schema_name((check.schemas)().request))
-                .property("asks", asks)
+                .property("asks", asks.description(Some(which)))
                 .required("check")
                 .required("request");
             forms.item(if teachable.has_tally { form.property("tally", tally()) } else { form })
@@ -121,33 +112,31 @@ pub async fn grade(State(service): State<Arc<Service>>, request: Request) -> Res
             let exercise = make(&named.spec()?, named.number.get()).ok_or_else(Problem::internal)?;
             (exercise.check.to_owned(), exercise.request, Some(exercise.asks.to_owned()))
         }
-        _ => return Err(fault(Pointer::ROOT, FaultCode::Conflict, "fault-request-or-exercise", Vec::new())),
+        _ => return Err(fault(Pointer::ROOT, FaultCode::Conflict, "fault-request-or-exercise", &[])),
     };
-    let Some(teachable) = TeachableEntry::named(&name) else {
-        let known = TEACHABLE.iter().map(|teachable| teachable.name.to_owned()).collect();
-        return Err(fault(Pointer::to(&"/check"), FaultCode::UnknownReference, "fault-not-taught", known));
-    };
+    let teachable = TeachableEntry::named(&name).ok_or_else(|| {
+        let known: Vec<&str> = TEACHABLE.iter().map(|teachable| teachable.name).collect();
+        fault(Pointer::to(&"/check"), FaultCode::UnknownReference, "fault-not-taught", &known)
+    })?;
     if !of_an_exercise {
         authorization.covers(teachable.name)?;
     }
     if tally.len() > MOST_LINES {
-        let fault =
-            fault(Pointer::to(&"/tally"), FaultCode::TooManyItems, "fault-too-many-lines", Vec::new());
-        return Err(fault);
+        return Err(fault(Pointer::to(&"/tally"), FaultCode::TooManyItems, "fault-too-many-lines", &[]));
     }
     if !tally.is_empty() && !teachable.has_tally {
-        return Err(fault(Pointer::to(&"/tally"), FaultCode::Conflict, "fault-no-tally", Vec::new()));
+        return Err(fault(Pointer::to(&"/tally"), FaultCode::Conflict, "fault-no-tally", &[]));
     }
     if answer.is_none() && tally.is_empty() {
-        return Err(fault(Pointer::to(&"/answer"), FaultCode::MissingMember, "fault-no-answer", Vec::new()));
+        return Err(fault(Pointer::to(&"/answer"), FaultCode::MissingMember, "fault-no-answer", &[]));
     }
     let given = answer.map(|LearnerNumber { value, unit }| Given { value, unit });
     let learner = LearnersAnswer { asks, given, tally, key };
     (teachable.grade)(request.to_string().as_bytes(), &learner).map(answered)
 }
 
-fn fault(at: Pointer, code: FaultCode, message: &'static str, accepted: Vec<String>) -> Problem {
+pub(super) fn fault(at: Pointer, code: FaultCode, message: &'static str, accepted: &[&str]) -> Problem {
     let mut faults = Faults::default();
-    faults.add(at, code, message).accepted = accepted;
+    faults.add(at, code, message).accepted = accepted.iter().map(|name| (*name).to_owned()).collect();
     Problem::invalid((&faults).into())
 }

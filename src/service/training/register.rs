@@ -3,7 +3,8 @@
 use super::super::body;
 use super::super::language;
 use super::super::problem::Problem;
-use crate::checks::{FaultCode, Faults, Request as _};
+use super::grade::fault;
+use crate::checks::{FaultCode, Request as _};
 use crate::derivation::Pointer;
 use crate::of_each_teachable_check;
 use crate::training::Teachable;
@@ -32,7 +33,7 @@ pub(super) struct LearnersAnswer {
     pub given: Option<Given>,
     /// The tally.
     pub tally: Vec<LearnerLine>,
-    /// Whether the right answer is told.
+    /// Whether the right answer is given as well.
     pub key: bool,
 }
 
@@ -57,11 +58,8 @@ fn graded<C: Teachable>(request: &[u8], answer: &LearnersAnswer) -> Result<Vec<u
     let quantity = match &answer.asks {
         None => C::QUANTITIES.first().ok_or_else(Problem::internal)?,
         Some(asks) => named(asks).ok_or_else(|| {
-            let mut faults = Faults::default();
-            let fault =
-                faults.add(Pointer::to(&"/asks"), FaultCode::UnknownReference, "fault-unknown-quantity");
-            fault.accepted = names::<C>().into_iter().map(str::to_owned).collect();
-            Problem::invalid((&faults).into())
+            let code = FaultCode::UnknownReference;
+            fault(Pointer::to(&"/asks"), code, "fault-unknown-quantity", &names::<C>())
         })?,
     };
     let diagnosis = grade::<C>(&request, quantity, answer.given, &answer.tally);

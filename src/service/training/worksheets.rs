@@ -2,37 +2,19 @@
 
 use super::super::language;
 use super::super::media;
-use super::super::problem::{Problem, ProblemKind};
+use super::super::openapi::text_body;
+use super::super::problem::Problem;
 use super::super::state::Service;
 use super::Received;
 use super::exercises_request::{WorksheetRequest, number_of};
 use crate::i18n::{Catalogue, Language};
 use crate::training::worksheet::{self, Sheet};
 use axum::extract::{Request, State};
-use axum::http::{HeaderValue, header};
+use axum::http::header;
 use axum::response::{IntoResponse, Response};
-use std::borrow::Cow;
 use std::sync::Arc;
-use utoipa::openapi::RefOr;
-use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
-use utoipa::{PartialSchema, ToSchema};
 
-/// A sheet as HTML.
-#[derive(Clone, Copy, Debug)]
-pub struct WorksheetText;
-
-impl PartialSchema for WorksheetText {
-    fn schema() -> RefOr<Schema> {
-        let text = ObjectBuilder::new().schema_type(Type::String);
-        text.description(Some("A sheet of exercises as HTML, made for print.")).build().into()
-    }
-}
-
-impl ToSchema for WorksheetText {
-    fn name() -> Cow<'static, str> {
-        "Worksheet".into()
-    }
-}
+text_body!(WorksheetText, "Worksheet", "A sheet of exercises as HTML, made for print.");
 
 /// A sheet of exercises to print
 ///
@@ -45,9 +27,7 @@ impl ToSchema for WorksheetText {
     responses((status = 200, description = "The sheet.", body = WorksheetText, content_type = "text/html")),
 )]
 pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) -> Result<Response, Problem> {
-    if media::best(request.headers(), &[media::HTML]).is_none() {
-        return Err(Problem::new(ProblemKind::NotAcceptable, "problem-detail-not-acceptable-html", []));
-    }
+    media::chosen(request.headers(), &[media::HTML], "problem-detail-not-acceptable-html")?;
     let Received { body: asked, key, .. } = super::read::<WorksheetRequest>(&service, request).await?;
     let spec = asked.spec()?;
     let language = asked.language.map_or_else(language::spoken, Language::from);
@@ -57,12 +37,11 @@ pub async fn worksheet(State(service): State<Arc<Service>>, request: Request) ->
         worksheet::write(&sheet, Catalogue::of(language))
     });
     let html = written.await.ok().flatten().ok_or_else(Problem::internal)?;
-    let policy = HeaderValue::from_static(worksheet::content_security_policy());
     let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static("text/html; charset=utf-8")),
-        (header::CONTENT_SECURITY_POLICY, policy),
-        (header::CONTENT_LANGUAGE, HeaderValue::from_static(language.tag())),
-        (header::VARY, HeaderValue::from_static("accept-language")),
+        (header::CONTENT_TYPE, "text/html; charset=utf-8"),
+        (header::CONTENT_SECURITY_POLICY, worksheet::content_security_policy()),
+        (header::CONTENT_LANGUAGE, language.tag()),
+        (header::VARY, "accept-language"),
     ];
     Ok((headers, html).into_response())
 }

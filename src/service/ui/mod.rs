@@ -1,5 +1,5 @@
-//! The web UI, the page at `/`: choose a check, say what is in the box, look at what comes back. It is part of the binary, loads nothing
-//! from elsewhere, and does nothing that another caller could not do.
+//! The web UI, the page at `/`: choose a check, say what is in the box, look at what comes back. It is part of the binary,
+//! loads nothing from elsewhere, and does nothing that another caller could not do.
 
 mod html;
 
@@ -13,7 +13,7 @@ use crate::drawing;
 use crate::i18n::{Catalogue, Language};
 use axum::Router;
 use axum::extract::Request;
-use axum::http::{HeaderValue, header};
+use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use sha2::{Digest, Sha256};
@@ -44,16 +44,15 @@ static VERSION: LazyLock<String> = LazyLock::new(|| {
     format!("{:.12x}", hash.finalize())
 });
 
-/// The content security policy (CSP) of the page: files of this service, and the styles that drawings and certificates carry, which it opens. A
-/// browser refuses anything else.
-static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
-    let policy = format!(
+/// The content security policy (CSP) of the page: files of this service, and the styles of the drawings and certificates that it
+/// shows.
+static POLICY: LazyLock<String> = LazyLock::new(|| {
+    format!(
         "default-src 'none'; script-src 'self'; style-src 'self' {} {}; img-src 'self' data:; connect-src 'self'; \
          base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
         digest_of(drawing::style()),
         digest_of(certificate::PAGE_STYLE)
-    );
-    HeaderValue::try_from(policy).unwrap_or_else(|_| HeaderValue::from_static("default-src 'none'"))
+    )
 });
 
 /// The routes of the page and of the files that it loads.
@@ -65,11 +64,11 @@ async fn page(request: Request) -> Response {
     let language = asked(request.uri().query()).unwrap_or_else(language::spoken);
     let html = html::page(Catalogue::of(language), &VERSION);
     let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static("text/html; charset=utf-8")),
-        (header::CONTENT_SECURITY_POLICY, POLICY.clone()),
-        (header::CONTENT_LANGUAGE, HeaderValue::from_static(language.tag())),
-        (header::VARY, HeaderValue::from_static("accept-language")),
-        (header::CACHE_CONTROL, HeaderValue::from_static("no-cache")),
+        (header::CONTENT_TYPE, "text/html; charset=utf-8"),
+        (header::CONTENT_SECURITY_POLICY, &POLICY),
+        (header::CONTENT_LANGUAGE, language.tag()),
+        (header::VARY, "accept-language"),
+        (header::CACHE_CONTROL, "no-cache"),
     ];
     (headers, html).into_response()
 }
@@ -83,12 +82,8 @@ fn asked(query: Option<&str>) -> Option<Language> {
 async fn file(request: Request) -> Result<Response, Problem> {
     let path = request.uri().path();
     let name = path.rsplit('/').next().unwrap_or_default();
-    let Some((_, kind, text)) = FILES.iter().find(|(known, ..)| *known == name) else {
-        return Err(fallback::not_found(path));
-    };
-    let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static(kind)),
-        (header::CACHE_CONTROL, HeaderValue::from_static("public, max-age=3600")),
-    ];
+    let file = FILES.iter().find(|(known, ..)| *known == name);
+    let (_, kind, text) = file.ok_or_else(|| fallback::not_found(path))?;
+    let headers = [(header::CONTENT_TYPE, *kind), (header::CACHE_CONTROL, "public, max-age=3600")];
     Ok((headers, *text).into_response())
 }

@@ -10,17 +10,15 @@ use crate::answers::Shown;
 use crate::content_policy::policy_of;
 use crate::drawing;
 use crate::service::language;
+use crate::service::openapi::text_body;
 use crate::service::problem::Problem;
 use crate::service::register::CheckEntry;
-use axum::http::{HeaderValue, header};
+use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use figures::Citations;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use serde_json::Value;
 use std::sync::LazyLock;
-use utoipa::openapi::RefOr;
-use utoipa::openapi::schema::{ObjectBuilder, Schema, Type};
-use utoipa::{PartialSchema, ToSchema};
 
 /// How a page looks, on letter and A4 paper alike.
 pub const STYLE: &str = include_str!("page.css");
@@ -28,31 +26,18 @@ pub const STYLE: &str = include_str!("page.css");
 /// The most sentences of a proof that stand on a page; the certificate has every step.
 const MOST_SENTENCES: usize = 16;
 
-/// A certificate as a page.
-#[derive(Clone, Copy, Debug)]
-pub struct CertificatePage;
-
-impl PartialSchema for CertificatePage {
-    fn schema() -> RefOr<Schema> {
-        let text = ObjectBuilder::new().schema_type(Type::String);
-        let description = "The certificate as HTML, made for print; the certificate itself stands in it as JSON, in the \
-                           element with the id `certificate`.";
-        text.description(Some(description)).build().into()
-    }
-}
-
-impl ToSchema for CertificatePage {}
+text_body!(
+    CertificatePage,
+    "CertificatePage",
+    "The certificate as HTML, made for print; the certificate itself stands in it as JSON, in the element with the id \
+     `certificate`."
+);
 
 /// A page as it is served. It has styles of its own, loads nothing and runs nothing.
 pub fn served(page: Vec<u8>) -> Response {
-    static POLICY: LazyLock<HeaderValue> = LazyLock::new(|| {
-        HeaderValue::try_from(policy_of(&[STYLE, drawing::style()]))
-            .unwrap_or_else(|_| HeaderValue::from_static("default-src 'none'"))
-    });
-    let headers = [
-        (header::CONTENT_TYPE, HeaderValue::from_static("text/html; charset=utf-8")),
-        (header::CONTENT_SECURITY_POLICY, POLICY.clone()),
-    ];
+    static POLICY: LazyLock<String> = LazyLock::new(|| policy_of(&[STYLE, drawing::style()]));
+    let headers =
+        [(header::CONTENT_TYPE, "text/html; charset=utf-8"), (header::CONTENT_SECURITY_POLICY, &POLICY)];
     (headers, language::headers(), page).into_response()
 }
 

@@ -88,7 +88,7 @@ impl SigningKeys {
     /// Everything that is wrong: no private key or several, a key that is not an Ed25519 key, one that stands twice, a section
     /// that is no key.
     pub fn read(pem: &[u8]) -> Result<Self, Vec<String>> {
-        let (mut signer, mut retired, mut faults) = (None, Vec::new(), Vec::new());
+        let (mut signer, mut retired, mut faults) = (None::<Ed25519KeyPair>, Vec::new(), Vec::new());
         for (index, section) in <(SectionKind, Vec<u8>)>::pem_slice_iter(pem).enumerate() {
             let mut fault = |what: &str| faults.push(format!("section {}: {what}", index + 1));
             match section {
@@ -112,8 +112,8 @@ impl SigningKeys {
                 }
             }
         }
-        let mut known: Vec<PublicKey> =
-            signer.iter().map(|pair: &Ed25519KeyPair| PublicKey::of(pair.public_key().as_ref())).collect();
+        let of_the_signer = signer.iter().map(|pair| PublicKey::of(pair.public_key().as_ref()));
+        let mut known: Vec<PublicKey> = of_the_signer.collect();
         for key in retired {
             if known.contains(&key) {
                 faults.push(format!("the key {} is there twice", key.kid));
@@ -141,10 +141,8 @@ impl SigningKeys {
         let Some((header, signature, kid)) = parts(signature) else { return Judged::Invalid };
         let Some(key) = self.known.iter().find(|key| key.kid == kid) else { return Judged::UnknownKey(kid) };
         let input = signing_input(header, payload);
-        match UnparsedPublicKey::new(&ED25519, &key.bytes).verify(&input, &signature) {
-            Ok(()) => Judged::Valid(kid),
-            Err(_) => Judged::Invalid,
-        }
+        let verified = UnparsedPublicKey::new(&ED25519, &key.bytes).verify(&input, &signature);
+        verified.map_or(Judged::Invalid, |()| Judged::Valid(kid))
     }
 
     /// The public keys.
