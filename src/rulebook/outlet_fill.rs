@@ -33,6 +33,9 @@ rules! {
     /// Equipment grounding conductors and bonding jumpers: one allowance for the first four, a quarter for each one more.
     GROUNDING: "outlet-fill.grounding", "314.16(B)(5)", Published,
         "Electrical Contractor, Box-Fill Calculations part VIII (one allowance, through 2017); two trade-forum threads that work the 2020 text";
+    /// NM cable has an equipment grounding conductor.
+    NM_GROUNDING: "outlet-fill.nm-grounding", "334.108", Recalled,
+        "334.108 read in the 2011, 2020 and 2023 texts; above 10 AWG the size of the conductor is recalled";
     /// A separate set of isolated grounding conductors takes one allowance of its own.
     ISOLATED_SET: "outlet-fill.isolated-set", ["314.16(B)(5)", -, -], Recalled,
         "recalled: the sentence is gone from 2020 on, where isolated conductors join the count";

@@ -66,6 +66,8 @@ impl ConductorSize {
     pub const AWG_18: Self = Self(3);
     /// 14 AWG.
     pub const AWG_14: Self = Self(5);
+    /// 10 AWG.
+    pub const AWG_10: Self = Self(7);
     /// 8 AWG.
     pub const AWG_8: Self = Self(8);
     /// 6 AWG, the largest size with a published volume allowance.

@@ -51,8 +51,9 @@ fn cable() -> impl Strategy<Value = Value> {
     (size(), 1_u32..5, proptest::option::of(size()), 1_u32..5).prop_map(
         |(size, conductors, grounding, count)| {
             let mut cable = json!({"kind": "NM-B", "size": size, "conductors": conductors, "count": count});
-            if let Some(grounding) = grounding {
-                cable["grounding"] = json!(grounding);
+            match grounding {
+                Some(grounding) => cable["grounding"] = json!(grounding),
+                None => (cable["grounding"], cable["existing_cable"]) = (json!("none"), json!(true)),
             }
             cable
         },
@@ -197,7 +198,8 @@ proptest! {
             plain["contents"][list] = json!([]);
         }
         for cable in plain["contents"]["cables"].as_array_mut().expect("a list") {
-            cable.as_object_mut().expect("a cable").remove("grounding");
+            cable["grounding"] = json!("none");
+            cable["existing_cable"] = json!(true);
         }
         let in_edition = |edition: &str| {
             let mut asked = plain.clone();
@@ -211,7 +213,8 @@ proptest! {
     #[test]
     fn room_left_is_exact(request in request(), volume in 10_u32..1400) {
         let mut boxed = request;
-        boxed["enclosure"] = json!({"marked_volume": f64::from(volume)});
+        boxed["enclosure"] = json!({"marked_volume": f64::from(volume), "gangs": 20});
+        boxed["interpretations"] = json!({"molded_clamps": "counted", "fan_canopy": "not_a_luminaire"});
         let filled = fill(&boxed);
         for room in filled.outcome.spaces[0].room_left.as_ref().expect("everything is counted") {
             let with = |count: i64| {
@@ -228,6 +231,23 @@ proptest! {
                 prop_assert_eq!(with(fits + 1), Some(Verdict::Violates));
             }
         }
+    }
+
+    #[test]
+    fn what_is_left_unsaid_of_clamps_and_devices_buys_nothing(request in request(), volume in 10_u32..400) {
+        let mut boxed = request;
+        boxed["enclosure"] = json!({"marked_volume": f64::from(volume), "gangs": 20});
+        let said = fill(&boxed).verdict;
+        let contents = boxed["contents"].as_object_mut().expect("contents");
+        contents.remove("clamps");
+        let without_clamps = fill(&boxed).verdict;
+        prop_assert!(said == Some(Verdict::Complies) || without_clamps != Some(Verdict::Complies));
+        for device in boxed["contents"]["devices"].as_array_mut().expect("a list") {
+            device.as_object_mut().expect("a device").remove("largest_conductor");
+        }
+        let without_sizes = fill(&boxed).verdict;
+        prop_assert!(said == Some(Verdict::Complies) || without_sizes != Some(Verdict::Complies));
+        prop_assert!(said != Some(Verdict::Complies) || without_sizes != Some(Verdict::Violates));
     }
 
     #[test]

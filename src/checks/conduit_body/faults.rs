@@ -1,7 +1,7 @@
 //! What can be wrong with a request that decoded.
 
 use super::request::{ConduitBodyRequest, HubPlace};
-use crate::checks::outlet_fill::{Contents, faults_of_contents};
+use crate::checks::outlet_fill::faults_of_contents;
 use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
@@ -60,7 +60,7 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
     }
     if let Some(contents) = contents {
         faults_of_contents(contents, None, faults);
-        if *contents == Contents::default() {
+        if contents.first_thing().is_none() {
             faults.add(Pointer::to(&"/contents"), MissingMember, "fault-empty-contents");
         }
     }

@@ -2,11 +2,12 @@
 
 use super::outcome::SplicesInBody;
 use super::request::ConduitBodyRequest;
-use crate::checks::outlet_fill::{Contents, Fill};
+use crate::checks::outlet_fill::{Bound, Contents, Fill, Unsaid};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{SHORT_RADIUS, SPLICES};
+use crate::rulebook::outlet_fill::CLAMPS;
 use crate::rulebook::reading::LargeSpliceCount;
 
 /// What splices, taps and devices of any size ask of the body: that it can have them, a marked volume and rigid support.
@@ -82,7 +83,11 @@ pub(super) fn check(
 ) -> SplicesInBody {
     let at = Pointer::to(&"/contents");
     let body = &request.body;
-    let mut fill = Fill::count(proof, contents, None, None);
+    let mut fill = Fill::count(proof, contents, None, None, Bound::Least);
+    // a body has no cable clamps
+    let unsaid: Vec<Unsaid> =
+        fill.unsaid.iter().copied().filter(|one| !std::ptr::eq(one.rule, &CLAMPS)).collect();
+    fill.leave_open(unsaid);
     for mut finding in fill.findings.drain(..) {
         // what counts in a box counts here because a body with splices must satisfy it
         finding.rule = &SPLICES;

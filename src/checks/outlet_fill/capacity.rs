@@ -1,10 +1,13 @@
 //! The volume side: the box, what is fitted to it, and what barriers take (314.16(A)).
 
 use super::contents::Figures;
-use super::request::{Barrier, Enclosure, InsideDimensions, Many, Material, Section, Space};
+use super::request::{
+    Barrier, ClampKind, Contents, Enclosure, InsideDimensions, Many, Material, Section, Space,
+};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
+use crate::rulebook::outlet_fill::CLAMP_ASSEMBLY;
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, STANDARD, Sharing};
 use crate::rulebook::reading::UnmarkedLargeBox;
 
@@ -18,7 +21,12 @@ pub(super) struct Capacity {
 
 impl Capacity {
     /// Adds up an enclosure.
-    pub fn of(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<Finding>) -> Self {
+    pub fn of(
+        proof: &mut Derivation,
+        enclosure: &Enclosure,
+        all_contents: &[&Contents],
+        findings: &mut Vec<Finding>,
+    ) -> Self {
         let own = own_volume(proof, enclosure, findings);
         let sections: Figures = enclosure
             .sections
@@ -31,6 +39,7 @@ impl Capacity {
             Some(added) => proof.sum(&ASSEMBLY, &[own, added]),
             None => own,
         });
+        holds_assemblies_of(proof, enclosure, all_contents, findings);
         let total = match (assembled, enclosure.barriers.is_empty()) {
             (Some(assembled), false) => Some(less_barriers(proof, assembled, &enclosure.barriers)),
             _ => assembled,
@@ -81,34 +90,57 @@ fn own_volume(proof: &mut Derivation, enclosure: &Enclosure, findings: &mut Vec<
             proof.given(&MARKED, mark.value(), Measure::Volume, Pointer::to(&"/enclosure/marked_volume"));
         if enclosure.standard.is_some() {
             let table = standard_volume(proof, enclosure)?;
-            let (below, step) = proof.compare(&MARKED, marked, Relation::Below, table);
-            if below {
-                findings.push(
-                    Finding::new(&MARKED, Status::Advisory, "finding-mark-below-table")
-                        .with("marked", marked)
-                        .with("table", table)
-                        .at(Pointer::to(&"/enclosure/marked_volume"))
-                        .step(step),
-                );
-            }
+            proof.compare(&MARKED, marked, Relation::AtLeast, table);
         }
         return Some(marked);
     }
     if enclosure.standard.is_some() {
         return standard_volume(proof, enclosure);
     }
+    let material = Pointer::to(&"/enclosure/material");
+    if let Some(made_of) = enclosure.material {
+        proof.word(&MARKED, made_of.name(), material);
+    }
     let measured = match (enclosure.inside_dimensions, enclosure.material) {
-        (Some(inside), Some(Material::Metal) | None) => large_box_volume(proof, inside, findings),
+        (Some(inside), Some(Material::Metal)) => large_box_volume(proof, inside, findings),
         _ => None,
     };
     if measured.is_none() {
-        findings.push(
-            Finding::new(&MARKED, Status::NotDetermined, "finding-volume-not-established")
-                .at(Pointer::to(&"/enclosure"))
-                .supply(Pointer::to(&"/enclosure/marked_volume")),
-        );
+        let finding = Finding::new(&MARKED, Status::NotDetermined, "finding-volume-not-established")
+            .at(Pointer::to(&"/enclosure"))
+            .supply(Pointer::to(&"/enclosure/marked_volume"));
+        let may_be_measured = enclosure.inside_dimensions.is_some() && enclosure.material.is_none();
+        findings.push(if may_be_measured { finding.supply(material) } else { finding });
     }
     measured
+}
+
+/// Clamp assemblies with terminations are made for nonmetallic boxes.
+fn holds_assemblies_of(
+    proof: &mut Derivation,
+    enclosure: &Enclosure,
+    all_contents: &[&Contents],
+    findings: &mut Vec<Finding>,
+) {
+    let mut clamps = all_contents.iter().flat_map(|contents| &contents.clamps);
+    if !clamps.any(|clamp| clamp.kind == ClampKind::TerminatingAssembly) {
+        return;
+    }
+    let material = Pointer::to(&"/enclosure/material");
+    let (made_of, at) = match (enclosure.material, enclosure.standard) {
+        (None, Some(_)) => (Some(Material::Metal), Pointer::to(&"/enclosure/standard")),
+        (said, _) => (said, material),
+    };
+    let Some(made_of) = made_of else {
+        let finding = Finding::new(&CLAMP_ASSEMBLY, Status::NotDetermined, "finding-assembly-in-unsaid-box");
+        findings.push(finding.at(Pointer::to(&"/enclosure")).supply(material));
+        return;
+    };
+    let step = proof.word(&CLAMP_ASSEMBLY, made_of.name(), at);
+    if made_of == Material::Metal {
+        let finding = Finding::new(&CLAMP_ASSEMBLY, Status::Violated, "finding-assembly-in-metal-box");
+        findings.push(finding.at(at).step(step));
+    }
 }
 
 fn standard_volume(proof: &mut Derivation, enclosure: &Enclosure) -> Option<Figure> {

@@ -1,16 +1,18 @@
 //! What can be wrong with a request that decoded.
 
+use super::gangs;
 use super::request::{
     Clamp, ClampKind, Contents, Enclosure, MOST_ITEMS, Material, OutletFillRequest, Role, Space,
 };
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
-use crate::quantity::Decimal;
+use crate::quantity::{Decimal, Units};
+use crate::tables::standard_boxes::StandardBox;
 use FaultCode::Conflict;
 
 pub(super) fn find(request: &OutletFillRequest, faults: &mut Faults) {
     if let Some(enclosure) = &request.enclosure {
-        of_enclosure(enclosure, faults);
+        of_enclosure(enclosure, request.units, faults);
     }
     let divided = request.enclosure.as_ref().is_some_and(|enclosure| !enclosure.barriers.is_empty());
     match (&request.contents, request.spaces.is_empty()) {
@@ -33,9 +35,12 @@ pub(super) fn find(request: &OutletFillRequest, faults: &mut Faults) {
     }
     faults.at_most(Pointer::to(&"/spaces"), request.spaces.len(), MOST_ITEMS);
     of_spaces(&request.spaces, faults);
+    if let Some(enclosure) = &request.enclosure {
+        of_shares(enclosure, &request.spaces, faults);
+    }
 }
 
-fn of_enclosure(enclosure: &Enclosure, faults: &mut Faults) {
+fn of_enclosure(enclosure: &Enclosure, units: Units, faults: &mut Faults) {
     let at = |member| Pointer::to(&"/enclosure").member(member);
     faults.at_most(at(&"/sections"), enclosure.sections.len(), MOST_ITEMS);
     faults.at_most(at(&"/barriers"), enclosure.barriers.len(), MOST_ITEMS);
@@ -51,6 +56,22 @@ fn of_enclosure(enclosure: &Enclosure, faults: &mut Faults) {
         if !shape.takes_gangs(gangs) {
             faults.add(at(&"/gangs"), Conflict, "fault-gangs-of-standard-box").arguments =
                 vec![("box", standard.key().to_owned()), ("gangs", gangs.to_string())];
+        }
+    }
+    let one_gang = |standard: StandardBox| standard.volume(units).value;
+    if let (Some(mark), Some(standard)) = (enclosure.marked_volume, enclosure.standard) {
+        let gangs = enclosure.gangs.filter(|_| standard.shape().is_per_gang()).map_or(1, |gangs| gangs.get());
+        if mark.value() < one_gang(standard).times(gangs.into()) {
+            faults.contradiction(at(&"/marked_volume"), at(&"/standard"), "fault-mark-below-table");
+        }
+    }
+    for (index, section) in enclosure.sections.iter().enumerate() {
+        let item = Pointer::of(&"/enclosure/sections/#", index);
+        if let (Some(mark), Some(standard)) = (section.marked_volume, section.standard)
+            && mark.value() < one_gang(standard)
+        {
+            let (marked, made_from) = (item.member(&"/marked_volume"), item.member(&"/standard"));
+            faults.contradiction(marked, made_from, "fault-mark-below-table");
         }
     }
     if enclosure.marked_volume.is_some() && enclosure.inside_dimensions.is_some() {
@@ -72,6 +93,19 @@ fn of_enclosure(enclosure: &Enclosure, faults: &mut Faults) {
 
 /// The longest inside dimension of a box, in inches or millimetres.
 const LONGEST_SIDE: i32 = 10_000;
+
+/// The gangs of the spaces are those of the box: no more and no fewer.
+fn of_shares(enclosure: &Enclosure, spaces: &[Space], faults: &mut Faults) {
+    let shares: Option<u32> = spaces.iter().map(|space| space.gangs.map(|gangs| gangs.get())).sum();
+    let (Some(shares), Some((gangs, place)), false) = (shares, gangs::stated(enclosure), spaces.is_empty())
+    else {
+        return;
+    };
+    if shares != gangs {
+        faults.contradiction(Pointer::to(&"/spaces"), place, "fault-shares-are-not-the-box").arguments =
+            vec![("shares", shares.to_string()), ("gangs", gangs.to_string())];
+    }
+}
 
 fn of_spaces(spaces: &[Space], faults: &mut Faults) {
     if spaces.len() == 1 {
@@ -110,7 +144,11 @@ pub(in crate::checks) fn of_contents(contents: &Contents, space: Option<usize>, 
         devices,
         terminal_blocks,
         small_parts,
+        nothing,
     } = contents;
+    if let (Some(true), Some(thing)) = (nothing, contents.first_thing()) {
+        faults.contradiction(list(&"/contents/nothing"), list(thing), "fault-nothing-and-something");
+    }
     faults.at_most(list(&"/contents/conductors"), conductors.len(), MOST_ITEMS);
     faults.at_most(list(&"/contents/cables"), cables.len(), MOST_ITEMS);
     faults.at_most(list(&"/contents/grounding"), grounding.len(), MOST_ITEMS);
@@ -139,8 +177,12 @@ pub(in crate::checks) fn of_contents(contents: &Contents, space: Option<usize>, 
             }
         }
     }
-    for (index, Clamp { kind, volume, count: _ }) in clamps.iter().enumerate() {
-        let at = within(Pointer::of(&"/contents/clamps/#", index)).member(&"/volume");
+    for (index, Clamp { kind, volume, listed_for_box, count: _ }) in clamps.iter().enumerate() {
+        let item = within(Pointer::of(&"/contents/clamps/#", index));
+        if listed_for_box.is_some() && *kind != ClampKind::TerminatingAssembly {
+            faults.add(item.member(&"/listed_for_box"), Conflict, "fault-listing-of-plain-clamp");
+        }
+        let at = item.member(&"/volume");
         match (kind, volume) {
             (ClampKind::TerminatingAssembly, None) => {
                 faults.add(at, FaultCode::MissingMember, "fault-assembly-without-volume");

@@ -22,24 +22,27 @@
 mod capacity;
 mod contents;
 mod faults;
+mod gangs;
 mod outcome;
 mod request;
 mod room;
+mod subjects;
 mod takeoff;
 
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
 use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, TakeoffFigures, Verdict};
-use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation};
+use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
+use crate::rulebook::outlet_fill::{CLAMPS, GROUNDING};
 use crate::rulebook::{Part, Rulebook, outlet_volume};
 use crate::tables;
 use capacity::Capacity;
-use contents::Figures;
-pub(in crate::checks) use contents::Fill;
+pub(in crate::checks) use contents::{Bound, Fill, Unsaid};
 pub(in crate::checks) use faults::of_contents as faults_of_contents;
+use smallvec::SmallVec;
 
 /// The check of one outlet, device or junction box.
 #[derive(Clone, Copy, Debug)]
@@ -50,12 +53,11 @@ impl Check for OutletFill {
     const PATH: &'static str = "/v1/outlet-boxes/fill";
     type Request = OutletFillRequest;
     type Outcome = OutletFillOutcome;
-    const SUBJECTS: &'static [Subject<OutletFillRequest>] =
-        &[Subject { name: "outlet_fill", is_described: |_| true, scope: &[] }];
+    const SUBJECTS: &'static [Subject<OutletFillRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
-            &[Part::OutletVolume, Part::OutletFill, Part::FreeConductor, Part::Pull],
+            &[Part::OutletVolume, Part::OutletFill, Part::FreeConductor, Part::Pull, Part::Geometry],
             &[tables::conductor_volume::TABLE, tables::standard_boxes::TABLE],
         );
         &READS
@@ -68,23 +70,40 @@ impl Check for OutletFill {
     fn judge(rulebook: &Rulebook, request: &OutletFillRequest) -> Judgement<OutletFillOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let mut findings = Vec::new();
-        let capacity =
-            request.enclosure.as_ref().map(|enclosure| Capacity::of(&mut proof, enclosure, &mut findings));
-        let whole = [request.contents.as_ref().unwrap_or(&EMPTY)];
-        let divided: Vec<&Contents> = request.spaces.iter().map(|space| &space.contents).collect();
+        let whole = [request.contents.as_ref().unwrap_or(&UNSAID)];
+        let divided: SmallVec<[&Contents; 4]> = request.spaces.iter().map(|space| &space.contents).collect();
         let contents: &[&Contents] = if divided.is_empty() { &whole } else { &divided };
+        let enclosure = request.enclosure.as_ref();
+        let capacity =
+            enclosure.map(|enclosure| Capacity::of(&mut proof, enclosure, contents, &mut findings));
+        if let Some(enclosure) = enclosure {
+            gangs::of_barriers(&mut proof, request, enclosure, &mut findings);
+        }
         let mut spaces = Vec::with_capacity(contents.len());
         let mut offer = None;
         for (index, contents) in contents.iter().enumerate() {
             let space = request.spaces.get(index).map(|space| (index, space));
-            let mut fill =
-                Fill::count(&mut proof, contents, space.map(|(index, _)| index), request.opening.as_ref());
+            let place = space.map(|(index, _)| index);
+            let opening = request.opening.as_ref();
+            let mut fill = Fill::count(&mut proof, contents, place, opening, Bound::Least);
+            let most = (!fill.unsaid.is_empty())
+                .then(|| Fill::count(&mut proof, contents, place, opening, Bound::Most));
+            if contents.is_unsaid() {
+                fill.leave_open_all(place);
+            } else if let (None, Some(most)) = (enclosure, &most) {
+                say_range(&mut fill, most);
+            }
+            let needed = gangs::needed(&mut proof, contents, place);
             if space.is_none() && fill.complete {
-                offer = Some(offer_boxes(&mut proof, request, contents, &fill, capacity.as_ref()));
+                let asked = most.as_ref().unwrap_or(&fill);
+                offer = Some(offer_boxes(&mut proof, request, asked, needed, capacity.as_ref()));
             }
             let available =
                 capacity.as_ref().map(|capacity| capacity.share(&mut proof, &request.spaces, space));
-            spaces.push(close(&mut proof, &mut fill, available, space.map(|(_, space)| space)));
+            if let (Some(enclosure), Some(needed)) = (enclosure, needed) {
+                fill.findings.extend(gangs::judge(&mut proof, enclosure, needed, space));
+            }
+            spaces.push(close(&mut proof, &mut fill, most, available, space));
             if findings.is_empty() {
                 findings = fill.findings;
             } else {
@@ -103,59 +122,86 @@ impl Check for OutletFill {
     }
 }
 
-static EMPTY: Contents = Contents {
-    conductors: Vec::new(),
-    cables: Vec::new(),
-    grounding: Vec::new(),
-    canopy: None,
-    clamps: Vec::new(),
-    support_fittings: Vec::new(),
-    devices: Vec::new(),
-    terminal_blocks: Vec::new(),
-    small_parts: Vec::new(),
-};
+static UNSAID: Contents = Contents::UNSAID;
+
+/// A size is asked for, and something is not said: the sizes of devices must be; for the rest the most that it can take counts.
+fn say_range(fill: &mut Fill, most: &Fill) {
+    let is_bounded =
+        |unsaid: &Unsaid| [&CLAMPS, &GROUNDING].iter().any(|rule| std::ptr::eq(*rule, unsaid.rule));
+    let sizes: Vec<Unsaid> = fill.unsaid.iter().copied().filter(|unsaid| !is_bounded(unsaid)).collect();
+    if sizes.is_empty() {
+        let mut finding = Finding::new(&outlet_volume::SCOPE, Status::Advisory, "finding-required-range")
+            .with("least", fill.required)
+            .with("most", most.required);
+        finding.at = fill.unsaid.iter().map(|unsaid| unsaid.at).collect();
+        fill.findings.push(finding);
+    }
+    fill.leave_open(sizes);
+}
 
 /// Compares what a space has with what its contents require. `available` is `None` for a sizing question, and holds
-/// `None` where no volume could be established.
+/// `None` where no volume could be established. `most` is the count of the most that the contents can come to, where something
+/// is not said.
 fn close(
     proof: &mut Derivation,
     fill: &mut Fill,
+    mut most: Option<Fill>,
     available: Option<Option<Figure>>,
-    space: Option<&Space>,
+    space: Option<(usize, &Space)>,
 ) -> SpaceFill {
+    let scope = &outlet_volume::SCOPE;
     let required = fill.required;
+    let name = space.map_or("", |(_, space)| space.id.as_str());
     let available_volume = available.flatten().map(|volume| fill.take_off_assemblies(proof, volume));
     let (mut margin, mut cure, mut percent_used, mut room_left) = (None, None, None, None);
     if let Some(volume) = available_volume {
-        let (fits, step) = proof.compare(&outlet_volume::SCOPE, required, Relation::AtMost, volume);
-        let left = proof.difference(&outlet_volume::SCOPE, volume, required);
+        let (fits, least_step) = proof.compare(scope, required, Relation::AtMost, volume);
+        let step = match &most {
+            Some(most) => whatever_is_unsaid(proof, fill, most, least_step, volume),
+            None => least_step,
+        };
+        let left = proof.difference(scope, volume, required);
         let (status, message) = match (fits, fill.complete) {
             (false, _) => (Status::Violated, "finding-volume-short"),
             (true, false) => (Status::NotDetermined, "finding-volume-open"),
+            (true, true) if most.is_some() => (Status::Satisfied, "finding-volume-enough-either-way"),
             (true, true) => (Status::Satisfied, "finding-volume-enough"),
         };
-        let mut finding = Finding::new(&outlet_volume::SCOPE, status, message)
+        let mut finding = Finding::new(scope, status, message)
             .with("required", required)
+            .with("most", most.as_ref().map_or(required, |most| most.required))
             .with("available", volume)
-            .with("space", space.map_or("", |space| space.id.as_str()))
+            .with("space", name)
             .step(step);
         if !fits {
-            let short = proof.difference(&outlet_volume::SCOPE, required, volume);
+            let short = proof.difference(scope, required, volume);
             finding = finding.with("short", short);
-            cure = fill.complete.then_some(short);
+            cure = (fill.complete && most.is_none()).then_some(short);
         }
         fill.findings.push(finding);
-        percent_used = proof.percent(&outlet_volume::SCOPE, required, volume);
-        room_left = if fill.complete { Some(room::left(proof, fill, left)) } else { None };
+        percent_used = proof.percent(scope, required, volume);
+        if fill.complete {
+            room_left = Some(match &mut most {
+                Some(most) => {
+                    let left = proof.difference(scope, volume, most.required);
+                    room::left(proof, most, left)
+                }
+                None => room::left(proof, fill, left),
+            });
+        }
         margin = Some(left);
+    } else if available.is_some() {
+        let finding = Finding::new(scope, Status::NotDetermined, "finding-volume-unknown");
+        fill.findings.push(finding.with("required", required).with("space", name));
     }
     SpaceFill {
-        id: space.map(|space| space.id.as_str().to_owned()),
+        id: space.map(|(_, space)| space.id.as_str().to_owned()),
         verdict: available.map(|volume| match volume {
             Some(_) => Verdict::of_part(&fill.findings),
             None => Verdict::NotDetermined,
         }),
         required,
+        required_at_most: most.map(|most| most.required),
         available: available_volume,
         margin,
         section_that_would_cure: cure,
@@ -166,16 +212,37 @@ fn close(
     }
 }
 
+/// Decides what is not said where the least and the most come to the same, and asks for it where they do not. The step that
+/// the comparison comes to.
+fn whatever_is_unsaid(
+    proof: &mut Derivation,
+    fill: &mut Fill,
+    most: &Fill,
+    least: StepId,
+    volume: Figure,
+) -> StepId {
+    let (_, greatest) = proof.compare(&outlet_volume::SCOPE, most.required, Relation::AtMost, volume);
+    let unsaid = std::mem::take(&mut fill.unsaid);
+    let mut decided = least;
+    for one in &unsaid {
+        match proof.whatever(one.rule, one.at, one.values, &[least, greatest]) {
+            Some((_, step)) => decided = step,
+            None => fill.leave_open([*one]),
+        }
+    }
+    decided
+}
+
 /// The standard boxes that hold the required volume, with the sections of the request fitted to them.
 fn offer_boxes(
     proof: &mut Derivation,
     request: &OutletFillRequest,
-    contents: &Contents,
     fill: &Fill,
+    needed: Option<Figure>,
     capacity: Option<&Capacity>,
 ) -> BoxOffer {
     let rule = &outlet_volume::OFFER;
-    let gangs = gangs_needed(proof, request, contents);
+    let gangs = gangs_asked(proof, request, needed);
     let added = capacity.and_then(|capacity| capacity.added);
     let added = added.unwrap_or_else(|| proof.nothing(rule, Measure::Volume));
     let book = proof.rulebook().clone();
@@ -187,25 +254,12 @@ fn offer_boxes(
 }
 
 /// The gangs that the devices need together, or those of the box if it was given with more.
-fn gangs_needed(proof: &mut Derivation, request: &OutletFillRequest, contents: &Contents) -> Figure {
+fn gangs_asked(proof: &mut Derivation, request: &OutletFillRequest, needed: Option<Figure>) -> Figure {
     let rule = &outlet_volume::OFFER;
-    let mut needed = Figures::new();
-    for (index, device) in contents.devices.iter().enumerate() {
-        let item = Pointer::of(&"/contents/devices/#", index);
-        let count = proof.count(rule, device.count.map(Many::get), item);
-        needed.push(match device.gangs {
-            None => count,
-            Some(gangs) => {
-                let gangs = proof.given(rule, gangs.get().into(), Measure::Number, item.member(&"/gangs"));
-                proof.product(rule, count, gangs, None)
-            }
-        });
-    }
-    let by_devices = (!needed.is_empty()).then(|| proof.sum(rule, &needed));
     let given = request.enclosure.as_ref().and_then(|enclosure| enclosure.gangs).map(|gangs| {
         proof.given(rule, gangs.get().into(), Measure::Number, Pointer::to(&"/enclosure/gangs"))
     });
-    match (by_devices, given) {
+    match (needed, given) {
         (Some(devices), Some(given)) => proof.largest(rule, &[devices, given]).unwrap_or(given),
         (Some(one), None) | (None, Some(one)) => one,
         (None, None) => proof.given(rule, Decimal::ONE, Measure::Number, Pointer::ROOT),

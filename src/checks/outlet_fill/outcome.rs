@@ -13,7 +13,7 @@ use utoipa::ToSchema;
 pub struct OutletFillOutcome {
     /// Each space of the box: one without barriers, several with.
     pub spaces: Vec<SpaceFill>,
-    /// Standard metal boxes that comply, smallest first, with the sections of the request fitted. Absent where barriers
+    /// Standard metal boxes that comply, smallest first, with the sections of the request fitted, whatever is not said. Absent where barriers
     /// divide the box or the required volume is not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub boxes: Option<BoxOffer>,
@@ -42,6 +42,9 @@ pub struct SpaceFill {
     pub verdict: Option<Verdict>,
     /// The volume that the contents require. When something could not be counted this is the least it can be.
     pub required: Figure,
+    /// The most that they can require, where something is not said that takes room or not, as clamps where a cable enters.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub required_at_most: Option<Figure>,
     /// The volume that the space has; absent when none was given or none could be established.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub available: Option<Figure>,
@@ -58,7 +61,7 @@ pub struct SpaceFill {
     pub tally: Vec<TallyLine>,
     /// What was left out, and why.
     pub not_counted: Vec<NotCounted>,
-    /// How many more insulated conductors of each size would fit, of that size alone. Absent when not determined.
+    /// How many more insulated conductors of each size would fit, of that size alone, whatever is not said. Absent when not determined.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub room_left: Option<Vec<Room>>,
 }

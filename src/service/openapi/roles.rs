@@ -32,9 +32,16 @@ const EVERYWHERE: [(&str, &str); 18] = [
     ("stems", "default"),
 ];
 
-/// Members of one schema that have another role than their namesakes.
-const OF_SCHEMA: [(&str, &str, &str); 2] =
-    [("FreeConductor", "emergence_depth", "default"), ("HeldEnclosure", "kind", "default")];
+/// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
+/// writes no extension.
+const OF_SCHEMA: [(&str, &str, &str); 6] = [
+    ("Barrier", "marked_volume", "default"),
+    ("Cable", "grounding", "default"),
+    ("Contents", "canopy", "thing"),
+    ("Device", "gangs", "default"),
+    ("FreeConductor", "emergence_depth", "default"),
+    ("HeldEnclosure", "kind", "default"),
+];
 
 /// Says the role of every member of the schemas that are reached from those named.
 pub(super) fn assign(schemas: &mut Map<String, Value>, requests: impl Iterator<Item = String>) {

@@ -92,10 +92,10 @@ fn cable(listed: &Listed<'_>, faults: &mut Faults) -> Option<Value> {
         return None;
     };
     let ground = match ground {
-        Ground::None => None,
-        Ground::Of(size) => Some(size),
+        Ground::None => "none",
+        Ground::Of(size) => size.name(),
         // up to 10 AWG a cable's grounding conductor is as large as the others, above it is smaller by the maker's choice
-        Ground::AsTheOthers if size <= ConductorSize::read("10")? => Some(size),
+        Ground::AsTheOthers if size <= ConductorSize::read("10")? => size.name(),
         Ground::AsTheOthers => {
             ambiguous(faults, column, listed.text, ["w/10g", "w/8g", "w/6g"]);
             return None;
@@ -105,10 +105,7 @@ fn cable(listed: &Listed<'_>, faults: &mut Faults) -> Option<Value> {
             return None;
         }
     };
-    let mut cable = json!({"kind": kind, "size": size.name(), "conductors": conductors});
-    if let Some(ground) = ground {
-        cable["grounding"] = ground.name().into();
-    }
+    let cable = json!({"kind": kind, "size": size.name(), "conductors": conductors, "grounding": ground});
     Some(listed.counted(cable))
 }
 

@@ -27,7 +27,7 @@ pub(super) fn read(draft: &mut Draft<'_>) {
             draft.push(column, "/enclosure/sections", json!({"kind": kind, "marked_volume": volume}));
         }
     }
-    // a row says what is in the box, were it nothing
+    // a row without a word about contents says nothing of them
     draft.request.insert("contents".to_owned(), Value::Object(Map::new()));
     conductors::cables(draft);
     conductors::in_box(draft);
@@ -119,11 +119,12 @@ fn clamps(draft: &mut Draft<'_>) {
     let Some(given) = draft.cells.get(Column::Clamps) else { return };
     let mut clamp = json!({"kind": "internal"});
     match given.parse::<u32>() {
-        Ok(0) => return,
+        Ok(0) => return draft.put(Column::Clamps, "/contents/clamps", json!([])),
         Ok(number) => clamp["count"] = number.into(),
         Err(_) => match draft.cells.yes_or_no(Column::Clamps, &mut draft.faults) {
             Some(true) => {}
-            Some(false) | None => return,
+            Some(false) => return draft.put(Column::Clamps, "/contents/clamps", json!([])),
+            None => return,
         },
     }
     draft.push(Column::Clamps, "/contents/clamps", clamp);

@@ -91,6 +91,6 @@ fn unspliced_body_by_volume(request: &mut ConduitBodyRequest) -> bool {
         })
         .collect();
     let any = !conductors.is_empty();
-    request.contents = Some(Contents { conductors, ..Contents::default() });
+    request.contents = Some(Contents { conductors: conductors.into(), ..Contents::default() });
     any
 }

@@ -2,8 +2,8 @@
 
 use super::{outlet_enclosures as boxes, outlet_fill_rules as mutations};
 use crate::checks::outlet_fill::{
-    CanopyKind, ClampKind, Conductor, Contents, Device, DeviceKind, Enclosure, Gangs, GroundingKind, Many,
-    OutletFill, OutletFillOutcome, OutletFillRequest, Role, TallyLine,
+    CableGrounding, CanopyKind, ClampKind, Conductor, Contents, Device, DeviceKind, Enclosure, Gangs,
+    GroundingKind, Many, OutletFill, OutletFillOutcome, OutletFillRequest, Role, TallyLine,
 };
 use crate::derivation::Figure;
 use crate::quantity::Units;
@@ -268,7 +268,11 @@ fn flat_luminaire_as_canopy(request: &mut OutletFillRequest) -> bool {
 /// The sizes of everything in a box.
 fn sizes(contents: &Contents) -> impl Iterator<Item = ConductorSize> {
     let conductors = contents.conductors.iter().map(|one| one.size);
-    let cables = contents.cables.iter().flat_map(|cable| [cable.grounding, Some(cable.size)]).flatten();
+    let cables = contents
+        .cables
+        .iter()
+        .flat_map(|cable| [cable.grounding.and_then(CableGrounding::size), Some(cable.size)])
+        .flatten();
     let grounding = contents.grounding.iter().map(|one| one.size);
     let devices = contents.devices.iter().filter_map(|device| device.largest_conductor);
     conductors.chain(cables).chain(grounding).chain(devices)
@@ -294,7 +298,9 @@ fn everything_by(contents: &mut Contents, size: Option<ConductorSize>) -> bool {
     contents.conductors.iter_mut().for_each(|one| one.size = size);
     for cable in &mut contents.cables {
         cable.size = size;
-        cable.grounding = cable.grounding.map(|_| size);
+        if cable.grounding.is_some_and(|grounding| grounding.size().is_some()) {
+            cable.grounding = Some(CableGrounding::Size(size));
+        }
     }
     contents.grounding.iter_mut().for_each(|one| one.size = size);
     contents.devices.iter_mut().for_each(|device| device.largest_conductor = Some(size));
@@ -304,14 +310,16 @@ fn everything_by(contents: &mut Contents, size: Option<ConductorSize>) -> bool {
 /// The printed count of a table is for conductors alone: read by itself, everything else in the box is forgotten.
 fn table_column_without_deductions(request: &mut OutletFillRequest) -> bool {
     change_contents(request, |contents| {
-        let none_before = contents.cables.iter().all(|cable| cable.grounding.is_none())
+        let none_before = contents.cables.iter().all(|cable| cable.grounding == Some(CableGrounding::None))
             && contents.grounding.is_empty()
             && contents.clamps.is_empty()
             && contents.support_fittings.is_empty()
             && contents.devices.is_empty()
             && contents.terminal_blocks.is_empty()
             && contents.canopy.is_none();
-        contents.cables.iter_mut().for_each(|cable| cable.grounding = None);
+        for cable in &mut contents.cables {
+            (cable.grounding, cable.existing_cable) = (Some(CableGrounding::None), Some(true));
+        }
         contents.grounding.clear();
         contents.clamps.clear();
         contents.support_fittings.clear();

@@ -2,9 +2,9 @@
 
 use super::{Sentence, counted, measured, outlet_enclosures, place};
 use crate::checks::outlet_fill::{
-    Cable, Canopy, CanopyKind, Clamp, ClampKind, Conductor, Contents, Device, DeviceKind, Gangs, Grounding,
-    GroundingKind, OutletFillRequest, Role, SmallPart, SmallPartKind, SupportFitting, SupportFittingKind,
-    TerminalBlock,
+    Cable, CableGrounding, Canopy, CanopyKind, Clamp, ClampKind, Conductor, Contents, Device, DeviceKind,
+    Gangs, Grounding, GroundingKind, OutletFillRequest, Role, SmallPart, SmallPartKind, SupportFitting,
+    SupportFittingKind, TerminalBlock,
 };
 use crate::quantity::{Measure, Units};
 
@@ -44,9 +44,10 @@ fn of_contents(contents: &Contents, units: Units) -> Vec<Sentence> {
 
 fn cable(cable: &Cable) -> Sentence {
     let conductors = cable.conductors.get().to_string();
-    let key = if cable.grounding.is_some() { "situation-cable" } else { "situation-cable-without-ground" };
+    let grounding = cable.grounding.and_then(CableGrounding::size);
+    let key = if grounding.is_some() { "situation-cable" } else { "situation-cable-without-ground" };
     let sentence = counted(key, cable.count).size(cable.size).text("conductors", conductors);
-    sentence.text_of("grounding", cable.grounding.map(|size| size.name()))
+    sentence.text_of("grounding", grounding.map(|size| size.name()))
 }
 
 fn conductor(one: &Conductor, units: Units) -> Sentence {

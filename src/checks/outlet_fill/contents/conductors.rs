@@ -1,15 +1,21 @@
 //! Conductors: loose ones, those that cables bring, and fixture wires from a canopy.
 
-use super::{Counting, Figures};
+use super::{Counting, Figures, Unsaid};
 use crate::checks::outlet_fill::outcome::Item;
-use crate::checks::outlet_fill::request::{Canopy, CanopyKind, Conductor, Opening, Role, Wire};
+use crate::checks::outlet_fill::request::{
+    Cable, CableGrounding, CableKind, Canopy, CanopyKind, Conductor, Opening, Role, Wire,
+};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::free_conductor;
-use crate::rulebook::outlet_fill::{CANOPY, CONDUCTORS, GROUNDING};
+use crate::rulebook::outlet_fill::{CANOPY, CONDUCTORS, GROUNDING, NM_GROUNDING};
 use crate::rulebook::reading::{CanopyWires, FanCanopy, LoopThreshold};
 use crate::trade::ConductorSize;
+
+/// What a grounding conductor that is not said is taken as: for a cable that may have none, and for NM cable above 10 AWG.
+const NONE_OR_AS_THE_OTHERS: &[&str; 2] = &["none", "as_the_others"];
+const TEN_OR_AS_THE_OTHERS: &[&str; 2] = &["10 AWG", "as_the_others"];
 
 impl Counting<'_, '_> {
     pub(super) fn conductors(&mut self, opening: Option<&Opening>) {
@@ -22,8 +28,8 @@ impl Counting<'_, '_> {
                 self.leave_out(Item::Conductors, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
-            let Some(size) = self.sized(*size, item.member(&"/size")) else { continue };
             let many = self.count_at(&CONDUCTORS, *count, item);
+            let Some(size) = self.sized(*size, item.member(&"/size")) else { continue };
             let allowances = match (role, loop_length) {
                 (Role::Loop, Some(length)) => {
                     let (length, at) = (length.value(), item.member(&"/loop_length"));
@@ -82,17 +88,16 @@ impl Counting<'_, '_> {
         for (index, cable) in contents.cables.iter().enumerate() {
             let item = self.at(&"/contents/cables/#", index);
             let many = cable.count.map(|_| self.count_at(&CONDUCTORS, cable.count, item));
+            let (conductors, at) = (cable.conductors.get().into(), item.member(&"/conductors"));
+            let each = self.proof.given(&CONDUCTORS, conductors, Measure::Number, at);
             if let Some(size) = self.sized(cable.size, item.member(&"/size")) {
-                let (conductors, at) = (cable.conductors.get().into(), item.member(&"/conductors"));
-                let each = self.proof.given(&CONDUCTORS, conductors, Measure::Number, at);
                 let allowances = match many {
                     Some(many) => self.proof.product(&CONDUCTORS, many, each, Some(item)),
                     None => each,
                 };
                 self.take(Item::Conductors, &CONDUCTORS, size, allowances, item);
             }
-            if let Some(size) = cable.grounding {
-                let at = item.member(&"/grounding");
+            if let Some((size, at)) = self.cable_grounding(cable, item) {
                 let count = match many {
                     Some(many) => many,
                     None => self.count_at(&GROUNDING, None, at),
@@ -102,9 +107,55 @@ impl Counting<'_, '_> {
         }
     }
 
+    /// The size of the grounding conductor of a cable, and where that is known from; `None` where it has none.
+    fn cable_grounding(&mut self, cable: &Cable, item: Pointer) -> Option<(ConductorSize, Pointer)> {
+        let at = item.member(&"/grounding");
+        let is_nm = cable.kind == CableKind::NmB;
+        match cable.grounding {
+            Some(CableGrounding::Size(size)) => return Some((size, at)),
+            Some(CableGrounding::None) => {
+                self.proof.word(&GROUNDING, "none", at);
+                if is_nm {
+                    let existing = item.member(&"/existing_cable");
+                    match cable.existing_cable {
+                        Some(true) => {
+                            self.proof.fact(&NM_GROUNDING, true, existing);
+                        }
+                        _ => self.open(&NM_GROUNDING, "finding-nm-without-grounding", at, Some(existing)),
+                    }
+                }
+                return None;
+            }
+            None => {}
+        }
+        if cable.size >= self.proof.rulebook().pull.applies_from {
+            return None;
+        }
+        let by_law = is_nm && cable.existing_cable != Some(true);
+        if by_law {
+            self.proof.word(&NM_GROUNDING, "NM-B", item.member(&"/kind"));
+            if cable.size <= ConductorSize::AWG_10 {
+                return Some((cable.size, item));
+            }
+        }
+        let values = if by_law { TEN_OR_AS_THE_OTHERS } else { NONE_OR_AS_THE_OTHERS };
+        let unsaid = Unsaid { rule: &GROUNDING, at, values, message: "finding-cable-grounding-unsaid" };
+        match (self.leave_unsaid(unsaid), by_law) {
+            (true, _) => Some((cable.size, item)),
+            (false, true) => Some((ConductorSize::AWG_10, item)),
+            (false, false) => None,
+        }
+    }
+
     pub(super) fn canopy(&mut self) {
         let Some(canopy) = &self.contents.canopy else { return };
         let at = self.at(&"/contents/canopy", 0);
+        let says = match canopy.kind {
+            CanopyKind::DomedLuminaire => "domed_luminaire",
+            CanopyKind::FlatLuminaire => "flat_luminaire",
+            CanopyKind::CeilingFan => "ceiling_fan",
+        };
+        self.proof.word(&CANOPY, says, at.member(&"/kind"));
         let relieved = match canopy.kind {
             CanopyKind::DomedLuminaire => true,
             CanopyKind::FlatLuminaire => false,
@@ -112,6 +163,10 @@ impl Counting<'_, '_> {
         };
         if !relieved {
             self.proof.does_not_apply(&CANOPY, "no-canopy", Some(at));
+            if canopy.fixture_wires.is_unsaid() {
+                let wires = at.member(&"/fixture_wires");
+                self.open(&CONDUCTORS, "finding-fixture-wires-unsaid", at, Some(wires));
+            }
         }
         for (index, Wire { size, count }) in canopy.grounding.iter().enumerate() {
             let item = self.at(&"/contents/canopy/grounding/#", index);

@@ -1,6 +1,6 @@
 //! Devices on yokes, and terminal blocks: each counted by the conductors that end on it.
 
-use super::{Counted, Counting};
+use super::{Counted, Counting, Unsaid};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
 use crate::checks::{AllowanceGroup, Argument, Finding, Status};
@@ -10,13 +10,16 @@ use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, DEVICES, NOTHING, TERM
 use crate::rulebook::reading::{DeviceLeads, RailSplices};
 use crate::trade::ConductorSize;
 
+/// What the size of a device or terminal block that is not said is taken as.
+const NOTHING_OR_SIX: &[&str; 2] = &["not_counted", "6 AWG"];
+
 impl Counting<'_, '_> {
     pub(super) fn devices(&mut self) {
         let contents = self.contents;
         for (index, device) in contents.devices.iter().enumerate() {
             let item = self.at(&"/contents/devices/#", index);
-            let Some(size) = self.device_size(device, item) else { continue };
             let each = self.proof.stated(&self.book.outlet_fill.yoke);
+            let Some(size) = self.device_size(device, item) else { continue };
             let mut allowances = each;
             if let Some(gangs) = device.gangs {
                 let at = item.member(&"/gangs");
@@ -57,10 +60,17 @@ impl Counting<'_, '_> {
         match connected {
             Some(size) => self.sized(size, connected_at),
             None => {
-                self.open(&DEVICES, "finding-device-without-conductor", item, Some(connected_at));
-                None
+                let message = "finding-device-without-conductor";
+                let at = connected_at;
+                self.any_size(Unsaid { rule: &DEVICES, at, values: NOTHING_OR_SIX, message })
             }
         }
+    }
+
+    /// A size that is not said is the largest that has an allowance, at the most; at the least it is not counted.
+    fn any_size(&mut self, unsaid: Unsaid) -> Option<ConductorSize> {
+        let at = unsaid.at;
+        if self.leave_unsaid(unsaid) { self.sized(ConductorSize::AWG_6, at) } else { None }
     }
 
     pub(super) fn terminal_blocks(&mut self) {
@@ -78,11 +88,15 @@ impl Counting<'_, '_> {
                 continue;
             }
             let size_at = item.member(&"/largest_conductor");
-            let Some(size) = block.largest_conductor else {
-                self.open(&TERMINAL_BLOCKS, "finding-block-without-conductor", item, Some(size_at));
-                continue;
+            let size = match block.largest_conductor {
+                Some(size) => self.sized(size, size_at),
+                None => {
+                    let message = "finding-block-without-conductor";
+                    let at = size_at;
+                    self.any_size(Unsaid { rule: &TERMINAL_BLOCKS, at, values: NOTHING_OR_SIX, message })
+                }
             };
-            let Some(size) = self.sized(size, size_at) else { continue };
+            let Some(size) = size else { continue };
             let each = self.proof.stated(&figure);
             let allowances = match block.count {
                 None => each,

@@ -1,8 +1,9 @@
 //! Clamps and support fittings, which are counted by the largest conductor present, and small parts, which are not.
 
-use super::{Counting, Figures, look_up};
+use super::{Counting, Figures, Unsaid, look_up};
 use crate::checks::outlet_fill::outcome::{Item, Places};
-use crate::checks::outlet_fill::request::{ClampKind, Many, SmallPartKind, SupportFittingKind};
+use crate::checks::outlet_fill::request::{Clamp, ClampKind, Many, SmallPartKind, SupportFittingKind};
+use crate::checks::{Finding, Status};
 use crate::derivation::{Figure, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::outlet_fill::{CLAMP_ASSEMBLY, CLAMPS, InBox, NOTHING, Repeated, SUPPORT_FITTINGS};
@@ -10,6 +11,9 @@ use crate::rulebook::reading::MoldedClamps;
 use crate::tables::conductor_volume;
 use crate::trade::ConductorSize;
 use smallvec::SmallVec;
+
+/// What clamps that are not said are taken as.
+const OUTSIDE_OR_INSIDE: &[&str; 2] = &["outside", "inside"];
 
 impl Counting<'_, '_> {
     /// The allowances of all internal clamps together, if there are any.
@@ -26,6 +30,7 @@ impl Counting<'_, '_> {
                     MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "molded", item),
                 },
                 ClampKind::TerminatingAssembly => {
+                    self.assembly_listed(clamp, item);
                     self.leave_out(Item::Clamps, &CLAMP_ASSEMBLY, "own-volume", item);
                     let Some(volume) = clamp.volume else { continue };
                     let (volume, at) = (volume.value(), item.member(&"/volume"));
@@ -36,6 +41,13 @@ impl Counting<'_, '_> {
                     }
                     self.assemblies.push(taken);
                 }
+            }
+        }
+        if contents.leaves_clamps_unsaid() {
+            let at = self.at(&"/contents/clamps", 0);
+            let (values, message) = (OUTSIDE_OR_INSIDE, "finding-clamps-unsaid");
+            if self.leave_unsaid(Unsaid { rule: &CLAMPS, at, values, message }) {
+                internal.push(at);
             }
         }
         if internal.is_empty() {
@@ -56,6 +68,22 @@ impl Counting<'_, '_> {
             counts.into_iter().map(|(count, item)| self.count_at(&CLAMPS, count, item)).collect();
         let all = self.proof.sum(&CLAMPS, &each);
         Some((self.proof.product(&CLAMPS, all, together, None), internal))
+    }
+
+    /// A clamp assembly with terminations is for boxes that it is listed and marked for.
+    fn assembly_listed(&mut self, clamp: &Clamp, item: Pointer) {
+        let at = item.member(&"/listed_for_box");
+        match clamp.listed_for_box {
+            Some(true) => {
+                self.proof.fact(&CLAMP_ASSEMBLY, true, at);
+            }
+            Some(false) => {
+                let step = self.proof.fact(&CLAMP_ASSEMBLY, false, at);
+                let finding = Finding::new(&CLAMP_ASSEMBLY, Status::Violated, "finding-assembly-not-listed");
+                self.findings.push(finding.at(item).step(step));
+            }
+            None => self.open(&CLAMP_ASSEMBLY, "finding-assembly-listing-unsaid", item, Some(at)),
+        }
     }
 
     /// The allowances of support fittings: one for each type, however many there are of it.

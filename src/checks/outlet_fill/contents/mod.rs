@@ -15,7 +15,7 @@ use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{ALLOWANCE, CLAMP_ASSEMBLY, CLAMPS, NOTHING, SUM, SUPPORT_FITTINGS};
 use crate::rulebook::reading::SmallConductors;
-use crate::rulebook::{Rule, Rulebook, pull};
+use crate::rulebook::{Rule, Rulebook, outlet_volume, pull};
 use crate::tables::conductor_volume;
 use crate::trade::{ConductorSize, SizeSet};
 use smallvec::SmallVec;
@@ -37,8 +37,31 @@ pub(in crate::checks) struct Fill {
     pub largest: Option<Figure>,
     /// How many allowances are sized by it.
     pub by_largest: Option<Figure>,
+    /// What is not said and takes room or not: the count is of the least, or of the most, that it can come to.
+    pub unsaid: SmallVec<[Unsaid; 2]>,
     assemblies: Vec<Figure>,
     allowances: [Option<Figure>; ConductorSize::COUNT],
+}
+
+/// How what is not said is taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::checks) enum Bound {
+    /// As the least that it can take.
+    Least,
+    /// As the most that it can take.
+    Most,
+}
+
+/// A property that is not said, and that takes room or not.
+#[derive(Clone, Copy, Debug)]
+pub(in crate::checks) struct Unsaid {
+    pub rule: &'static Rule,
+    /// Where it would be said.
+    pub at: Pointer,
+    /// What it is taken as for the least and for the most.
+    pub values: &'static [&'static str; 2],
+    /// The sentence that asks for it.
+    pub message: &'static str,
 }
 
 impl Fill {
@@ -48,6 +71,7 @@ impl Fill {
         contents: &Contents,
         space: Option<usize>,
         opening: Option<&Opening>,
+        bound: Bound,
     ) -> Self {
         let book = proof.rulebook().clone();
         let mut counting = Counting {
@@ -63,6 +87,8 @@ impl Fill {
             allowances: [None; ConductorSize::COUNT],
             present: SizeSet::default(),
             complete: true,
+            bound,
+            unsaid: SmallVec::new(),
         };
         counting.conductors(opening);
         counting.cables();
@@ -72,6 +98,24 @@ impl Fill {
         counting.terminal_blocks();
         counting.small_parts();
         counting.finish()
+    }
+
+    /// Leaves open what is not said: for each property the finding that asks for it.
+    pub fn leave_open(&mut self, unsaid: impl IntoIterator<Item = Unsaid>) {
+        for Unsaid { rule, at, values: _, message } in unsaid {
+            self.complete = false;
+            open(&mut self.findings, rule, message, at, Some(at));
+        }
+    }
+
+    /// Leaves everything open: nothing is said about the contents.
+    pub fn leave_open_all(&mut self, space: Option<usize>) {
+        self.complete = false;
+        let place = match space {
+            Some(space) => Pointer::of(&"/spaces/#", space).member(&"/contents"),
+            None => Pointer::to(&"/contents"),
+        };
+        open(&mut self.findings, &outlet_volume::SCOPE, "finding-contents-unsaid", place, Some(place));
     }
 
     /// The allowance of a size, looked up once.
@@ -92,6 +136,28 @@ impl Fill {
     /// The volume that a box must have for the contents and for clamp assemblies.
     pub fn with_assemblies(&self, proof: &mut Derivation) -> Figure {
         proof.sum_of(&SUM, [self.required].into_iter().chain(self.assemblies.iter().copied()))
+    }
+}
+
+/// Adds that something is not determined: one finding for each sentence, with every input that it is about.
+fn open(
+    findings: &mut Vec<Finding>,
+    rule: &'static Rule,
+    message: &'static str,
+    at: Pointer,
+    supply: Option<Pointer>,
+) {
+    let same = |finding: &&mut Finding| finding.message == message && std::ptr::eq(finding.rule, rule);
+    match findings.iter_mut().find(same) {
+        Some(finding) => {
+            finding.at.push(at);
+            finding.supply.extend(supply);
+        }
+        None => {
+            let mut finding = Finding::new(rule, Status::NotDetermined, message).at(at);
+            finding.supply.extend(supply);
+            findings.push(finding);
+        }
     }
 }
 
@@ -142,6 +208,8 @@ struct Counting<'a, 'p> {
     allowances: [Option<Figure>; ConductorSize::COUNT],
     present: SizeSet,
     complete: bool,
+    bound: Bound,
+    unsaid: SmallVec<[Unsaid; 2]>,
 }
 
 impl<'a> Counting<'a, '_> {
@@ -165,18 +233,13 @@ impl<'a> Counting<'a, '_> {
     /// Notes that something cannot be counted: one finding for each sentence, with every input that it is about.
     fn open(&mut self, rule: &'static Rule, message: &'static str, at: Pointer, supply: Option<Pointer>) {
         self.complete = false;
-        let same = |finding: &&mut Finding| finding.message == message && finding.rule == rule;
-        match self.findings.iter_mut().find(same) {
-            Some(finding) => {
-                finding.at.push(at);
-                finding.supply.extend(supply);
-            }
-            None => {
-                let mut finding = Finding::new(rule, Status::NotDetermined, message).at(at);
-                finding.supply.extend(supply);
-                self.findings.push(finding);
-            }
-        }
+        open(&mut self.findings, rule, message, at, supply);
+    }
+
+    /// Notes a property that is not said; whether this count takes it as the most that it can come to.
+    fn leave_unsaid(&mut self, unsaid: Unsaid) -> bool {
+        self.unsaid.push(unsaid);
+        self.bound == Bound::Most
     }
 
     /// The size whose allowance a conductor takes; `None`, with a finding, where the table has none for it.
@@ -261,6 +324,7 @@ impl<'a> Counting<'a, '_> {
             findings: mem::take(&mut self.findings),
             largest: largest.map(|(_, each)| each),
             by_largest,
+            unsaid: mem::take(&mut self.unsaid),
             assemblies: mem::take(&mut self.assemblies),
             allowances: self.allowances,
         }

@@ -1,6 +1,6 @@
 //! What is in a box.
 
-use super::{CableConductors, Gangs, Many};
+use super::{CableConductors, CableGrounding, Gangs, List, Many};
 use crate::checks::Name;
 use crate::quantity::{Length, Volume};
 use crate::trade::ConductorSize;
@@ -8,35 +8,99 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 /// What is in a box, or in one space of it. Order and grouping change no figure of the answer.
+///
+/// What is left out is not there, once anything is said: a list written out empty says that there is nothing of its kind, and
+/// `nothing` that there is nothing at all. With all of it left out nothing is said about the contents, and nothing is decided.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Contents {
     /// Loose conductors, from raceways or named one by one. Not grounding conductors, which are in `grounding`.
-    #[schema(max_items = 200)]
-    pub conductors: Vec<Conductor>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<Conductor>)]
+    pub conductors: List<Conductor>,
     /// Cables that end in the box.
-    #[schema(max_items = 200)]
-    pub cables: Vec<Cable>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<Cable>)]
+    pub cables: List<Cable>,
     /// Equipment grounding conductors and bonding jumpers, except those that `cables` bring.
-    #[schema(max_items = 200)]
-    pub grounding: Vec<Grounding>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<Grounding>)]
+    pub grounding: List<Grounding>,
     /// What hangs from the box and brings its own wires into it.
     pub canopy: Option<Canopy>,
-    /// Cable clamps and connectors.
-    #[schema(max_items = 200)]
-    pub clamps: Vec<Clamp>,
+    /// Cable clamps and connectors. Left out where a cable enters, they are computed both ways.
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<Clamp>)]
+    pub clamps: List<Clamp>,
     /// Luminaire studs, hickeys and the like inside the box.
-    #[schema(max_items = 200)]
-    pub support_fittings: Vec<SupportFitting>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<SupportFitting>)]
+    pub support_fittings: List<SupportFitting>,
     /// Devices and equipment, one entry for each yoke or strap.
-    #[schema(max_items = 200)]
-    pub devices: Vec<Device>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<Device>)]
+    pub devices: List<Device>,
     /// Terminal block assemblies.
-    #[schema(max_items = 200)]
-    pub terminal_blocks: Vec<TerminalBlock>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<TerminalBlock>)]
+    pub terminal_blocks: List<TerminalBlock>,
     /// Small parts that take no allowance. Name them to have the answer say so.
-    #[schema(max_items = 200)]
-    pub small_parts: Vec<SmallPart>,
+    #[serde(skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<SmallPart>)]
+    pub small_parts: List<SmallPart>,
+    /// That there is nothing in the box.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub nothing: Option<bool>,
+}
+
+impl Contents {
+    /// Contents about which nothing is said.
+    pub const UNSAID: Self = Self {
+        conductors: List::UNSAID,
+        cables: List::UNSAID,
+        grounding: List::UNSAID,
+        canopy: None,
+        clamps: List::UNSAID,
+        support_fittings: List::UNSAID,
+        devices: List::UNSAID,
+        terminal_blocks: List::UNSAID,
+        small_parts: List::UNSAID,
+        nothing: None,
+    };
+
+    /// Whether nothing is said: no list is written out, and not that there is nothing.
+    pub const fn is_unsaid(&self) -> bool {
+        let lists_are_unsaid = self.conductors.is_unsaid()
+            && self.cables.is_unsaid()
+            && self.grounding.is_unsaid()
+            && self.clamps.is_unsaid()
+            && self.support_fittings.is_unsaid()
+            && self.devices.is_unsaid()
+            && self.terminal_blocks.is_unsaid()
+            && self.small_parts.is_unsaid();
+        lists_are_unsaid && self.canopy.is_none() && !matches!(self.nothing, Some(true))
+    }
+
+    /// The place of the first thing that is named; `None` where nothing is.
+    pub fn first_thing(&self) -> Option<&'static &'static str> {
+        let places: [(bool, &'static &'static str); 9] = [
+            (!self.conductors.is_empty(), &"/contents/conductors"),
+            (!self.cables.is_empty(), &"/contents/cables"),
+            (!self.grounding.is_empty(), &"/contents/grounding"),
+            (self.canopy.is_some(), &"/contents/canopy"),
+            (!self.clamps.is_empty(), &"/contents/clamps"),
+            (!self.support_fittings.is_empty(), &"/contents/support_fittings"),
+            (!self.devices.is_empty(), &"/contents/devices"),
+            (!self.terminal_blocks.is_empty(), &"/contents/terminal_blocks"),
+            (!self.small_parts.is_empty(), &"/contents/small_parts"),
+        ];
+        places.into_iter().find(|(is_named, _)| *is_named).map(|(_, place)| place)
+    }
+
+    /// Whether a cable enters and nothing is said of clamps: then they may be inside.
+    pub fn leaves_clamps_unsaid(&self) -> bool {
+        self.clamps.is_unsaid() && !self.cables.is_empty()
+    }
 }
 
 /// What a conductor does in the box.
@@ -114,8 +178,11 @@ pub struct Cable {
     pub size: ConductorSize,
     /// How many insulated conductors it has: 2 for 12-2, 3 for 12-3.
     pub conductors: CableConductors,
-    /// The size of its wire-type grounding conductor. Leave it out where it has none.
-    pub grounding: Option<ConductorSize>,
+    /// The size of its wire-type grounding conductor, or `none`. Left out, NM cable has one (334.108): of the size of the
+    /// others up to 10 AWG, and above that of 10 AWG at the least. Another cable is computed with one and without.
+    pub grounding: Option<CableGrounding>,
+    /// Whether it is an existing cable, laid when NM cable was made without a grounding conductor too.
+    pub existing_cable: Option<bool>,
     /// How many alike. 1 unless said otherwise.
     pub count: Option<Many>,
 }
@@ -165,9 +232,9 @@ pub struct Canopy {
     /// What it is.
     pub kind: CanopyKind,
     /// Its wires that enter the box.
-    #[serde(default)]
-    #[schema(max_items = 200)]
-    pub fixture_wires: Vec<Wire>,
+    #[serde(default, skip_serializing_if = "List::is_unsaid")]
+    #[schema(max_items = 200, value_type = Vec<Wire>)]
+    pub fixture_wires: List<Wire>,
     /// Its grounding conductors that enter the box.
     #[serde(default)]
     #[schema(max_items = 200)]
@@ -206,6 +273,8 @@ pub struct Clamp {
     pub kind: ClampKind,
     /// The volume that one terminating assembly occupies; only for that kind.
     pub volume: Option<Volume>,
+    /// Whether a terminating assembly is listed and marked for this box; only for that kind.
+    pub listed_for_box: Option<bool>,
     /// How many alike. 1 unless said otherwise.
     pub count: Option<Many>,
 }

@@ -16,6 +16,16 @@ pub enum Material {
     Nonmetallic,
 }
 
+impl Material {
+    /// The word for it in a request.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Metal => "metal",
+            Self::Nonmetallic => "nonmetallic",
+        }
+    }
+}
+
 /// The box and what is added to it. Its volume comes from its mark, from the table of standard metal boxes, or, for a
 /// large box with neither, from its inside measure.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
@@ -74,6 +84,8 @@ pub struct Section {
     pub kind: SectionKind,
     /// The volume marked on it.
     pub marked_volume: Option<Volume>,
+    /// How many gangs of devices it takes: the gangs of a square or octagonal box are those of its ring or cover.
+    pub gangs: Option<Gangs>,
     /// The standard box that it is made from, where its dimensions are those of the table.
     pub standard: Option<StandardBox>,
     /// How many alike. 1 unless said otherwise.
@@ -86,7 +98,7 @@ pub struct Section {
 pub struct Barrier {
     /// What it is made of: decides what it takes when it is not marked.
     pub material: Material,
-    /// The volume marked on it.
+    /// The volume marked on it. A barrier that is not marked takes the volume that 314.16(A) gives for its material.
     pub marked_volume: Option<Volume>,
     /// How many alike. 1 unless said otherwise.
     pub count: Option<Many>,

@@ -1,10 +1,14 @@
 //! What is asked: the enclosure, what is in it, and how disputed points are to be read.
 
+mod cable_grounding;
 mod contents;
 mod enclosure;
+mod list;
 
+pub use cable_grounding::CableGrounding;
 pub use contents::*;
 pub use enclosure::*;
+pub use list::List;
 
 use crate::checks::Name;
 use crate::checks::request::{interpretations, request};
