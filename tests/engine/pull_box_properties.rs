@@ -63,7 +63,7 @@ impl Asked {
             .map(|(one, other, conductor, spliced)| {
                 json!({
                     "entries": [format!("E{one}"), format!("E{other}")],
-                    "largest_conductor": CONDUCTORS[*conductor], "spliced": spliced,
+                    "largest_conductor": CONDUCTORS[*conductor], "spliced": spliced, "insulated": true,
                 })
             })
             .collect();
@@ -278,14 +278,14 @@ fn forty() -> Value {
             }));
         }
         if turn < 2 {
-            pulls.push(json!({"entries": [format!("left{index}"), format!("right{index}")], "largest_conductor": "4/0 AWG"}));
-            pulls.push(json!({"entries": [format!("bottom{index}"), format!("back{index}")], "largest_conductor": "1/0 AWG"}));
+            pulls.push(json!({"entries": [format!("left{index}"), format!("right{index}")], "largest_conductor": "4/0 AWG", "insulated": true}));
+            pulls.push(json!({"entries": [format!("bottom{index}"), format!("back{index}")], "largest_conductor": "1/0 AWG", "insulated": true}));
         } else {
-            pulls.push(json!({"entries": [format!("left{index}"), format!("bottom{index}")], "largest_conductor": "3/0 AWG"}));
-            pulls.push(json!({"entries": [format!("right{index}"), format!("top{index}")], "largest_conductor": "3/0 AWG"}));
+            pulls.push(json!({"entries": [format!("left{index}"), format!("bottom{index}")], "largest_conductor": "3/0 AWG", "insulated": true}));
+            pulls.push(json!({"entries": [format!("right{index}"), format!("top{index}")], "largest_conductor": "3/0 AWG", "insulated": true}));
         }
     }
-    json!({"entries": entries, "pulls": pulls, "layout": {"clearance": 0.5, "wall_clearance": 0.5}})
+    json!({"entries": entries, "pulls": pulls, "cover": "removable", "layout": {"clearance": 0.5, "wall_clearance": 0.5}})
 }
 
 #[test]

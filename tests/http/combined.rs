@@ -22,9 +22,18 @@ fn short_box_and_open_raceway() -> Value {
     })
 }
 
+/// A box that is large enough or not by the conductors of its switch, which are not said, and a raceway that is too small.
+fn open_box_and_full_raceway() -> Value {
+    let mut request = short_box_and_open_raceway();
+    request["checks"]["outlet_box_fill"]["enclosure"]["marked_volume"] = json!(25);
+    request["checks"]["raceway_fill"]["raceway"]["trade_size"] = json!("1/2");
+    request["checks"]["raceway_fill"]["conductors"][0]["count"] = json!(10);
+    request
+}
+
 #[tokio::test]
 async fn the_gravest_verdict_decides_and_the_gravest_finding_comes_first() {
-    let review = reviewed(short_box_and_open_raceway()).await;
+    let review = reviewed(open_box_and_full_raceway()).await;
     assert_eq!(review["verdict"], "violates");
     let gravity = ["violated", "not_determined", "satisfied", "advisory"];
     let order: Vec<usize> = review["findings"]
@@ -38,18 +47,22 @@ async fn the_gravest_verdict_decides_and_the_gravest_finding_comes_first() {
 
 #[tokio::test]
 async fn pointers_of_a_review_point_into_its_own_request() {
-    let request = short_box_and_open_raceway();
+    let request = open_box_and_full_raceway();
     let review = reviewed(request.clone()).await;
-    let pointers: Vec<&str> = review["findings"]
-        .as_array()
-        .unwrap()
-        .iter()
-        .flat_map(|finding| finding["at"].as_array().unwrap())
-        .map(|at| at.as_str().unwrap())
-        .collect();
-    assert!(!pointers.is_empty());
-    for pointer in pointers {
+    let pointers = |list: &'static str, member: &'static str| -> Vec<&str> {
+        let entries = review[list].as_array().unwrap().iter();
+        let pointers = entries.flat_map(|entry| entry[member].as_array().unwrap());
+        pointers.map(|pointer| pointer.as_str().unwrap()).collect()
+    };
+    let (about, missing) = (pointers("findings", "at"), pointers("unknown", "supply"));
+    assert!(about.iter().any(|pointer| request.pointer(pointer).is_some()), "{about:?}");
+    for pointer in about.iter().filter(|pointer| !missing.contains(pointer)) {
         assert!(request.pointer(pointer).is_some(), "{pointer}");
+    }
+    // what is not said has a place in what is
+    for pointer in &missing {
+        let (holder, _) = pointer.rsplit_once('/').unwrap();
+        assert!(request.pointer(holder).is_some() && request.pointer(pointer).is_none(), "{pointer}");
     }
     assert_eq!(
         review["unknown"][0]["supply"][0],

@@ -66,7 +66,7 @@ fn a_whole_box_is_read() {
         "contents": {
             "cables": [
                 {"kind": "NM-B", "size": "12 AWG", "conductors": 2, "grounding": "12 AWG", "count": 2},
-                {"kind": "MC", "size": "14 AWG", "conductors": 3},
+                {"kind": "MC", "size": "14 AWG", "conductors": 3, "grounding": "none"},
                 {"kind": "NM-B", "size": "6 AWG", "conductors": 3, "grounding": "10 AWG"}
             ],
             "conductors": [
