@@ -3,7 +3,7 @@
 use super::{Catalogue, Language};
 
 /// The words that stand in citations, longer ones before those that they begin with, and the keys of their messages.
-const WORDS: [(&str, &str); 9] = [
+const WORDS: [(&str, &str); 10] = [
     ("location in 2026 unverified", "word-citation-unverified"),
     ("informational note", "word-citation-informational-note"),
     ("Article", "word-citation-article"),
@@ -12,6 +12,7 @@ const WORDS: [(&str, &str); 9] = [
     ("Location", "word-citation-location"),
     ("Note", "word-citation-note"),
     ("Table", "word-citation-table"),
+    ("geometry", "word-citation-geometry"),
     (" and ", "word-citation-and"),
 ];
 

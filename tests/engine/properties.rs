@@ -238,8 +238,10 @@ proptest! {
         let mut boxed = request;
         boxed["enclosure"] = json!({"marked_volume": f64::from(volume), "gangs": 20});
         let said = fill(&boxed).verdict;
-        let contents = boxed["contents"].as_object_mut().expect("contents");
-        contents.remove("clamps");
+        // clamps are a question where cables enter; elsewhere a list that does not name any has none
+        if boxed["contents"]["cables"].as_array().is_some_and(|cables| !cables.is_empty()) {
+            boxed["contents"].as_object_mut().expect("contents").remove("clamps");
+        }
         let without_clamps = fill(&boxed).verdict;
         prop_assert!(said == Some(Verdict::Complies) || without_clamps != Some(Verdict::Complies));
         for device in boxed["contents"]["devices"].as_array_mut().expect("a list") {

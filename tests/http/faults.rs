@@ -56,6 +56,12 @@ fn changes() -> Vec<(&'static str, Value, &'static str, &'static str)> {
             "conflict",
         ),
         ("/enclosure", json!({"standard": "square-4x1-1/3"}), "/enclosure/standard", "unknown-standard-box"),
+        (
+            "/enclosure",
+            json!({"standard": "square-4x2-1/8", "marked_volume": 5}),
+            "/enclosure/marked_volume",
+            "contradiction",
+        ),
         ("/enclosure", json!({"marked_volume": 0}), "/enclosure/marked_volume", "out-of-bounds"),
         ("/enclosure", json!({"marked_volume": 1e300}), "/enclosure/marked_volume", "out-of-bounds"),
         ("/enclosure", json!({"marked_volume": 1.1234567}), "/enclosure/marked_volume", "too-many-decimals"),

@@ -28,6 +28,7 @@ word-citation-exception = Exception
 word-citation-location = Location
 word-citation-note = Note
 word-citation-table = Table
+word-citation-geometry = geometry
 word-citation-and = and
 
 ## Every request

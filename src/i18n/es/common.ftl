@@ -78,6 +78,7 @@ word-citation-exception = Excepción
 word-citation-location = Lugar
 word-citation-note = Nota
 word-citation-table = Tabla
+word-citation-geometry = geometría
 word-citation-and = y
 
 ## Toda solicitud

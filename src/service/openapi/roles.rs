@@ -34,13 +34,22 @@ const EVERYWHERE: [(&str, &str); 18] = [
 
 /// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
 /// writes no extension.
-const OF_SCHEMA: [(&str, &str, &str); 6] = [
+const OF_SCHEMA: [(&str, &str, &str); 15] = [
+    ("Access", "finish_opening", "thing"),
     ("Barrier", "marked_volume", "default"),
+    ("BoxConstructionRequest", "cover", "thing"),
+    ("BoxConstructionRequest", "enclosure", "thing"),
+    ("BoxMountingRequest", "cover", "thing"),
+    ("BoxMountingRequest", "enclosure", "thing"),
     ("Cable", "grounding", "default"),
     ("Contents", "canopy", "thing"),
     ("Device", "gangs", "default"),
+    ("FittedCover", "combustible_finish", "thing"),
+    ("FittedCover", "pendant_cord", "thing"),
     ("FreeConductor", "emergence_depth", "default"),
+    ("Handhole", "exposed_metal", "thing"),
     ("HeldEnclosure", "kind", "default"),
+    ("MountedBox", "grounded", "thing"),
 ];
 
 /// Says the role of every member of the schemas that are reached from those named.
