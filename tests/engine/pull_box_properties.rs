@@ -3,7 +3,7 @@
 
 use elbowroom::checks::conduit_body::ConduitBodyCheck;
 use elbowroom::checks::pull_box::{PullBox, PullBoxOutcome, SectionSize};
-use elbowroom::checks::{Check, Evaluation, Status, Verdict, evaluate, faults_of};
+use elbowroom::checks::{Check, Evaluation, Finding, Status, Verdict, evaluate, faults_of};
 use elbowroom::derivation::Figure;
 use proptest::prelude::*;
 use serde_json::{Value, json};
@@ -216,7 +216,12 @@ proptest! {
             .filter(|finding| matches!(finding.status, Status::Violated | Status::NotDetermined))
             .map(|finding| (finding.rule.id, finding.message)).collect();
         if any_large(section) {
-            prop_assert_eq!(given.verdict, Some(Verdict::Complies), "{:?}", told);
+            // a layout does not keep rows that are declared apart off one line: whether they are one row is then left open
+            let is_lined = |finding: &&Finding| finding.supply.iter().any(|at| at.to_string().ends_with("/row"));
+            let open = given.findings.iter().filter(|finding| finding.status == Status::NotDetermined);
+            let all_lined = open.clone().count() > 0 && open.clone().all(|finding| is_lined(&finding));
+            let expected = if all_lined { Verdict::NotDetermined } else { Verdict::Complies };
+            prop_assert_eq!(given.verdict, Some(expected), "{:?}", told);
         } else {
             prop_assert_eq!(told, vec![("pull.applies", "finding-sized-by-volume")]);
         }

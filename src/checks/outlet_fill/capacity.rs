@@ -127,16 +127,18 @@ fn holds_assemblies_of(
         return;
     }
     let material = Pointer::to(&"/enclosure/material");
-    let (made_of, at) = match (enclosure.material, enclosure.standard) {
-        (None, Some(_)) => (Some(Material::Metal), Pointer::to(&"/enclosure/standard")),
-        (said, _) => (said, material),
+    let known = match (enclosure.material, enclosure.standard) {
+        (None, Some(standard)) => {
+            Some((Material::Metal, standard.key(), Pointer::to(&"/enclosure/standard")))
+        }
+        (said, _) => said.map(|made_of| (made_of, made_of.name(), material)),
     };
-    let Some(made_of) = made_of else {
+    let Some((made_of, says, at)) = known else {
         let finding = Finding::new(&CLAMP_ASSEMBLY, Status::NotDetermined, "finding-assembly-in-unsaid-box");
         findings.push(finding.at(Pointer::to(&"/enclosure")).supply(material));
         return;
     };
-    let step = proof.word(&CLAMP_ASSEMBLY, made_of.name(), at);
+    let step = proof.word(&CLAMP_ASSEMBLY, says, at);
     if made_of == Material::Metal {
         let finding = Finding::new(&CLAMP_ASSEMBLY, Status::Violated, "finding-assembly-in-metal-box");
         findings.push(finding.at(at).step(step));

@@ -227,7 +227,7 @@ fn sized_by_length(
         }
     }
     for entry in resolved.entries.iter().filter(|entry| entry.cable_conductor >= Some(least)) {
-        proof.word(&APPLIES, "cable", entry.at.member(&"/cable"));
+        proof.count(&APPLIES, None, entry.at.member(&"/cable"));
     }
     let unsaid = |pull: &pull::ResolvedPull| {
         let at = pull.at().member(&"/insulated");

@@ -249,13 +249,13 @@ fn bending_space(proof: &mut Derivation, pulls: &[ResolvedPull], turning: &[usiz
 pub fn is_removable(proof: &mut Derivation, opposite: OppositeBack) -> Option<bool> {
     let OppositeBack::Cover(cover) = opposite else { return Some(true) };
     let at = Pointer::to(&"/cover");
-    let removable = match cover? {
-        Cover::Removable => true,
-        Cover::Hinged => proof.reading::<HingedCover>() == HingedCover::Removable,
-        Cover::Fixed => false,
+    let (removable, says) = match cover? {
+        Cover::Removable => (true, "removable"),
+        Cover::Hinged => (proof.reading::<HingedCover>() == HingedCover::Removable, "hinged"),
+        Cover::Fixed => (false, "fixed"),
     };
     if removable {
-        proof.word(&REMOVABLE_COVER, "removable", at);
+        proof.word(&REMOVABLE_COVER, says, at);
     } else {
         proof.does_not_apply(&REMOVABLE_COVER, "cover-not-removable", Some(at));
     }
