@@ -7,6 +7,7 @@ import schemathesis
 BEYOND_A_SCHEMA = {
     "ambiguous",
     "conflict",
+    "contradiction",
     "duplicate-id",
     "missing-member",
     "out-of-bounds",

@@ -252,12 +252,17 @@ impl<'a> Validator<'a, '_> {
         {
             return;
         }
+        // members that an alternative does not have, or lacks, say that another is meant: they count before all else
+        let misfit = |faults: &FaultList| {
+            let strange = |code| matches!(code, FaultCode::UnknownMember | FaultCode::MissingMember);
+            (faults.kept().iter().filter(|fault| strange(fault.code)).count(), faults.len())
+        };
         let mut fewest: Option<FaultList> = None;
         for (branch, _) in several {
             let mut faults = FaultList::default();
             let pointer = self.pointer.clone();
             Validator { pointer, faults: &mut faults, ..*self }.check(branch, value);
-            if fewest.as_ref().is_none_or(|fewest| faults.len() < fewest.len()) {
+            if fewest.as_ref().is_none_or(|fewest| misfit(&faults) < misfit(fewest)) {
                 fewest = Some(faults);
             }
         }
