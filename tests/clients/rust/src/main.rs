@@ -16,6 +16,7 @@ async fn main() -> Result<()> {
         size: "12 AWG".to_owned(),
         conductors: 2,
         grounding: Some("12 AWG".to_owned()),
+        existing_cable: None,
         count: Some(2),
     };
     let request = OutletFillRequest {
