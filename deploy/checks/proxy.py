@@ -42,7 +42,8 @@ class Replica:
 
     def start(self):
         self.process = subprocess.Popen(self.command, stdout=subprocess.PIPE, text=True)
-        if "listens" not in self.process.stdout.readline():
+        if "is listening on" not in self.process.stdout.readline():
+            self.process.kill()
             sys.exit("a replica did not start")
 
     def answered(self):
