@@ -78,7 +78,6 @@ impl Account {
                 account.not_looked_at.push(subject.name);
                 continue;
             }
-            account.raises_something |= subject.scope.is_empty();
             for InScope { rule, is_raised } in subject.scope {
                 let is_raised = is_raised(request);
                 account.raises_something |= is_raised;
