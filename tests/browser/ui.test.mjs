@@ -245,8 +245,8 @@ onPage("an audit that finds something shows what differs and what was refused", 
   await page.waitForSelector("#audited .verdict");
   assert.equal((await page.locator("#audited .verdict").innerText()).trim(), "Evaluations that differ: 2");
   for (const place of [0, 1]) await page.locator("#audit-cases summary").nth(place).click();
-  assert.match(await page.locator("#audit-cases tr.changed").innerText(), /null/);
-  assert.match(await page.locator("#audit-cases").innerText(), /cubits/);
+  await page.locator("#audit-cases tr.changed", { hasText: "null" }).waitFor();
+  await page.locator("#audit-cases", { hasText: "cubits" }).waitFor();
 });
 
 for (const [name, options] of Object.entries({
