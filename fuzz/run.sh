@@ -4,6 +4,7 @@
 #
 #     fuzz/run.sh [SECONDS]          ends with an error on the first input that breaks something, and keeps it
 #     fuzz/run.sh SECONDS keep       afterwards reduces what was found to corpus/; commit a small part of it
+#     fuzz/run.sh 0                  builds the fuzzer and stops
 set -euo pipefail
 cd "$(dirname "$0")"
 seconds=${1:-60}
@@ -14,6 +15,7 @@ export RUSTFLAGS="-Cpasses=sancov-module -Cllvm-args=-sanitizer-coverage-level=4
 -Cllvm-args=-sanitizer-coverage-trace-compares --cfg fuzzing -Ccodegen-units=1"
 # with a target named, scripts and macros of the build are not instrumented
 cargo build --release --locked --quiet --target "$host"
+if [ "$seconds" = 0 ]; then exit; fi
 fuzzer="${CARGO_TARGET_DIR:-target}/$host/release/elbowroom-fuzz"
 
 work=$(mktemp -d)
