@@ -23,6 +23,11 @@ pub struct Judgement<O> {
 
 /// Evaluates a request under a rulebook.
 pub fn evaluate_under<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
+    follow::<C>(book, request)
+}
+
+/// The one way from rules to an evaluation, whether they are an edition's or bent.
+pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
     let mut evaluation = accounted::<C>(book, request);
     if evaluation.verdict.is_some() {
         for point in open_points(&evaluation.proof) {

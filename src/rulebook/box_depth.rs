@@ -1,6 +1,7 @@
 //! How deep a box must be: what 314.24 asks of plain boxes and of boxes that enclose devices or equipment.
 
 use super::declare::RECALLED;
+use super::strategy::{Choice, Strategy, choices};
 use super::{Edition, RuleFigure};
 use crate::trade::ConductorSize;
 
@@ -63,9 +64,14 @@ subject! {
         pub rear_center: Option<RuleFigure>,
         /// The clearance between equipment that passes the center line of a side entry and the wall of that entry.
         pub side_entry: Option<RuleFigure>,
-        /// Whether the depth takes at least what equipment projects, whatever supplies it.
-        pub takes_projection: bool,
+        /// What the depth must take of the equipment itself, whatever supplies it.
+        pub takes: Strategy<DepthTakes>,
     }
+}
+
+choices! {
+    /// What the depth must take of equipment that projects so far.
+    DepthTakes;
 }
 
 impl BoxDepth {
@@ -89,7 +95,7 @@ impl BoxDepth {
         up_to_14_awg: RuleFigure::length("box-depth.up-to-14-awg", &UP_TO_14_AWG, 9_375, 238_000),
         rear_center: None,
         side_entry: None,
-        takes_projection: true,
+        takes: DepthTakes::LAWFUL,
     };
 
     const E2023: Self = Self {

@@ -1,6 +1,7 @@
 //! How much free conductor must be left at a box.
 
 use super::declare::Figures;
+use super::strategy::{Choice, Strategy, choices};
 use super::{Edition, RuleFigure};
 use serde::Serialize;
 
@@ -21,16 +22,10 @@ rules! {
         "UpCodes, 2018 International Residential Code E3905; Electrical Contractor, Exploring Chapter 3: Accepting NEC Change";
 }
 
-/// Where the base length is measured from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum MeasuredFrom {
-    /// Where the conductor leaves its raceway or sheath.
-    Emergence,
-    /// The opening of the box.
-    Opening,
+choices! {
+    /// What the base length and the reach outside a small opening come to, by where the base length is measured from.
+    FreeLengthBy;
 }
-
-impl Figures for MeasuredFrom {}
 
 /// What an edition says of a free length that is made up by a splice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -46,8 +41,8 @@ impl Figures for SplicedLength {}
 subject! {
     /// What an edition asks of free conductor.
     pub struct FreeConductor {
-        /// Where the base length is measured from.
-        pub from: MeasuredFrom,
+        /// What the base length and the reach outside a small opening come to.
+        pub required_by: Strategy<FreeLengthBy>,
         /// The base length.
         pub length: RuleFigure,
         /// How far a conductor must reach outside a small opening.
@@ -69,7 +64,7 @@ impl FreeConductor {
         small_opening: RuleFigure::length("free-conductor.small-opening", &OUTSIDE, 80_000, 2_000_000),
         device_opening: RuleFigure::length("free-conductor.device-opening", &OUTSIDE, 30_000, 750_000),
         spliced: SplicedLength::Silent,
-        from: MeasuredFrom::Emergence,
+        required_by: FreeLengthBy::LAWFUL,
     };
 
     pub(super) const fn of(edition: Edition) -> Self {

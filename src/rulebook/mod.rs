@@ -1,7 +1,8 @@
 //! What each edition of the code says: variants, figures, citations, and where our knowledge of them comes from.
 //!
 //! [`Rules`] are data. An edition is one value of them, and nothing in a check asks which edition it is. A [`Rulebook`]
-//! is a handle on such a value, cheap to copy: the rules of an edition, or those rules with some change.
+//! is a handle on such a value, cheap to copy: the rules of an edition, read and amended as a request asks. Rules that are
+//! changed in any other way are [`Bent`].
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
@@ -9,6 +10,7 @@
 mod declare;
 
 pub mod amendment;
+mod bent;
 pub mod box_access;
 pub mod box_construction;
 pub mod box_depth;
@@ -32,11 +34,14 @@ pub mod pull;
 pub mod raceway_fill;
 pub mod reading;
 mod rule;
+mod strategy;
 
 pub use crate::tables::Basis;
+pub use bent::Bent;
 pub use edition::Edition;
 pub use part::Part;
 pub use rule::{Citation, Rule, RuleFigure};
+pub use strategy::{Choice, Strategy};
 
 use crate::quantity::{Decimal, Units};
 use amendment::Amended;
@@ -199,17 +204,17 @@ impl Rulebook {
         Self(Handle::Changed(Arc::new(Changed { rules: Rules::clone(self), amended })))
     }
 
-    /// The same rules mutated: how a misconception is followed to the figure that it gives.
+    /// The same rules, changed as somebody has them who holds a misconception: no rulebook any more.
     ///
     /// ```
     /// use elbowroom::rulebook::{Edition, Rulebook};
-    /// let mutated = Rulebook::of(Edition::E2023).mutated(|rules| rules.outlet_fill.grounding_beyond = None);
-    /// assert_eq!(mutated.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
+    /// let bent = Rulebook::of(Edition::E2023).bent(|rules| rules.outlet_fill.grounding_beyond = None);
+    /// assert_eq!(bent.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
     /// ```
-    pub fn mutated(&self, change: impl FnOnce(&mut Rules)) -> Self {
+    pub fn bent(&self, change: impl FnOnce(&mut Rules)) -> Bent {
         let mut rules = Rules::clone(self);
         change(&mut rules);
-        Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() })))
+        Bent(Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() }))))
     }
 
     /// The figures that are amended.

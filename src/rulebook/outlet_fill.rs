@@ -1,9 +1,9 @@
 //! How much room the contents of a box take: what 314.16(B) counts.
 
 use super::RuleFigure;
-use super::declare::{Figures, RECALLED};
+use super::declare::RECALLED;
+use super::strategy::{Choice, Strategy, choices};
 use crate::trade::ConductorSize;
-use serde::Serialize;
 
 rules! {
     /// The fill is the sum of what conductors, clamps, fittings, devices, grounding conductors and terminal blocks take.
@@ -64,22 +64,22 @@ subject! {
         pub canopy_wires: RuleFigure,
         /// Allowances for all internal clamps together.
         pub clamps: RuleFigure,
-        /// How often clamps take that.
-        pub clamps_each: Repeated,
+        /// What they take, however many there are.
+        pub clamps_take: Strategy<ClampsTake>,
         /// The conductor that clamps are counted by.
-        pub clamps_by: InBox,
+        pub clamps_by: Strategy<ClampsBy>,
         /// Allowances for each type of support fitting.
         pub support_fitting: RuleFigure,
-        /// How often support fittings take that.
-        pub support_fittings_each: Repeated,
+        /// What they take together.
+        pub support_fittings_take: Strategy<SupportFittingsTake>,
         /// Allowances for each gang of each yoke.
         pub yoke: RuleFigure,
         /// The conductor that a yoke is counted by.
-        pub yoke_by: CountedBy,
+        pub yoke_by: Strategy<YokeBy>,
         /// Allowances for the grounding conductors that are taken together.
         pub grounding: RuleFigure,
         /// The conductor that grounding conductors are counted by.
-        pub grounding_by: CountedBy,
+        pub grounding_by: Strategy<GroundingBy>,
         /// How many grounding conductors are taken together, and what each one more takes.
         pub grounding_beyond: Option<GroundingBeyond>,
         /// Allowances for a separate set of isolated grounding conductors.
@@ -91,53 +91,22 @@ subject! {
     }
 }
 
-/// The conductor whose allowance is taken, by where it is looked for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum CountedBy {
-    /// The largest of the conductors that belong to what is counted.
-    OwnLargest,
-    /// The largest in the box, whatever it belongs to.
-    LargestInBox,
+choices! {
+    /// What clamps take together, however many there are.
+    ClampsTake;
+    /// The conductor of the box whose allowance clamps take.
+    ClampsBy;
+    /// What support fittings take together, of however many types.
+    SupportFittingsTake;
+    /// The conductor that a yoke is counted by.
+    YokeBy;
+    /// The conductor that grounding conductors are counted by.
+    GroundingBy;
+    /// What the parts of an allowance for grounding conductors past the first few add up to.
+    GroundingParts;
+    /// The lines that grounding conductors make in the tally, where those past the first few take parts of an allowance.
+    GroundingLines;
 }
-
-impl Figures for CountedBy {}
-
-/// Which conductor of the box gives the allowance of what belongs to no conductor.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum InBox {
-    /// The largest.
-    Largest,
-    /// The smallest.
-    Smallest,
-}
-
-impl Figures for InBox {}
-
-/// How often an allowance is taken for several things alike.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum Repeated {
-    /// Once for all.
-    ForAll,
-    /// Once for each type.
-    ForEachType,
-    /// Once for each piece.
-    ForEachPiece,
-}
-
-impl Figures for Repeated {}
-
-/// What the parts of an allowance for grounding conductors past the first few add up to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum Parts {
-    /// What they are, by the largest grounding conductor.
-    AsTheyAre,
-    /// The next whole number of allowances.
-    RoundedUp,
-    /// What they are, each by its own size.
-    OfOwnSize,
-}
-
-impl Figures for Parts {}
 
 subject! {
     /// What grounding conductors past the first few take.
@@ -147,7 +116,9 @@ subject! {
         /// Allowances for each one more.
         pub each: RuleFigure,
         /// What these add up to.
-        pub parts: Parts,
+        pub parts: Strategy<GroundingParts>,
+        /// The lines that they make.
+        pub lines: Strategy<GroundingLines>,
     }
 }
 
@@ -156,7 +127,8 @@ impl GroundingBeyond {
     pub const FOUR_AND_QUARTERS: Self = Self {
         together: RuleFigure::number("outlet-fill.grounding.together", &GROUNDING, 40_000),
         each: RuleFigure::number("outlet-fill.grounding.each-beyond", &GROUNDING, 2_500),
-        parts: Parts::AsTheyAre,
+        parts: GroundingParts::LAWFUL,
+        lines: GroundingLines::LAWFUL,
     };
 }
 
@@ -170,18 +142,18 @@ impl OutletFill {
         canopy_below: ConductorSize::AWG_14,
         canopy_wires: RuleFigure::number("outlet-fill.canopy.wires", &CANOPY, 40_000),
         clamps: RuleFigure::number("outlet-fill.clamps.allowances", &CLAMPS, 10_000),
-        clamps_each: Repeated::ForAll,
-        clamps_by: InBox::Largest,
+        clamps_take: ClampsTake::LAWFUL,
+        clamps_by: ClampsBy::LAWFUL,
         support_fitting: RuleFigure::number(
             "outlet-fill.support-fittings.allowances",
             &SUPPORT_FITTINGS,
             10_000,
         ),
-        support_fittings_each: Repeated::ForEachType,
+        support_fittings_take: SupportFittingsTake::LAWFUL,
         yoke: RuleFigure::number("outlet-fill.devices.allowances-per-gang", &DEVICES, 20_000),
-        yoke_by: CountedBy::OwnLargest,
+        yoke_by: YokeBy::LAWFUL,
         grounding: RuleFigure::number("outlet-fill.grounding.allowances", &GROUNDING, 10_000),
-        grounding_by: CountedBy::OwnLargest,
+        grounding_by: GroundingBy::LAWFUL,
         grounding_beyond: None,
         isolated_set: Some(Self::ISOLATED_SET),
         wire_connector: RuleFigure::number("outlet-fill.wire-connectors.allowances", &NOTHING, 0),

@@ -1,9 +1,8 @@
 //! How much room a box has: what 314.16(A) adds up, and what it lets count.
 
 use super::RuleFigure;
-use super::declare::Figures;
+use super::strategy::{Choice, Strategy, choices};
 use crate::quantity::{Decimal, Measure};
-use serde::Serialize;
 
 const IRC: &str = "2018 International Residential Code p. 770, which mirrors the 2017 edition";
 
@@ -38,7 +37,7 @@ subject! {
         /// The volume of a cube one unit of length on each side: 1 in³, 0.001 cm³.
         pub volume_of_unit_cube: RuleFigure,
         /// How the volume is shared out between the spaces that barriers make.
-        pub sharing: Sharing,
+        pub sharing: Strategy<Sharing>,
         /// The most gangs of devices for which a square box is offered.
         pub square_box_gangs: RuleFigure,
         /// The most gangs of devices for which an octagonal box is offered.
@@ -46,16 +45,10 @@ subject! {
     }
 }
 
-/// What a space of a divided box has.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum Sharing {
-    /// Its share of what barriers leave.
-    Apportioned,
-    /// All of it.
-    Pooled,
+choices! {
+    /// What a space of a divided box has of what barriers leave.
+    Sharing;
 }
-
-impl Figures for Sharing {}
 
 impl OutletVolume {
     /// The figures that 2017, 2020 and 2023 share.
@@ -75,7 +68,7 @@ impl OutletVolume {
             us: Decimal::ONE,
             si: Decimal::ten_thousandths(10),
         },
-        sharing: Sharing::Apportioned,
+        sharing: Sharing::LAWFUL,
         square_box_gangs: RuleFigure::number("outlet-volume.offer.square-gangs", &OFFER, 20_000),
         octagonal_box_gangs: RuleFigure::number("outlet-volume.offer.octagonal-gangs", &OFFER, 10_000),
     };

@@ -1,8 +1,8 @@
 //! Boxes for systems over 1000 V: what Part IV of Article 314 asks, which counts in diameters of cables.
 
 use super::RuleFigure;
-use super::declare::{Figures, RECALLED};
-use serde::Serialize;
+use super::declare::RECALLED;
+use super::strategy::{Choice, Strategy, choices};
 
 rules! {
     /// Over 1000 V nominal (from 2023 also over 1500 V direct current) the lengths follow the cables, not the raceways.
@@ -37,8 +37,8 @@ subject! {
 
     /// Figures over 1000 V.
     pub struct Over1000Volts {
-        /// Which other cables the angle rule adds.
-        pub angle_adds: CablesAdded,
+        /// Which cables of a wall the angle rule counts.
+        pub angle_adds: Strategy<CablesAdded>,
         /// Diameters that a straight pull asks for.
         pub straight: Multiple,
         /// Diameters that an angle or U pull asks for.
@@ -52,21 +52,15 @@ subject! {
     }
 }
 
-/// Which other cables the angle rule adds to so many diameters of the largest.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum CablesAdded {
-    /// All of the wall.
-    OfWall,
-    /// Those of the same row only.
-    OfRow,
+choices! {
+    /// Which cables of a wall the angle rule counts.
+    CablesAdded;
 }
-
-impl Figures for CablesAdded {}
 
 impl Over1000Volts {
     /// The figures that 2017, 2020 and 2023 share.
     pub(super) const ALL_EDITIONS: Self = Self {
-        angle_adds: CablesAdded::OfWall,
+        angle_adds: CablesAdded::LAWFUL,
         straight: Multiple {
             shielded: RuleFigure::number("over-1000-volts.straight.shielded", &STRAIGHT, 480_000),
             nonshielded: RuleFigure::number("over-1000-volts.straight.nonshielded", &STRAIGHT, 320_000),

@@ -2,6 +2,7 @@
 
 use super::RuleFigure;
 use super::declare::Figures;
+use super::strategy::{Choice, Strategy, choices};
 use crate::quantity::Decimal;
 use crate::trade::ConductorSize;
 use serde::Serialize;
@@ -62,21 +63,23 @@ subject! {
         /// How a layout is searched for.
         pub search: Search,
         /// What stands for a raceway in the sums.
-        pub raceway_counts_as: CountsAs,
+        pub raceway_counts_as: Strategy<RacewayCountsAs>,
         /// What stands for a cable in the sums.
-        pub cable_counts_as: CountsAs,
+        pub cable_counts_as: Strategy<CableCountsAs>,
         /// What a straight pull asks so many times.
-        pub straight_of: StraightOf,
+        pub straight_of: Strategy<StraightOf>,
         /// The directions in which a straight pull asks.
-        pub straight_along: StraightAlong,
+        pub straight_along: Strategy<StraightAlong>,
         /// What the angle rule adds to so many times the largest raceway.
-        pub angle_adds: AngleAdds,
-        /// What the angle rule makes of several rows on one wall.
-        pub angle_rows: AngleRows,
+        pub angle_adds: Strategy<AngleAdds>,
+        /// The rows of a wall.
+        pub rows_of_wall: Strategy<RowsOfWall>,
+        /// What the requirements of several rows of one wall come to.
+        pub rows_together: Strategy<RowsTogether>,
         /// Which of two raceways gives the distance between them.
-        pub distance_by: DistanceBy,
+        pub distance_by: Strategy<DistanceBy>,
         /// What several requirements along one direction come to.
-        pub together: Together,
+        pub together: Strategy<Together>,
         /// How many times the largest raceway a straight pull asks for.
         pub straight: RuleFigure,
         /// How many times the other raceways of its row are added to a straight pull: none, unless a local amendment says so.
@@ -94,92 +97,26 @@ subject! {
     }
 }
 
-/// What stands for an entry in the sums.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum CountsAs {
-    /// A trade size: its own, or for a cable that of the raceway its conductors would need.
-    TradeSize,
-    /// Its outside diameter, where that is given.
-    OutsideDiameter,
+choices! {
+    /// What stands for a raceway in the sums: its trade size, or something that is known of it besides.
+    RacewayCountsAs;
+    /// What stands for a cable in the sums: the trade size of the raceway that its conductors would need, or something else.
+    CableCountsAs;
+    /// What a straight pull asks so many times.
+    StraightOf;
+    /// Whether a straight pull asks along a direction.
+    StraightAlong;
+    /// What the angle rule adds to so many times the largest raceway of a row.
+    AngleAdds;
+    /// The rows that the entries of a wall stand in.
+    RowsOfWall;
+    /// What the requirements of several rows of one wall come to.
+    RowsTogether;
+    /// Which of two raceways gives the distance between them.
+    DistanceBy;
+    /// What several requirements along one direction come to.
+    Together;
 }
-
-impl Figures for CountsAs {}
-
-/// What a straight pull asks so many times.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum StraightOf {
-    /// The largest raceway of the straight pulls.
-    LargestPulled,
-    /// The largest raceway of the two walls, whatever it pulls.
-    LargestOnWalls,
-    /// All raceways of the two walls together.
-    AllOnWalls,
-}
-
-impl Figures for StraightOf {}
-
-/// The directions in which a straight pull asks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum StraightAlong {
-    /// That of the pull.
-    ThePull,
-    /// Across the pull as well.
-    BothSides,
-}
-
-impl Figures for StraightAlong {}
-
-/// What the angle rule adds to so many times the largest raceway of a row.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum AngleAdds {
-    /// The others of the row.
-    Others,
-    /// Nothing.
-    Nothing,
-    /// All of the row, the largest once more.
-    LargestAgain,
-    /// The others, as many times as the largest.
-    OthersMultiplied,
-    /// The others, and the raceways on other walls that the row pulls to.
-    OtherWallsToo,
-}
-
-impl Figures for AngleAdds {}
-
-/// What the angle rule makes of several rows on one wall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum AngleRows {
-    /// Each by itself; the largest governs.
-    EachAlone,
-    /// All entries of the wall as if in one row.
-    AsOne,
-    /// Each by itself, added together.
-    Added,
-}
-
-impl Figures for AngleRows {}
-
-/// Which of two raceways gives the distance between them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum DistanceBy {
-    /// The larger.
-    Larger,
-    /// The smaller.
-    Smaller,
-}
-
-impl Figures for DistanceBy {}
-
-/// What several requirements along one direction come to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub enum Together {
-    /// The largest of them.
-    Largest,
-    /// All of them, one after the other.
-    Added,
-}
-
-impl Figures for Together {}
 
 /// How far a search for the smallest box with a place for every entry goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -197,14 +134,15 @@ impl Pull {
     pub(super) const ALL_EDITIONS: Self = Self {
         applies_from: ConductorSize::AWG_4,
         search: Search { conditions: 1_500_000, step: [Decimal::ten_thousandths(625), Decimal::ONE] },
-        raceway_counts_as: CountsAs::TradeSize,
-        cable_counts_as: CountsAs::TradeSize,
-        straight_of: StraightOf::LargestPulled,
-        straight_along: StraightAlong::ThePull,
-        angle_adds: AngleAdds::Others,
-        angle_rows: AngleRows::EachAlone,
-        distance_by: DistanceBy::Larger,
-        together: Together::Largest,
+        raceway_counts_as: RacewayCountsAs::LAWFUL,
+        cable_counts_as: CableCountsAs::LAWFUL,
+        straight_of: StraightOf::LAWFUL,
+        straight_along: StraightAlong::LAWFUL,
+        angle_adds: AngleAdds::LAWFUL,
+        rows_of_wall: RowsOfWall::LAWFUL,
+        rows_together: RowsTogether::LAWFUL,
+        distance_by: DistanceBy::LAWFUL,
+        together: Together::LAWFUL,
         straight: RuleFigure::number("pull.straight.multiple", &STRAIGHT, 80_000),
         straight_others: RuleFigure::number("pull.straight.others-multiple", &STRAIGHT, 0),
         angle: RuleFigure::number("pull.angle.multiple", &ANGLE, 60_000),

@@ -1,9 +1,9 @@
 //! A misconception as data: what a learner gets wrong, as a mutation, and the rules that it goes against.
 
-use crate::checks::{Check, Evaluation, Request as _, evaluate_under, rulebook_of};
+use crate::checks::{Check, Counterfactual, Request as _, evaluate_bent, rulebook_of};
 use crate::derivation::Derivation;
 use crate::i18n::Catalogue;
-use crate::rulebook::{Edition, Rule, Rulebook, Rules};
+use crate::rulebook::{Bent, Edition, Rule, Rulebook, Rules};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -23,7 +23,7 @@ pub struct Misconception<C: Check> {
 
 /// What a misconception changes.
 pub enum Mutation<C: Check> {
-    /// Figures or data of the rules.
+    /// Figures, data or strategies of the rules.
     Rules(fn(&mut Rules)),
     /// What the request says; `false` where there is nothing in it to get wrong in this way.
     Request(fn(&mut C::Request) -> bool),
@@ -149,7 +149,7 @@ pub struct RuleCited {
 pub fn evaluate_counterfactual<C>(
     request: &C::Request,
     mutations: &[Mutation<C>],
-) -> Option<Evaluation<C::Outcome>>
+) -> Option<Counterfactual<C::Outcome>>
 where
     C: Check<Request: Clone>,
 {
@@ -169,15 +169,17 @@ where
             Mutation::Rules(_) => {}
         }
     }
-    let mut book = book.unwrap_or_else(|| rulebook_of::<C>(request, request.terms().edition));
-    if mutations.iter().any(|mutation| matches!(mutation, Mutation::Rules(_))) {
-        book = book.mutated(|rules| {
+    let book = book.unwrap_or_else(|| rulebook_of::<C>(request, request.terms().edition));
+    let bent = if mutations.iter().any(|mutation| matches!(mutation, Mutation::Rules(_))) {
+        book.bent(|rules| {
             for mutation in mutations {
                 if let Mutation::Rules(change) = mutation {
                     change(rules);
                 }
             }
-        });
-    }
-    Some(evaluate_under::<C>(&book, changed.as_ref().unwrap_or(request)))
+        })
+    } else {
+        Bent::from(book)
+    };
+    Some(evaluate_bent::<C>(&bent, changed.as_ref().unwrap_or(request)))
 }

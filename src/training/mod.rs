@@ -2,7 +2,8 @@
 //!
 //! A [`Misconception`] is a named mutation of the rulebook, or of what a request says. Whatever a learner gets wrong in that
 //! way is computed by the very checks that compute what is right: [`grading`] looks for the mutation that gives the learner's
-//! figure, and [`exercises`] make their wrong choices from mutations.
+//! figure, and [`exercises`] make their wrong choices from mutations. What that comes to is a
+//! [`Counterfactual`](crate::checks::Counterfactual), of which no answer can be made.
 //!
 //! **Invariants:** nothing here knows HTTP; a diagnosis is a figure that was computed, never a guess.
 

@@ -3,13 +3,14 @@
 //! A mutation that changes none would mean that this rule could be wrong and nobody would notice.
 
 use elbowroom::answers::{Explain, answer};
-use elbowroom::checks::{Check, Evaluation, Request as _, evaluate_under, rulebook_of};
+use elbowroom::checks::{Check, Counterfactual, Evaluation, Request as _, evaluate_under, rulebook_of};
 use elbowroom::i18n::Catalogue;
 use elbowroom::quantity::{Decimal, Measure, Units};
 use elbowroom::rulebook::amendment::Amended;
+use elbowroom::rulebook::digest::Law;
 use elbowroom::rulebook::{Edition, RuleFigure, Rulebook};
 use elbowroom::training::{Mutation, Teachable, evaluate_counterfactual, misconceptions};
-use serde_json::{Map, Value};
+use serde_json::{Map, Value, json};
 use std::collections::BTreeSet;
 use std::path::Path;
 
@@ -47,10 +48,20 @@ fn cases<C: Check>() -> Vec<Case<C>> {
 fn differs<C: Check>(case: &Case<C>, evaluation: &Evaluation<C::Outcome>) -> bool {
     let answer = answer::<C>(&case.request, evaluation, Explain::None, Catalogue::english());
     let answer = serde_json::to_value(&answer).expect("an answer is JSON");
-    case.expect.iter().any(|(pointer, expected)| {
-        let found = answer.pointer(pointer).unwrap_or(&Value::Null);
-        found != expected && !found.as_f64().is_some_and(|found| expected.as_f64() == Some(found))
-    })
+    case.expect.iter().any(|(pointer, expected)| is_other(expected, answer.pointer(pointer)))
+}
+
+/// Whether a counterfactual, of which no answer can be made, has another verdict or outcome than a case expects.
+fn departs<C: Check>(case: &Case<C>, counterfactual: &Counterfactual<C::Outcome>) -> bool {
+    let would_be = json!({"verdict": counterfactual.verdict(), "outcome": counterfactual.outcome()});
+    let comparable = |pointer: &str| pointer == "/verdict" || pointer.starts_with("/outcome/");
+    let expected = case.expect.iter().filter(|(pointer, _)| comparable(pointer));
+    expected.into_iter().any(|(pointer, expected)| is_other(expected, would_be.pointer(pointer)))
+}
+
+fn is_other(expected: &Value, found: Option<&Value>) -> bool {
+    let found = found.unwrap_or(&Value::Null);
+    found != expected && !found.as_f64().is_some_and(|found| expected.as_f64() == Some(found))
 }
 
 fn without_cases<C: Teachable>() -> Vec<String> {
@@ -58,7 +69,7 @@ fn without_cases<C: Teachable>() -> Vec<String> {
     let noticed = |mutation: &Mutation<C>| {
         cases.iter().any(|case| {
             evaluate_counterfactual::<C>(&case.request, std::slice::from_ref(mutation))
-                .is_some_and(|evaluation| differs::<C>(case, &evaluation))
+                .is_some_and(|counterfactual| departs::<C>(case, &counterfactual))
         })
     };
     let unnoticed = C::MISCONCEPTIONS.iter().filter(|wrong| !noticed(&wrong.mutation));
@@ -73,13 +84,53 @@ fn every_misconception_changes_some_case() {
     assert!(unnoticed.is_empty(), "could be wrong and nobody would notice: {unnoticed:#?}");
 }
 
+/// The pointers of all strategies in what rules say, each with its name.
+fn strategies(law: &Law) -> BTreeSet<(String, String)> {
+    fn find(value: &Value, at: String, found: &mut BTreeSet<(String, String)>) {
+        if let Some(name) = value["strategy"].as_str() {
+            found.insert((at, name.to_owned()));
+        } else if let Value::Array(items) = value {
+            items.iter().enumerate().for_each(|(index, item)| find(item, format!("{at}/{index}"), found));
+        } else if let Value::Object(members) = value {
+            members.iter().for_each(|(name, member)| find(member, format!("{at}/{name}"), found));
+        }
+    }
+    let mut found = BTreeSet::new();
+    law.said.iter().for_each(|(part, said)| find(said, format!("{part:?}"), &mut found));
+    found
+}
+
+fn changed_strategies<C: Teachable>() -> BTreeSet<(String, String)> {
+    let book = Rulebook::of(Edition::E2023);
+    let lawful = strategies(&book.law());
+    let bent = C::MISCONCEPTIONS.iter().filter_map(|wrong| match wrong.mutation {
+        Mutation::Rules(change) => Some(strategies(&book.bent(change).law())),
+        Mutation::Request(_) | Mutation::EditionBefore => None,
+    });
+    bent.flat_map(|bent| bent.difference(&lawful).cloned().collect::<Vec<_>>()).collect()
+}
+
+/// With the test above: every structural choice of a rule decides some case, or it is none.
+#[test]
+fn every_strategy_has_another_that_a_misconception_names() {
+    let lawful = strategies(&Rulebook::of(Edition::E2023).law());
+    let others: Vec<BTreeSet<(String, String)>> =
+        elbowroom::of_each_teachable_check!(C => changed_strategies::<C>()).into();
+    let others: BTreeSet<(String, String)> = others.into_iter().flatten().collect();
+    println!("{} choices, {} other ways to make them", lawful.len(), others.len());
+    assert!(lawful.len() >= 20, "{lawful:#?}");
+    let made_otherwise: BTreeSet<&String> = others.iter().map(|(at, _)| at).collect();
+    let idle: Vec<_> = lawful.iter().filter(|(at, _)| !made_otherwise.contains(at)).collect();
+    assert!(idle.is_empty(), "choices that nothing makes otherwise: {idle:#?}");
+}
+
 /// A misconception is mutated rules, not a broken proof: what it gives can be recomputed like anything else.
 fn broken_proofs<C: Teachable>() -> Vec<String> {
     let mut broken = Vec::new();
     for case in cases::<C>() {
         for wrong in C::MISCONCEPTIONS {
-            if let Some(evaluation) = evaluate_counterfactual::<C>(&case.request, &[wrong.mutation])
-                && let Err(fault) = evaluation.proof.replay()
+            if let Some(counterfactual) = evaluate_counterfactual::<C>(&case.request, &[wrong.mutation])
+                && let Err(fault) = counterfactual.replay()
             {
                 broken.push(format!("{}: {fault}", wrong.id));
             }
@@ -94,8 +145,8 @@ fn wrongly_left_untried<C: Teachable>() -> Vec<String>
 where
     C::Outcome: serde::Serialize,
 {
-    let figures = |evaluation: &Evaluation<C::Outcome>| -> Vec<String> {
-        let outcome = serde_json::to_value(&evaluation.outcome).expect("an outcome is JSON");
+    let figures = |outcome: &C::Outcome| -> Vec<String> {
+        let outcome = serde_json::to_value(outcome).expect("an outcome is JSON");
         let mut values = Vec::new();
         collect_values(&outcome, &mut values);
         values
@@ -103,10 +154,10 @@ where
     let mut wrong = BTreeSet::new();
     for case in cases::<C>() {
         let evaluation = elbowroom::checks::evaluate::<C>(&case.request);
-        let right = figures(&evaluation);
+        let right = figures(&evaluation.outcome);
         for untried in C::MISCONCEPTIONS.iter().filter(|wrong| !wrong.can_matter(&evaluation.proof)) {
             if evaluate_counterfactual::<C>(&case.request, &[untried.mutation])
-                .is_some_and(|counterfactual| figures(&counterfactual) != right)
+                .is_some_and(|counterfactual| figures(counterfactual.outcome()) != right)
             {
                 wrong.insert(format!("{}: {}", C::NAME, untried.id));
             }

@@ -6,11 +6,11 @@ use crate::checks::inspection::{Given, Sentences};
 use crate::derivation::{Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_depth::{
-    AWG_8_TO_4, AWG_12_OR_10, EQUIPMENT, LARGE, LISTED, OVER_4_AWG, PULL_BOX, REAR_CENTER, SIDE_ENTRY,
-    UP_TO_14_AWG,
+    AWG_8_TO_4, AWG_12_OR_10, DepthTakes, EQUIPMENT, LARGE, LISTED, OVER_4_AWG, PULL_BOX, REAR_CENTER,
+    SIDE_ENTRY, UP_TO_14_AWG,
 };
 use crate::rulebook::reading::{EqualDepth, RearCenterEntry};
-use crate::rulebook::{Rule, RuleFigure};
+use crate::rulebook::{Choice, Rule, RuleFigure, Strategy};
 
 const IDENTIFIED: Sentences = Sentences {
     met: "finding-box-identified",
@@ -47,6 +47,13 @@ const REAR: Sentences = Sentences {
     broken: "finding-rear-center-short",
     open: "finding-depth-open",
 };
+
+impl Choice for DepthTakes {
+    /// The least depth for equipment that projects so far; `None` where that asks for none.
+    type Apply = fn(Figure) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("whole-projection", Some);
+}
+
 /// The depths that one piece of equipment asks for, each by its rule.
 struct RequiredDepths {
     depths: Vec<(&'static Rule, Figure)>,
@@ -159,7 +166,7 @@ impl Depths {
 
     /// The depth takes the equipment itself, whatever supplies it.
     fn takes(&mut self, projection: Option<Figure>, depths_required: &mut RequiredDepths) {
-        let Some(projection) = projection.filter(|_| self.book.takes_projection) else { return };
+        let Some(projection) = projection.and_then(self.book.takes.apply) else { return };
         depths_required.depths.push((&EQUIPMENT, projection));
         let is_equal = self.internal.is_some_and(|internal| internal.value == projection.value);
         let relation = if is_equal && self.inspection.proof.reading::<EqualDepth>() == EqualDepth::DoesNot {

@@ -30,8 +30,8 @@ use super::{Check, Faults, Judgement, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::digest::Reads;
-use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
-use crate::rulebook::{Part, RuleFigure, Rulebook};
+use crate::rulebook::free_conductor::{FreeLengthBy, OUTSIDE};
+use crate::rulebook::{Choice, Part, RuleFigure, Rulebook, Strategy};
 
 /// The check of the free conductors of one box.
 #[derive(Clone, Copy, Debug)]
@@ -132,25 +132,42 @@ impl Lengths {
         Some(proof.sum(&OUTSIDE, &parts))
     }
 
-    fn measured_from_opening(&self) -> bool {
-        self.inspection.proof.rulebook().free_conductor.from == MeasuredFrom::Opening
-    }
-
-    /// The free length that a conductor needs which emerges so far behind the opening: whatever the opening, where the
-    /// base length suffices either way.
+    /// The free length that a conductor needs which emerges so far behind the opening.
     fn required(&mut self, depth: Option<Figure>) -> Option<Figure> {
-        if self.measured_from_opening() {
-            let from_opening = self.inspection.proof.sum(&LENGTH, &[depth?, self.base]);
-            return Some(from_opening);
-        }
-        if self.small == Some(false) {
-            return Some(self.base);
-        }
-        let proof = &mut self.inspection.proof;
-        let reach = proof.sum(&OUTSIDE, &[depth?, self.outside]);
-        let either_way = self.small == Some(true) || reach.value <= self.base.value;
-        if either_way { proof.largest(&OUTSIDE, &[self.base, reach]) } else { None }
+        let Self { ref mut inspection, base, outside, small, .. } = *self;
+        let required_by = inspection.proof.rulebook().free_conductor.required_by;
+        (required_by.apply)(&mut inspection.proof, Emerging { base, outside, small, depth })
     }
+}
+
+/// What the free length of a conductor follows from.
+#[derive(Clone, Copy, Debug)]
+pub struct Emerging {
+    /// The base length.
+    pub base: Figure,
+    /// The reach outside a small opening.
+    pub outside: Figure,
+    /// Whether the opening is small, if that is known.
+    pub small: Option<bool>,
+    /// How far behind the opening the conductor emerges, if that is known.
+    pub depth: Option<Figure>,
+}
+
+impl Choice for FreeLengthBy {
+    /// The free length, from where the conductor emerges; `None` where it is not determined.
+    type Apply = fn(&mut Derivation, Emerging) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("from-where-it-emerges", from_where_it_emerges);
+}
+
+/// The base length is measured from where the conductor emerges. Whatever the opening, where that suffices either way.
+fn from_where_it_emerges(proof: &mut Derivation, of: Emerging) -> Option<Figure> {
+    let Emerging { base, outside, small, depth } = of;
+    if small == Some(false) {
+        return Some(base);
+    }
+    let reach = proof.sum(&OUTSIDE, &[depth?, outside]);
+    let either_way = small == Some(true) || reach.value <= base.value;
+    if either_way { proof.largest(&OUTSIDE, &[base, reach]) } else { None }
 }
 
 /// Whether any dimension of an opening is below the limit; `None` while a dimension is missing that could be.

@@ -10,6 +10,7 @@ use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::CLAMP_ASSEMBLY;
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, STANDARD, Sharing};
 use crate::rulebook::reading::UnmarkedLargeBox;
+use crate::rulebook::{Choice, Strategy};
 
 /// The volume of an enclosure.
 pub(super) struct Capacity {
@@ -60,16 +61,23 @@ impl Capacity {
     ) -> Option<Figure> {
         let total = self.total?;
         let Some((index, _)) = space else { return Some(total) };
-        if proof.rulebook().outlet_volume.sharing == Sharing::Pooled {
-            return Some(total);
-        }
-        let weights: Vec<Figure> =
-            spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
-        let own = *weights.get(index)?;
-        let all = proof.sum(&BARRIER, &weights);
-        let portion = proof.product(&BARRIER, total, own, None);
-        proof.quotient_in(&BARRIER, portion, all, total.unit)
+        (proof.rulebook().outlet_volume.sharing.apply)(proof, total, spaces, index)
     }
+}
+
+impl Choice for Sharing {
+    /// What the space with an index has of a volume.
+    type Apply = fn(&mut Derivation, Figure, &[Space], usize) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("in-proportion", in_proportion);
+}
+
+fn in_proportion(proof: &mut Derivation, total: Figure, spaces: &[Space], index: usize) -> Option<Figure> {
+    let weights: Vec<Figure> =
+        spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
+    let own = *weights.get(index)?;
+    let all = proof.sum(&BARRIER, &weights);
+    let portion = proof.product(&BARRIER, total, own, None);
+    proof.quotient_in(&BARRIER, portion, all, total.unit)
 }
 
 /// What a space is shared out by.

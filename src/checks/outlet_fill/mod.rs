@@ -40,6 +40,7 @@ use crate::rulebook::outlet_fill::{CLAMPS, GROUNDING};
 use crate::rulebook::{Part, Rulebook, outlet_volume};
 use crate::tables;
 use capacity::Capacity;
+pub(crate) use contents::{Alike, Counting, Entering, Figures, GroundingTally, SizeAndAllowance};
 pub(in crate::checks) use contents::{Bound, Fill, Unsaid};
 pub(in crate::checks) use faults::of_contents as faults_of_contents;
 use smallvec::SmallVec;

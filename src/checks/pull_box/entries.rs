@@ -26,7 +26,7 @@ pub(super) fn resolve<'a>(
             let at = at.member(&"/cable/outside_diameter");
             proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
         });
-        counted(proof.rulebook().pull.cable_counts_as, size, outside)
+        counted(proof.rulebook().pull.cable_counts_as.apply, size, outside)
     } else {
         let of_entry = entry.raceway.as_ref();
         let outside = of_entry.and_then(|raceway| raceway.outside_diameter);

@@ -9,13 +9,13 @@ use crate::checks::pulls::{Axis, AxisRequirement, Cover, LengthRequirement, Reso
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Measure;
-use crate::rulebook::Rule;
 use crate::rulebook::over_1000_volts::{
     ANGLE, BENDING_RADIUS, CONSTRUCTION, CablesAdded, ENTRY_EXIT, Multiple, REMOVABLE_COVER, REMOVABLE_SIDE,
     SCOPE, STRAIGHT,
 };
 use crate::rulebook::pull::{PLACEMENT, TRADE_SIZE};
 use crate::rulebook::reading::{CableDiameter, HingedCover};
+use crate::rulebook::{Choice, Rule, Strategy};
 use crate::tables::trade_sizes;
 
 /// Cables of one entry that are alike.
@@ -117,17 +117,13 @@ fn angle(
     wall: Wall,
     cover: Option<Cover>,
 ) -> Option<LengthRequirement> {
-    let mut counted = resolved.on(wall);
+    let on_wall = resolved.on(wall);
     let angled = resolved.pulls.iter().filter(|pull| pull.angle);
-    let turning: Vec<usize> = angled.flat_map(|pull| pull.ends).filter(|end| counted.contains(end)).collect();
+    let turning: Vec<usize> = angled.flat_map(|pull| pull.ends).filter(|end| on_wall.contains(end)).collect();
     if turning.is_empty() {
         return None;
     }
-    if proof.rulebook().over_1000_volts.angle_adds == CablesAdded::OfRow {
-        let row = |position: &usize| resolved.entries.get(*position).and_then(|entry| entry.row);
-        let rows: Vec<Option<u32>> = turning.iter().map(row).collect();
-        counted.retain(|position| rows.contains(&row(position)));
-    }
+    let counted = (proof.rulebook().over_1000_volts.angle_adds.apply)(resolved, on_wall, &turning);
     let multiple = proof.rulebook().over_1000_volts.angle.clone();
     let mut length = largest_multiple(proof, &ANGLE, &multiple, &cables.of(&counted), true)?;
     let mut rule = &ANGLE;
@@ -144,6 +140,12 @@ fn angle(
         requirement.at_most = Some((by_angle, vec![Pointer::to(&"/cover")]));
     }
     Some(requirement)
+}
+
+impl Choice for CablesAdded {
+    /// The positions of the entries that count, of those of a wall with these turning.
+    type Apply = for<'a> fn(&Resolved<'a>, Vec<usize>, &[usize]) -> Vec<usize>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("of-wall", |_, on_wall, _| on_wall);
 }
 
 /// A multiple of the diameter of the largest cable, of those shielded or lead-covered and of the others, whichever comes

@@ -4,9 +4,9 @@ use super::outcome::EntryDistanceOf;
 use super::pull::ResolvedPull;
 use super::resolved::Resolved;
 use crate::derivation::{Derivation, Figure, Pointer};
-use crate::rulebook::Rule;
 use crate::rulebook::pull::{DistanceBy, ENTRY_DISTANCE};
 use crate::rulebook::reading::SplicedConductor;
+use crate::rulebook::{Choice, Rule, Strategy};
 use smallvec::SmallVec;
 
 /// The least distance between two entries, named by their positions, the lesser first.
@@ -55,6 +55,13 @@ pub fn answered(resolved: &Resolved<'_>, required: &[MinDistance]) -> Vec<EntryD
     required.iter().map(distance).collect()
 }
 
+impl Choice for DistanceBy {
+    /// The one of some sizes that the distance goes by.
+    type Apply = fn(&mut Derivation, &[Figure]) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> =
+        Strategy::<Self>::new("larger", |proof, sizes| proof.largest(&ENTRY_DISTANCE, sizes));
+}
+
 /// The distances up to 1000 V: a multiple of the larger of the two raceways.
 pub fn required(proof: &mut Derivation, resolved: &Resolved<'_>) -> Vec<MinDistance> {
     let multiple = proof.rulebook().pull.entry_distance;
@@ -67,10 +74,7 @@ pub fn required(proof: &mut Derivation, resolved: &Resolved<'_>) -> Vec<MinDista
         if sizes.len() < 2 {
             return None;
         }
-        let raceway = match proof.rulebook().pull.distance_by {
-            DistanceBy::Larger => proof.largest(&ENTRY_DISTANCE, &sizes),
-            DistanceBy::Smaller => proof.smallest(&ENTRY_DISTANCE, &sizes),
-        }?;
+        let raceway = (proof.rulebook().pull.distance_by.apply)(proof, &sizes)?;
         let multiple = proof.stated(&multiple);
         Some(proof.product(&ENTRY_DISTANCE, multiple, raceway, None))
     })

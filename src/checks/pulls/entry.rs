@@ -3,7 +3,8 @@
 use super::wall::{EntryPosition, Wall};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Length, Measure};
-use crate::rulebook::pull::{CountsAs, PLACEMENT, TRADE_SIZE};
+use crate::rulebook::pull::{CableCountsAs, PLACEMENT, RacewayCountsAs, TRADE_SIZE};
+use crate::rulebook::{Choice, Strategy};
 use crate::tables::trade_sizes;
 use crate::trade::{ConductorSize, TradeSize};
 
@@ -61,15 +62,26 @@ pub fn raceway(
         let at = at.member(&"/raceway/outside_diameter");
         proof.given(&PLACEMENT, outside.value(), Measure::Length, at)
     });
-    counted(proof.rulebook().pull.raceway_counts_as, size, outside)
+    counted(proof.rulebook().pull.raceway_counts_as.apply, size, outside)
 }
 
-/// An entry counts with its trade size and is measured from its outside diameter where that is known; a rulebook may have
-/// it count with that as well.
-pub fn counted(by: CountsAs, size: Option<Figure>, outside: Option<Figure>) -> SizeAndDiameter {
-    let size = match by {
-        CountsAs::TradeSize => size,
-        CountsAs::OutsideDiameter => outside.or(size),
-    };
+/// What an entry counts with, by its trade size and its outside diameter, as far as they are known.
+pub type CountsWith = fn(Option<Figure>, Option<Figure>) -> Option<Figure>;
+
+const TRADE_SIZES: (&str, CountsWith) = ("trade-size", |size, _| size);
+
+impl Choice for RacewayCountsAs {
+    type Apply = CountsWith;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new(TRADE_SIZES.0, TRADE_SIZES.1);
+}
+
+impl Choice for CableCountsAs {
+    type Apply = CountsWith;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new(TRADE_SIZES.0, TRADE_SIZES.1);
+}
+
+/// What an entry counts with; it is measured from its outside diameter where that is known.
+pub fn counted(counts: CountsWith, size: Option<Figure>, outside: Option<Figure>) -> SizeAndDiameter {
+    let size = counts(size, outside);
     (size, outside.or(size))
 }

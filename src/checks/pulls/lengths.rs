@@ -10,10 +10,11 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::Decimal;
 use crate::rulebook::pull::{
-    ANGLE, AngleAdds, AngleRows, BLOCKS, CABLES, GOVERNS, REMOVABLE_COVER, STRAIGHT, StraightAlong,
+    ANGLE, AngleAdds, BLOCKS, CABLES, GOVERNS, REMOVABLE_COVER, RowsTogether, STRAIGHT, StraightAlong,
     StraightOf, Together,
 };
 use crate::rulebook::reading::{AngleSum, HingedCover};
+use crate::rulebook::{Choice, Strategy};
 use crate::tables::wire_bending_space::{self, Stranding};
 
 /// What is opposite the back.
@@ -38,7 +39,8 @@ pub fn required(
     }
     for wall in Wall::ALL {
         let rows = angles(proof, resolved, wall, opposite);
-        requirements.extend(of_rows(proof, rows).into_iter().map(|row| (wall.across(), row)));
+        let together = (proof.rulebook().pull.rows_together.apply)(proof, rows);
+        requirements.extend(together.into_iter().map(|row| (wall.across(), row)));
     }
     unsized_entries(resolved, findings);
     requirements
@@ -50,35 +52,42 @@ pub fn axis_size(proof: &mut Derivation, axis: Axis, all: &[AxisRequirement]) ->
     let mut requirements: Vec<LengthRequirement> =
         of_axis.map(|(_, requirement)| requirement.clone()).collect();
     let lengths: Vec<Figure> = requirements.iter().map(|requirement| requirement.length).collect();
-    let minimum = match proof.rulebook().pull.together {
-        Together::Largest => proof.largest(&GOVERNS, &lengths),
-        Together::Added if lengths.is_empty() => None,
-        Together::Added => Some(proof.sum(&GOVERNS, &lengths)),
-    };
+    let minimum = (proof.rulebook().pull.together.apply)(proof, &lengths);
     for requirement in &mut requirements {
         requirement.governs = Some(requirement.length.value) == minimum.map(|minimum| minimum.value);
     }
     AxisSize { minimum, requirements, given: None, margin: None }
 }
 
+impl Choice for Together {
+    /// What some lengths along one direction come to; `None` where there are none.
+    type Apply = fn(&mut Derivation, &[Figure]) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> =
+        Strategy::<Self>::new("largest", |proof, lengths| proof.largest(&GOVERNS, lengths));
+}
+
+impl Choice for StraightAlong {
+    /// Whether an entry that looks along the first direction asks along the second.
+    type Apply = fn(Axis, Axis) -> bool;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("the-pull", |of_entry, axis| of_entry == axis);
+}
+
+impl Choice for StraightOf {
+    /// What stands for the raceways of straight pulls along a direction, whose entries are at some positions.
+    type Apply = for<'a> fn(&mut Derivation, &Resolved<'a>, Axis, &[usize]) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("largest-pulled", |proof, resolved, _, pulled| {
+        proof.largest(&STRAIGHT, &resolved.sizes(pulled))
+    });
+}
+
 /// The straight rule along one direction: a multiple of the largest raceway of its straight pulls.
 fn straight(proof: &mut Derivation, resolved: &Resolved<'_>, axis: Axis) -> Option<LengthRequirement> {
-    let any_side = proof.rulebook().pull.straight_along == StraightAlong::BothSides;
-    let pulled = resolved.ends(|pull| pull.straight, |entry| any_side || entry.wall.across() == axis);
+    let asks_along = proof.rulebook().pull.straight_along.apply;
+    let pulled = resolved.ends(|pull| pull.straight, |entry| asks_along(entry.wall.across(), axis));
     if pulled.is_empty() {
         return None;
     }
-    let sizes = match proof.rulebook().pull.straight_of {
-        StraightOf::LargestPulled => resolved.sizes(&pulled),
-        StraightOf::LargestOnWalls | StraightOf::AllOnWalls => {
-            resolved.sizes(&resolved.where_wall(|wall| wall.across() == axis))
-        }
-    };
-    let largest = if proof.rulebook().pull.straight_of == StraightOf::AllOnWalls {
-        proof.sum(&STRAIGHT, &sizes)
-    } else {
-        proof.largest(&STRAIGHT, &sizes)?
-    };
+    let largest = (proof.rulebook().pull.straight_of.apply)(proof, resolved, axis, &pulled)?;
     let multiple = proof.rulebook().pull.straight;
     let multiple = proof.stated(&multiple);
     let mut length = proof.product(&STRAIGHT, multiple, largest, None);
@@ -118,7 +127,8 @@ fn others_in_row(proof: &mut Derivation, resolved: &Resolved<'_>, pulled: &[usiz
     Some(proof.product(&STRAIGHT, times, most, None))
 }
 
-fn remove_one(sizes: &mut Vec<Figure>, value: Decimal) {
+/// Takes one of some sizes out.
+pub fn remove_one(sizes: &mut Vec<Figure>, value: Decimal) {
     if let Some(position) = sizes.iter().position(|size| size.value == value) {
         sizes.remove(position);
     }
@@ -152,8 +162,8 @@ fn angles(
         } else {
             entries
         };
-        let pulled_to = pulled_to(proof, resolved, wall, &turning);
-        let Some(by_row) = row_length(proof, resolved, &counted, &pulled_to) else { continue };
+        let of = |entries| AngleRow { resolved, wall, entries, turning: &turning };
+        let Some(by_row) = row_length(proof, of(&counted)) else { continue };
         let bending =
             if removable == Some(false) { None } else { bending_space(proof, &resolved.pulls, &turning) };
         let (rule, length) = match bending {
@@ -168,8 +178,7 @@ fn angles(
             requirement.at_most = Some((by_row, vec![Pointer::to(&"/cover")]));
         }
         let lined = on_a_line.iter().filter(|line| line.iter().any(|position| turning.contains(position)));
-        let lined: Vec<Figure> =
-            lined.filter_map(|line| row_length(proof, resolved, line, &pulled_to)).collect();
+        let lined: Vec<Figure> = lined.filter_map(|line| row_length(proof, of(line))).collect();
         if removable != Some(true)
             && let Some(most) = proof.largest(&ANGLE, &lined).filter(|most| most.value > by_row.value)
         {
@@ -182,49 +191,55 @@ fn angles(
     requirements
 }
 
-/// The requirements of the rows of a wall: each by itself, as the code has it, or added where the rulebook says so.
-fn of_rows(proof: &mut Derivation, rows: Vec<LengthRequirement>) -> Vec<LengthRequirement> {
-    let Some(first) = rows.first().filter(|_| proof.rulebook().pull.angle_rows == AngleRows::Added) else {
-        return rows;
-    };
-    let lengths: Vec<Figure> = rows.iter().map(|row| row.length).collect();
-    let together = LengthRequirement { length: proof.sum(&ANGLE, &lengths), ..first.clone() };
-    vec![together]
+impl Choice for RowsTogether {
+    /// What the requirements of the rows of one wall come to.
+    type Apply = fn(&mut Derivation, Vec<LengthRequirement>) -> Vec<LengthRequirement>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("each-alone", |_, rows| rows);
 }
 
-/// The entries on other walls that a row pulls to, where the rulebook adds those; the code does not.
-fn pulled_to(proof: &Derivation, resolved: &Resolved<'_>, wall: Wall, row: &[usize]) -> Vec<usize> {
-    if proof.rulebook().pull.angle_adds != AngleAdds::OtherWallsToo {
-        return Vec::new();
-    }
-    resolved.ends(|pull| pull.ends_at_any(row), |entry| entry.wall != wall)
+/// A row as the angle rule counts it.
+#[derive(Clone, Copy)]
+pub struct AngleRow<'a> {
+    /// Everything that is in the box.
+    pub resolved: &'a Resolved<'a>,
+    /// The wall of the row.
+    pub wall: Wall,
+    /// The positions of the entries that count.
+    pub entries: &'a [usize],
+    /// The positions of those with an angle pull, a U pull or a splice.
+    pub turning: &'a [usize],
+}
+
+/// What the angle rule adds something to.
+#[derive(Clone, Copy, Debug)]
+pub struct Multiplied {
+    /// So many times a raceway.
+    pub multiple: Figure,
+    /// The largest raceway of the row.
+    pub largest: Figure,
+}
+
+impl Choice for AngleAdds {
+    /// What is added to so many times the largest raceway of a row with these sizes; `None` where nothing is.
+    type Apply = for<'a> fn(&mut Derivation, AngleRow<'a>, Vec<Figure>, Multiplied) -> Option<Figure>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("others-of-row", |proof, _, mut sizes, of| {
+        remove_one(&mut sizes, of.largest.value);
+        (!sizes.is_empty()).then(|| proof.sum(&ANGLE, &sizes))
+    });
 }
 
 /// A multiple of the largest raceway of the row, and all the others once.
-fn row_length(
-    proof: &mut Derivation,
-    resolved: &Resolved<'_>,
-    row: &[usize],
-    pulled_to: &[usize],
-) -> Option<Figure> {
-    let mut sizes = resolved.sizes(row);
+fn row_length(proof: &mut Derivation, row: AngleRow<'_>) -> Option<Figure> {
+    let sizes = row.resolved.sizes(row.entries);
     let largest = proof.largest(&ANGLE, &sizes)?;
     let multiple = proof.rulebook().pull.angle;
     let multiple = proof.stated(&multiple);
     let length = proof.product(&ANGLE, multiple, largest, None);
     let adds = proof.rulebook().pull.angle_adds;
-    if adds != AngleAdds::LargestAgain {
-        remove_one(&mut sizes, largest.value);
+    match (adds.apply)(proof, row, sizes, Multiplied { multiple, largest }) {
+        Some(others) => Some(proof.sum(&ANGLE, &[length, others])),
+        None => Some(length),
     }
-    sizes.extend(resolved.sizes(pulled_to));
-    if sizes.is_empty() || adds == AngleAdds::Nothing {
-        return Some(length);
-    }
-    let mut others = proof.sum(&ANGLE, &sizes);
-    if adds == AngleAdds::OthersMultiplied {
-        others = proof.product(&ANGLE, multiple, others, None);
-    }
-    Some(proof.sum(&ANGLE, &[length, others]))
 }
 
 /// The bending space of the largest conductor that turns at some entries; `None` where a pull there has no known
@@ -267,8 +282,8 @@ pub fn required_by_blocks(proof: &mut Derivation, resolved: &Resolved<'_>) -> Ve
     let mut requirements = Vec::new();
     for wall in Wall::ALL {
         for Row { number, entries } in rows::of_wall(proof, resolved, wall) {
-            let pulled_to = pulled_to(proof, resolved, wall, &entries);
-            if let Some(length) = row_length(proof, resolved, &entries, &pulled_to) {
+            let row = AngleRow { resolved, wall, entries: &entries, turning: &entries };
+            if let Some(length) = row_length(proof, row) {
                 let mut requirement = resolved.requirement(&BLOCKS, (Some(wall), number), length, &entries);
                 requirement.unsaid.clear();
                 requirements.push((wall.across(), requirement));

@@ -14,7 +14,7 @@ mod marking;
 mod outcome;
 pub mod pull;
 mod resolved;
-mod rows;
+pub mod rows;
 mod wall;
 
 pub use conductor_group::ConductorGroup;

@@ -4,8 +4,9 @@ use super::resolved::Resolved;
 use super::wall::{Axis, Wall};
 use crate::derivation::Derivation;
 use crate::quantity::{Decimal, Length};
-use crate::rulebook::pull::AngleRows;
+use crate::rulebook::pull::RowsOfWall;
 use crate::rulebook::reading::BackWallRow;
+use crate::rulebook::{Choice, Strategy};
 use std::collections::BTreeMap;
 
 /// One row of a wall.
@@ -17,12 +18,19 @@ pub struct Row {
     pub entries: Vec<usize>,
 }
 
-/// The rows of a wall: as declared, and on the back by position where none is declared.
+/// The rows of a wall.
 pub fn of_wall(proof: &mut Derivation, resolved: &Resolved<'_>, wall: Wall) -> Vec<Row> {
-    let of_wall = resolved.on(wall);
-    if proof.rulebook().pull.angle_rows == AngleRows::AsOne {
-        return undivided(of_wall);
-    }
+    (proof.rulebook().pull.rows_of_wall.apply)(proof, resolved, resolved.on(wall))
+}
+
+impl Choice for RowsOfWall {
+    /// The rows that the entries at some positions, all of one wall, stand in.
+    type Apply = for<'a> fn(&mut Derivation, &Resolved<'a>, Vec<usize>) -> Vec<Row>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("as-declared", as_declared);
+}
+
+/// As declared, and on the back by position where none is declared.
+fn as_declared(proof: &mut Derivation, resolved: &Resolved<'_>, of_wall: Vec<usize>) -> Vec<Row> {
     let mut declared: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
     let mut undeclared: Vec<usize> = Vec::new();
     for position in of_wall {
@@ -77,7 +85,8 @@ fn lines(resolved: &Resolved<'_>, entries: &[usize], across: Axis) -> Option<Vec
     Some(lines.into_iter().map(|(_, line)| line).collect())
 }
 
-fn undivided(entries: Vec<usize>) -> Vec<Row> {
+/// All in one row, if there are any.
+pub fn undivided(entries: Vec<usize>) -> Vec<Row> {
     if entries.is_empty() { Vec::new() } else { vec![Row { number: None, entries }] }
 }
 

@@ -241,7 +241,7 @@ fn wrong_value<C: Teachable>(
     (right, unit): (Decimal, Unit),
 ) -> Option<Decimal> {
     let counterfactual = evaluate_counterfactual::<C>(request, &[known.mutation])?;
-    let figure = (quantity.figure)(request, &counterfactual.outcome).filter(|figure| figure.unit == unit)?;
+    let figure = (quantity.figure)(request, counterfactual.outcome()).filter(|figure| figure.unit == unit)?;
     let value = to_four_decimals(figure.value);
     let five = Decimal::whole(5);
     let near = value.times(five) >= right && value <= right.times(five);

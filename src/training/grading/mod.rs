@@ -14,7 +14,7 @@ pub use view::{GradeView, KeyView, LineView, ReasonKind, ReasonView, grade_view}
 
 use super::misconception::evaluate_counterfactual;
 use super::{Misconception, Quantity, Teachable};
-use crate::checks::{self, Evaluation};
+use crate::checks::{self, Counterfactual, Evaluation};
 use crate::derivation::{Derivation, Figure};
 use crate::quantity::{Decimal, Unit};
 use crate::rulebook::Rule;
@@ -93,7 +93,7 @@ fn is_same(one: Decimal, other: Decimal) -> bool {
 struct Single<'a, C: Teachable> {
     wrong: &'a Misconception<C>,
     value: Option<Decimal>,
-    evaluation: Evaluation<C::Outcome>,
+    counterfactual: Counterfactual<C::Outcome>,
 }
 
 /// Grades an answer: a number, a tally, or both.
@@ -146,10 +146,10 @@ fn singles<'a, C: Teachable>(
     proof: &Derivation,
 ) -> Vec<Single<'a, C>> {
     let of = |wrong: &'a Misconception<C>| {
-        let evaluation = evaluate_counterfactual::<C>(request, &[wrong.mutation])?;
-        let value =
-            (quantity.figure)(request, &evaluation.outcome).map(|figure| to_four_decimals(figure.value));
-        Some(Single { wrong, value, evaluation })
+        let counterfactual = evaluate_counterfactual::<C>(request, &[wrong.mutation])?;
+        let figure = (quantity.figure)(request, counterfactual.outcome());
+        let value = figure.map(|figure| to_four_decimals(figure.value));
+        Some(Single { wrong, value, counterfactual })
     };
     let about = |wrong: &&'a Misconception<C>| wrong.is_about(quantity.name) && wrong.can_matter(proof);
     C::MISCONCEPTIONS.iter().filter(about).filter_map(of).collect()
@@ -202,8 +202,8 @@ fn pairs<C: Teachable>(
             *tried += 1;
             let counterfactual =
                 evaluate_counterfactual::<C>(request, &[first.wrong.mutation, other.wrong.mutation]);
-            let value =
-                counterfactual.and_then(|counterfactual| (quantity.figure)(request, &counterfactual.outcome));
+            let value = counterfactual
+                .and_then(|counterfactual| (quantity.figure)(request, counterfactual.outcome()));
             if value.is_some_and(|figure| to_four_decimals(figure.value) == answered) {
                 found.push(Reason::Misconceptions(vec![
                     Diagnosed::by(first.wrong),

@@ -82,7 +82,7 @@ pub(super) fn explain<C: Teachable>(lines: &mut [LineDiagnosis], singles: &[Sing
         return;
     }
     let tallies: Vec<Vec<&TallyLine>> =
-        singles.iter().map(|single| C::tally(&single.evaluation.outcome)).collect();
+        singles.iter().map(|single| C::tally(single.counterfactual.outcome())).collect();
     for line in lines.iter_mut().filter(|line| !line.right) {
         for (single, tally) in singles.iter().zip(&tallies) {
             let counterfactual = sums(tally, line.what);

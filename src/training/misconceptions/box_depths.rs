@@ -1,8 +1,8 @@
 //! What learners get wrong about the depth of boxes.
 
 use crate::checks::box_depths::{BoxDepths, BoxDepthsRequest};
-use crate::rulebook::Rules;
-use crate::rulebook::box_depth::{AWG_12_OR_10, EQUIPMENT, LARGE, PLAIN, REAR_CENTER};
+use crate::rulebook::box_depth::{AWG_12_OR_10, DepthTakes, EQUIPMENT, LARGE, PLAIN, REAR_CENTER};
+use crate::rulebook::{Rules, Strategy};
 use crate::training::situation::{Sentence, of_depths};
 use crate::training::{Misconception, Quantity, Teachable};
 
@@ -48,7 +48,7 @@ fn depth_by_conductor_only(rules: &mut Rules) {
     book.projection.set(NEVER.0, NEVER.1);
     book.large_projection.set(NEVER.0, NEVER.1);
     book.rear_center = None;
-    book.takes_projection = false;
+    book.takes = Strategy::<DepthTakes>::new("nothing", |_| None);
 }
 
 /// The half inch of a box without devices, asked of one with devices.

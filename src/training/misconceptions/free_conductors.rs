@@ -1,18 +1,25 @@
 //! What learners get wrong about free conductors.
 
 use crate::checks::free_conductors::{FreeConductors, FreeConductorsRequest};
-use crate::rulebook::free_conductor::{LENGTH, MeasuredFrom, OUTSIDE};
+use crate::rulebook::Strategy;
+use crate::rulebook::free_conductor::{FreeLengthBy, LENGTH, OUTSIDE};
 use crate::training::situation::{Sentence, of_free_conductors};
 use crate::training::{Misconception, Quantity, Teachable};
 
 type Wrong = Misconception<FreeConductors>;
+
+/// The base length is measured from the opening of the box.
+const FROM_OPENING: Strategy<FreeLengthBy> = Strategy::<FreeLengthBy>::new("from-opening", |proof, of| {
+    let depth = of.depth?;
+    Some(proof.sum(&LENGTH, &[depth, of.base]))
+});
 
 static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("free_length_six_outside", &[&LENGTH, &OUTSIDE], |rules| {
         rules.free_conductor.outside.set(60_000, 1_500_000);
     }),
     Wrong::of_rules("free_length_from_opening", &[&LENGTH], |rules| {
-        rules.free_conductor.from = MeasuredFrom::Opening;
+        rules.free_conductor.required_by = FROM_OPENING;
     }),
     Wrong::of_rules("free_length_three_only", &[&LENGTH, &OUTSIDE], |rules| {
         rules.free_conductor.length.set(30_000, 750_000);

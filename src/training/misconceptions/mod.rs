@@ -9,7 +9,9 @@ mod inspections;
 mod outlet_enclosures;
 mod outlet_fill;
 mod outlet_fill_rules;
+mod outlet_fill_strategies;
 mod pull_box;
+mod pull_box_strategies;
 mod raceway_fill;
 
 use super::Teachable;

@@ -1,12 +1,12 @@
 //! What learners get wrong about pull boxes.
 
+use super::pull_box_strategies as strategies;
 use crate::checks::pull_box::{Cover, PullBox, PullBoxOutcome, PullBoxRequest, SectionSize};
 use crate::derivation::Figure;
 use crate::quantity::Units;
-use crate::rulebook::over_1000_volts::{self, CablesAdded};
+use crate::rulebook::over_1000_volts;
 use crate::rulebook::pull::{
-    ANGLE, APPLIES, AngleAdds, AngleRows, CABLES, CountsAs, DistanceBy, ENTRY_DISTANCE, GOVERNS,
-    REMOVABLE_COVER, STRAIGHT, StraightAlong, StraightOf, TRADE_SIZE, Together,
+    ANGLE, APPLIES, CABLES, ENTRY_DISTANCE, GOVERNS, REMOVABLE_COVER, STRAIGHT, TRADE_SIZE,
 };
 use crate::rulebook::reading::EntryDistance;
 use crate::trade::ConductorSize;
@@ -17,47 +17,55 @@ type Wrong = Misconception<PullBox>;
 
 static MISCONCEPTIONS: &[Wrong] = &[
     Wrong::of_rules("straight_sum", &[&STRAIGHT], |rules| rules.pull.straight_others.set_number(10_000)),
-    Wrong::of_rules("angle_without_sum", &[&ANGLE], |rules| rules.pull.angle_adds = AngleAdds::Nothing),
+    Wrong::of_rules("angle_without_sum", &[&ANGLE], |rules| {
+        rules.pull.angle_adds = strategies::ANGLE_ADDS_NOTHING;
+    }),
     Wrong::of_rules("straight_by_six", &[&STRAIGHT], |rules| rules.pull.straight.set_number(60_000)),
     Wrong::of_rules("angle_by_eight", &[&ANGLE], |rules| rules.pull.angle.set_number(80_000)),
     Wrong::of_rules("angle_largest_again", &[&ANGLE], |rules| {
-        rules.pull.angle_adds = AngleAdds::LargestAgain
+        rules.pull.angle_adds = strategies::ANGLE_ADDS_LARGEST_AGAIN;
     }),
-    Wrong::of_rules("angle_rows_added", &[&ANGLE], |rules| rules.pull.angle_rows = AngleRows::Added),
-    Wrong::of_rules("angle_rows_as_one", &[&ANGLE], |rules| rules.pull.angle_rows = AngleRows::AsOne),
+    Wrong::of_rules("angle_rows_added", &[&ANGLE], |rules| {
+        rules.pull.rows_together = strategies::ROWS_ADDED;
+    }),
+    Wrong::of_rules("angle_rows_as_one", &[&ANGLE], |rules| {
+        rules.pull.rows_of_wall = strategies::ROWS_AS_ONE;
+    }),
     Wrong::of_rules("distance_by_smaller", &[&ENTRY_DISTANCE], |rules| {
-        rules.pull.distance_by = DistanceBy::Smaller;
+        rules.pull.distance_by = strategies::DISTANCE_BY_SMALLER;
     }),
     Wrong::of_rules("distance_skipped", &[&ENTRY_DISTANCE], |rules| rules.pull.entry_distance.set_number(0)),
     Wrong::of_rules("angle_other_wall_added", &[&ANGLE], |rules| {
-        rules.pull.angle_adds = AngleAdds::OtherWallsToo;
+        rules.pull.angle_adds = strategies::ANGLE_ADDS_OTHER_WALLS;
     }),
     Wrong::of_rules("angle_all_multiplied", &[&ANGLE], |rules| {
-        rules.pull.angle_adds = AngleAdds::OthersMultiplied;
+        rules.pull.angle_adds = strategies::ANGLE_MULTIPLIES_OTHERS;
     }),
     Wrong::of_request("cover_exception_missed", &[&REMOVABLE_COVER], cover_exception_missed),
-    Wrong::of_rules("straight_and_angle_added", &[&GOVERNS], |rules| rules.pull.together = Together::Added),
+    Wrong::of_rules("straight_and_angle_added", &[&GOVERNS], |rules| {
+        rules.pull.together = strategies::REQUIREMENTS_ADDED;
+    }),
     Wrong::of_rules("straight_trade_sizes_added", &[&STRAIGHT], |rules| {
-        rules.pull.straight_of = StraightOf::AllOnWalls;
+        rules.pull.straight_of = strategies::ALL_ON_WALLS;
         rules.pull.straight.set_number(10_000);
     }),
     Wrong::of_rules("straight_all_multiplied", &[&STRAIGHT], |rules| {
-        rules.pull.straight_of = StraightOf::AllOnWalls;
+        rules.pull.straight_of = strategies::ALL_ON_WALLS;
     }),
     Wrong::of_rules("straight_largest_anywhere", &[&STRAIGHT], |rules| {
-        rules.pull.straight_of = StraightOf::LargestOnWalls;
+        rules.pull.straight_of = strategies::LARGEST_ON_WALLS;
     }),
     Wrong::of_rules("straight_both_sides", &[&STRAIGHT], |rules| {
-        rules.pull.straight_along = StraightAlong::BothSides;
+        rules.pull.straight_along = strategies::STRAIGHT_BOTH_SIDES;
     }),
     Wrong::of_rules("distance_by_eight", &[&ENTRY_DISTANCE], |rules| {
         rules.pull.entry_distance.set_number(80_000)
     }),
     Wrong::of_rules("raceway_outside_diameter", &[&TRADE_SIZE], |rules| {
-        rules.pull.raceway_counts_as = CountsAs::OutsideDiameter;
+        rules.pull.raceway_counts_as = strategies::RACEWAY_OUTSIDE_DIAMETER;
     }),
     Wrong::of_rules("cable_outside_diameter", &[&CABLES], |rules| {
-        rules.pull.cable_counts_as = CountsAs::OutsideDiameter;
+        rules.pull.cable_counts_as = strategies::CABLE_OUTSIDE_DIAMETER;
     }),
     Wrong::of_rules("distance_between_centers", &[&ENTRY_DISTANCE], |rules| {
         rules.readings = rules.readings.choose(Some(EntryDistance::CentreToCentre));
@@ -95,7 +103,7 @@ static MISCONCEPTIONS: &[Wrong] = &[
         rules.over_1000_volts.angle.nonshielded.set_number(320_000);
     }),
     Wrong::of_rules("row_only_over_1000_volts", &[&over_1000_volts::ANGLE], |rules| {
-        rules.over_1000_volts.angle_adds = CablesAdded::OfRow;
+        rules.over_1000_volts.angle_adds = strategies::CABLES_OF_ROW;
     }),
 ];
 

@@ -6,12 +6,19 @@ use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
 use crate::checks::{AllowanceGroup, Argument, Finding, Status};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
-use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, DEVICES, NOTHING, TERMINAL_BLOCKS};
+use crate::rulebook::outlet_fill::{CONDUCTORS, DEVICES, NOTHING, TERMINAL_BLOCKS, YokeBy};
 use crate::rulebook::reading::{DeviceLeads, RailSplices};
-use crate::trade::ConductorSize;
+use crate::rulebook::{Choice, Strategy};
+use crate::trade::{ConductorSize, SizeSet};
 
 /// What the size of a device or terminal block that is not said is taken as.
 const NOTHING_OR_SIX: &[&str; 2] = &["not_counted", "6 AWG"];
+
+impl Choice for YokeBy {
+    /// The size that a yoke is counted by, of those present in the box and of what is connected to it, if that is known.
+    type Apply = fn(SizeSet, Option<ConductorSize>) -> Option<ConductorSize>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("largest-connected", |_, connected| connected);
+}
 
 impl Counting<'_, '_> {
     pub(super) fn devices(&mut self) {
@@ -54,10 +61,7 @@ impl Counting<'_, '_> {
                 connected = Some(leads);
             }
         }
-        if self.book.outlet_fill.yoke_by == CountedBy::LargestInBox {
-            connected = self.present.largest().or(connected);
-        }
-        match connected {
+        match (self.book.outlet_fill.yoke_by.apply)(self.present, connected) {
             Some(size) => self.sized(size, connected_at),
             None => {
                 let message = "finding-device-without-conductor";

@@ -1,32 +1,75 @@
 //! Clamps and support fittings, which are counted by the largest conductor present, and small parts, which are not.
 
-use super::{Counting, Figures, Unsaid, look_up};
+use super::{Counting, Figures, Unsaid};
 use crate::checks::outlet_fill::outcome::{Item, Places};
 use crate::checks::outlet_fill::request::{Clamp, ClampKind, Many, SmallPartKind, SupportFittingKind};
 use crate::checks::{Finding, Status};
-use crate::derivation::{Figure, Pointer};
+use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::outlet_fill::{CLAMP_ASSEMBLY, CLAMPS, InBox, NOTHING, Repeated, SUPPORT_FITTINGS};
+use crate::rulebook::outlet_fill::{
+    CLAMP_ASSEMBLY, CLAMPS, ClampsBy, ClampsTake, NOTHING, SUPPORT_FITTINGS, SupportFittingsTake,
+};
 use crate::rulebook::reading::MoldedClamps;
-use crate::tables::conductor_volume;
+use crate::rulebook::{Choice, Rule, RuleFigure, Strategy};
 use crate::trade::ConductorSize;
 use smallvec::SmallVec;
 
 /// What clamps that are not said are taken as.
 const OUTSIDE_OR_INSIDE: &[&str; 2] = &["outside", "inside"];
 
+/// Things of one kind that take an allowance.
+#[derive(Clone, Copy, Debug)]
+pub struct Alike<'a> {
+    /// The rule that gives it.
+    pub rule: &'static Rule,
+    /// How many allowances.
+    pub allowances: RuleFigure,
+    /// How many types of them there are.
+    pub types: usize,
+    /// How many there are, item by item.
+    pub pieces: &'a [Piece],
+}
+
+/// An item of a list: how many it stands for, and where it is.
+pub type Piece = (Option<Many>, Pointer);
+
+impl Choice for ClampsTake {
+    /// What they take together.
+    type Apply = fn(&mut Derivation, Alike<'_>) -> Figure;
+    const LAWFUL: Strategy<Self> =
+        Strategy::<Self>::new("once-for-all", |proof, alike| proof.stated(&alike.allowances));
+}
+
+impl Choice for SupportFittingsTake {
+    /// What they take together.
+    type Apply = fn(&mut Derivation, Alike<'_>) -> Figure;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("once-for-each-type", |proof, alike| {
+        let each: Figures = (0..alike.types).map(|_| proof.stated(&alike.allowances)).collect();
+        proof.sum(alike.rule, &each)
+    });
+}
+
+/// A size of conductor, and its allowance.
+pub type SizeAndAllowance = (ConductorSize, Figure);
+
+impl Choice for ClampsBy {
+    /// The conductor that clamps are counted by, in a box with a largest one.
+    type Apply = for<'a, 'p> fn(&mut Counting<'a, 'p>, SizeAndAllowance) -> SizeAndAllowance;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("largest-in-box", |_, largest| largest);
+}
+
 impl Counting<'_, '_> {
     /// The allowances of all internal clamps together, if there are any.
     pub(super) fn clamps(&mut self) -> Option<(Figure, Places)> {
         let contents = self.contents;
-        let mut internal = Places::new();
+        let (mut internal, mut pieces) = (Places::new(), SmallVec::<[Piece; 4]>::new());
         for (index, clamp) in contents.clamps.iter().enumerate() {
             let item = self.at(&"/contents/clamps/#", index);
             match clamp.kind {
-                ClampKind::Internal => internal.push(item),
+                ClampKind::Internal => pieces.push((clamp.count, item)),
                 ClampKind::External => self.leave_out(Item::Clamps, &CLAMPS, "outside", item),
                 ClampKind::Molded => match self.proof.reading::<MoldedClamps>() {
-                    MoldedClamps::Counted => internal.push(item),
+                    MoldedClamps::Counted => pieces.push((clamp.count, item)),
                     MoldedClamps::NotCounted => self.leave_out(Item::Clamps, &CLAMPS, "molded", item),
                 },
                 ClampKind::TerminatingAssembly => {
@@ -43,6 +86,7 @@ impl Counting<'_, '_> {
                 }
             }
         }
+        internal.extend(pieces.iter().map(|(_, item)| *item));
         if contents.leaves_clamps_unsaid() {
             let at = self.at(&"/contents/clamps", 0);
             let (values, message) = (OUTSIDE_OR_INSIDE, "finding-clamps-unsaid");
@@ -53,21 +97,9 @@ impl Counting<'_, '_> {
         if internal.is_empty() {
             return None;
         }
-        let together = self.proof.stated(&self.book.outlet_fill.clamps);
-        if self.book.outlet_fill.clamps_each == Repeated::ForAll {
-            return Some((together, internal));
-        }
-        let counts: SmallVec<[(Option<Many>, Pointer); 4]> = contents
-            .clamps
-            .iter()
-            .enumerate()
-            .map(|(index, clamp)| (clamp.count, self.at(&"/contents/clamps/#", index)))
-            .filter(|(_, item)| internal.contains(item))
-            .collect();
-        let each: Figures =
-            counts.into_iter().map(|(count, item)| self.count_at(&CLAMPS, count, item)).collect();
-        let all = self.proof.sum(&CLAMPS, &each);
-        Some((self.proof.product(&CLAMPS, all, together, None), internal))
+        let book = &self.book.outlet_fill;
+        let alike = Alike { rule: &CLAMPS, allowances: book.clamps, types: 1, pieces: &pieces };
+        Some(((book.clamps_take.apply)(self.proof, alike), internal))
     }
 
     /// A clamp assembly with terminations is for boxes that it is listed and marked for.
@@ -90,50 +122,32 @@ impl Counting<'_, '_> {
     pub(super) fn support_fittings(&mut self) -> Option<(Figure, Places)> {
         let contents = self.contents;
         let mut types: SmallVec<[SupportFittingKind; 2]> = SmallVec::new();
-        let mut at = Places::new();
+        let mut pieces = SmallVec::<[Piece; 4]>::new();
         for (index, fitting) in contents.support_fittings.iter().enumerate() {
-            at.push(self.at(&"/contents/support_fittings/#", index));
+            pieces.push((fitting.count, self.at(&"/contents/support_fittings/#", index)));
             if !types.contains(&fitting.kind) {
                 types.push(fitting.kind);
             }
         }
-        let one = self.book.outlet_fill.support_fitting;
-        let each: Figures = match self.book.outlet_fill.support_fittings_each {
-            Repeated::ForAll => types.iter().take(1).map(|_| self.proof.stated(&one)).collect(),
-            Repeated::ForEachType => types.iter().map(|_| self.proof.stated(&one)).collect(),
-            Repeated::ForEachPiece => contents
-                .support_fittings
-                .iter()
-                .zip(&at)
-                .map(|(fitting, item)| {
-                    let pieces = self.count_at(&SUPPORT_FITTINGS, fitting.count, *item);
-                    let one = self.proof.stated(&one);
-                    self.proof.product(&SUPPORT_FITTINGS, pieces, one, Some(*item))
-                })
-                .collect(),
-        };
-        (!each.is_empty()).then(|| (self.proof.sum(&SUPPORT_FITTINGS, &each), at))
-    }
-
-    /// The smallest conductor present and its allowance, where clamps are counted by that.
-    pub(super) fn smallest_for_clamps(&mut self) -> Option<(ConductorSize, Figure)> {
-        if self.book.outlet_fill.clamps_by == InBox::Largest {
+        if pieces.is_empty() {
             return None;
         }
-        let smallest = self.present.and(conductor_volume::sizes()).iter().next()?;
-        look_up(self.proof, &mut self.allowances, smallest).map(|each| (smallest, each))
+        let book = &self.book.outlet_fill;
+        let (rule, allowances, types) = (&SUPPORT_FITTINGS, book.support_fitting, types.len());
+        let alike = Alike { rule, allowances, types, pieces: &pieces };
+        let together = (book.support_fittings_take.apply)(self.proof, alike);
+        Some((together, pieces.iter().map(|(_, item)| *item).collect()))
     }
 
     /// The largest conductor present and its allowance; a finding where there is none that the table has.
-    pub(super) fn largest_present(&mut self) -> Option<(ConductorSize, Figure)> {
+    pub(crate) fn largest_present(&mut self) -> Option<SizeAndAllowance> {
         let Some(largest) = self.present.largest() else {
             let at = self.at(&"/contents", 0);
             self.open(&CLAMPS, "finding-no-conductors", at, Some(self.at(&"/contents/conductors", 0)));
             return None;
         };
-        let present = self.present.and(conductor_volume::sizes());
-        let each: Figures =
-            present.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, size)).collect();
+        let present = self.present();
+        let each: Figures = present.iter().filter_map(|size| self.allowance_of(size)).collect();
         if largest >= self.proof.rulebook().pull.applies_from || each.is_empty() {
             let at = self.at(&"/contents", 0);
             self.open(&CLAMPS, "finding-largest-has-no-allowance", at, None);

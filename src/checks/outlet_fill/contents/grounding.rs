@@ -1,13 +1,62 @@
 //! Grounding conductors, which are counted together by the largest of them.
 
-use super::{Counting, Entering, Figures, line, look_up};
+use super::fittings::SizeAndAllowance;
+use super::{Counting, Entering, Figures, line};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::GroundingKind;
-use crate::derivation::{Figure, Pointer, Relation};
-use crate::rulebook::Rule;
-use crate::rulebook::outlet_fill::{CONDUCTORS, CountedBy, GROUNDING, GroundingBeyond, ISOLATED_SET, Parts};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::rulebook::outlet_fill::{
+    CONDUCTORS, GROUNDING, GroundingBeyond, GroundingBy, GroundingLines, GroundingParts, ISOLATED_SET,
+};
+use crate::rulebook::{Choice, Rule, Strategy};
 use crate::trade::{ConductorSize, SizeSet};
 use smallvec::SmallVec;
+
+impl Choice for GroundingBy {
+    /// The conductor that some grounding conductors are counted by, and its allowance.
+    type Apply =
+        for<'a, 'p> fn(&mut Counting<'a, 'p>, &'static Rule, &[Entering]) -> Option<SizeAndAllowance>;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("largest-grounding-conductor", largest_of);
+}
+
+fn largest_of(
+    counting: &mut Counting<'_, '_>,
+    rule: &'static Rule,
+    entering: &[Entering],
+) -> Option<SizeAndAllowance> {
+    let sizes: SizeSet = entering.iter().map(|one| one.size).collect();
+    let size = sizes.largest()?;
+    let each: Figures = sizes.iter().filter_map(|size| counting.allowance_of(size)).collect();
+    Some((size, counting.proof.largest(rule, &each)?))
+}
+
+/// What grounding conductors past the first few take.
+#[derive(Clone, Copy, Debug)]
+pub struct PartsOf {
+    /// The allowances of the first few together.
+    pub together: Figure,
+    /// The part of an allowance for each one more.
+    pub each: Figure,
+    /// All of these parts.
+    pub more: Figure,
+}
+
+impl Choice for GroundingParts {
+    /// The allowances that the parts come to.
+    type Apply = fn(&mut Derivation, PartsOf) -> Figure;
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("as-they-are", |_, parts| parts.more);
+}
+
+/// The lines of grounding conductors in a tally.
+pub type GroundingTally = SmallVec<[TallyLine; 2]>;
+
+impl Choice for GroundingLines {
+    /// Adds the lines of all grounding conductors that enter.
+    type Apply = for<'a, 'p> fn(&mut Counting<'a, 'p>, &GroundingBeyond, &[Entering], &mut GroundingTally);
+    const LAWFUL: Strategy<Self> = Strategy::<Self>::new("one-for-all", |counting, _, entering, lines| {
+        lines.extend(counting.grounded_together(entering));
+    });
+}
 
 impl Counting<'_, '_> {
     pub(super) fn grounding_conductors(&mut self) {
@@ -32,8 +81,8 @@ impl Counting<'_, '_> {
 
     /// Grounding conductors are counted together, by the largest of them; where the edition says so, a separate isolated
     /// set is counted by itself.
-    pub(super) fn grounding_lines(&mut self) -> SmallVec<[TallyLine; 2]> {
-        let mut lines = SmallVec::new();
+    pub(super) fn grounding_lines(&mut self) -> GroundingTally {
+        let mut lines = GroundingTally::new();
         let mut entering = std::mem::take(&mut self.grounding);
         entering.sort_by_key(|one| one.isolated);
         let (plain, isolated) = entering.split_at(entering.partition_point(|one| !one.isolated));
@@ -53,10 +102,8 @@ impl Counting<'_, '_> {
                     self.proof.does_not_apply(&ISOLATED_SET, "not-in-edition", Some(first.at));
                 }
                 match self.book.outlet_fill.grounding_beyond.clone() {
-                    Some(beyond) if beyond.parts == Parts::OfOwnSize => {
-                        lines.extend(self.grounded_by_own_size(entering, &beyond));
-                    }
-                    _ => lines.extend(self.grounded_together(&entering)),
+                    Some(beyond) => (beyond.lines.apply)(self, &beyond, &entering, &mut lines),
+                    None => lines.extend(self.grounded_together(&entering)),
                 }
             }
         }
@@ -79,10 +126,8 @@ impl Counting<'_, '_> {
                 } else {
                     let extra = self.proof.difference(&GROUNDING, all, first);
                     let each = self.proof.stated(&beyond.each);
-                    let mut more = self.proof.product(&GROUNDING, extra, each, None);
-                    if beyond.parts == Parts::RoundedUp {
-                        more = self.proof.round_count(&GROUNDING, more, together, each).unwrap_or(more);
-                    }
+                    let more = self.proof.product(&GROUNDING, extra, each, None);
+                    let more = (beyond.parts.apply)(self.proof, PartsOf { together, each, more });
                     self.proof.sum(&GROUNDING, &[together, more])
                 }
             }
@@ -90,49 +135,15 @@ impl Counting<'_, '_> {
         self.grounding_line(Item::Grounding, &GROUNDING, allowances, entering)
     }
 
-    /// As [`Self::grounded_together`], with what is past the first few counted by its own size; one line for each size.
-    fn grounded_by_own_size(
-        &mut self,
-        mut entering: SmallVec<[Entering; 4]>,
-        beyond: &GroundingBeyond,
-    ) -> Vec<TallyLine> {
-        entering.sort_by_key(|one| std::cmp::Reverse(one.size));
-        let mut left = self.proof.stated(&beyond.together);
-        let mut lines = Vec::new();
-        for alike in entering.chunk_by(|one, next| one.size == next.size) {
-            let counts: Figures = alike.iter().map(|one| one.count).collect();
-            let all = self.proof.sum(&GROUNDING, &counts);
-            let within = self.proof.smallest(&GROUNDING, &[all, left]).unwrap_or(all);
-            left = self.proof.difference(&GROUNDING, left, within);
-            let extra = self.proof.difference(&GROUNDING, all, within);
-            let each = self.proof.stated(&beyond.each);
-            let mut allowances = self.proof.product(&GROUNDING, extra, each, None);
-            if lines.is_empty() {
-                let together = self.proof.stated(&self.book.outlet_fill.grounding);
-                allowances = self.proof.sum(&GROUNDING, &[together, allowances]);
-            }
-            lines.extend(self.grounding_line(Item::Grounding, &GROUNDING, allowances, alike));
-        }
-        lines
-    }
-
-    pub(super) fn grounding_line(
+    /// A line of grounding conductors that take so many allowances.
+    pub(crate) fn grounding_line(
         &mut self,
         what: Item,
         rule: &'static Rule,
         allowances: Figure,
         entering: &[Entering],
     ) -> Option<TallyLine> {
-        if self.book.outlet_fill.grounding_by == CountedBy::LargestInBox {
-            let (size, each) = self.largest_present()?;
-            let at = entering.iter().map(|one| one.at).collect();
-            return Some(line(self.proof, what, rule, size, (allowances, each), SmallVec::new(), at));
-        }
-        let sizes: SizeSet = entering.iter().map(|one| one.size).collect();
-        let size = sizes.largest()?;
-        let each: Figures =
-            sizes.iter().filter_map(|size| look_up(self.proof, &mut self.allowances, size)).collect();
-        let each = self.proof.largest(rule, &each)?;
+        let (size, each) = (self.book.outlet_fill.grounding_by.apply)(self, rule, entering)?;
         let at = entering.iter().map(|one| one.at).collect();
         Some(line(self.proof, what, rule, size, (allowances, each), SmallVec::new(), at))
     }

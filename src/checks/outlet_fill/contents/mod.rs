@@ -8,6 +8,9 @@ mod devices;
 mod fittings;
 mod grounding;
 
+pub(crate) use fittings::{Alike, SizeAndAllowance};
+pub(crate) use grounding::GroundingTally;
+
 use super::outcome::{Item, NotCounted, Places, TallyLine};
 use super::request::{Contents, Many, Opening};
 use crate::checks::{Finding, Name, Status};
@@ -22,7 +25,7 @@ use smallvec::SmallVec;
 use std::mem;
 
 /// Figures that one step computes with.
-pub(super) type Figures = SmallVec<[Figure; 8]>;
+pub type Figures = SmallVec<[Figure; 8]>;
 
 /// The count of one space, finished.
 pub(in crate::checks) struct Fill {
@@ -187,16 +190,22 @@ struct Counted<'a> {
 }
 
 /// Grounding conductors of one size that enter.
-struct Entering {
-    size: ConductorSize,
-    count: Figure,
-    isolated: bool,
-    at: Pointer,
+#[derive(Clone, Copy, Debug)]
+pub struct Entering {
+    /// Their size.
+    pub size: ConductorSize,
+    /// How many there are.
+    pub count: Figure,
+    /// Whether they are isolated.
+    pub isolated: bool,
+    /// Where they stand in the request.
+    pub at: Pointer,
 }
 
 /// The count of one space, under way.
-struct Counting<'a, 'p> {
-    proof: &'p mut Derivation,
+pub struct Counting<'a, 'p> {
+    /// The proof.
+    pub proof: &'p mut Derivation,
     book: Rulebook,
     contents: &'a Contents,
     space: Option<usize>,
@@ -213,6 +222,16 @@ struct Counting<'a, 'p> {
 }
 
 impl<'a> Counting<'a, '_> {
+    /// The sizes present in the box that have an allowance.
+    pub(crate) fn present(&self) -> SizeSet {
+        self.present.and(conductor_volume::sizes())
+    }
+
+    /// The allowance of a size, looked up once.
+    pub(crate) fn allowance_of(&mut self, size: ConductorSize) -> Option<Figure> {
+        look_up(self.proof, &mut self.allowances, size)
+    }
+
     fn at(&self, pattern: Pattern, index: usize) -> Pointer {
         let item = Pointer::of(pattern, index);
         match self.space {
@@ -289,11 +308,10 @@ impl<'a> Counting<'a, '_> {
         if !by_largest.is_empty() {
             largest = self.largest_present();
             if let Some((size, each)) = largest {
-                let smallest = self.smallest_for_clamps();
+                let for_clamps = (self.book.outlet_fill.clamps_by.apply)(self, (size, each));
                 let mut add = |what, rule, part: Option<(Figure, Places)>| {
                     if let Some((allowances, at)) = part {
-                        let by = smallest.filter(|_| what == Item::Clamps);
-                        let (size, each) = by.unwrap_or((size, each));
+                        let (size, each) = if what == Item::Clamps { for_clamps } else { (size, each) };
                         let ids = SmallVec::new();
                         put_in_order(
                             &mut tally,
