@@ -8,7 +8,7 @@
 use super::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
-use crate::rulebook::{Basis, Rule};
+use crate::rulebook::Rule;
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -108,7 +108,7 @@ impl Inspection {
         sentences: Sentences,
     ) -> Status {
         let (holds, step) = self.proof.compare(rule, given, relation, limit);
-        let (status, message) = status_and_message(rule, holds, sentences);
+        let (status, message) = status_and_message(holds, sentences);
         let finding = self.finding(rule, status, message).with("given", given).with("limit", limit);
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (Some(relation), Some(limit), Some(given), Some(step));
@@ -179,7 +179,7 @@ impl Inspection {
         step: StepId,
         sentences: Sentences,
     ) -> Status {
-        let (status, message) = status_and_message(rule, is_met, sentences);
+        let (status, message) = status_and_message(is_met, sentences);
         let finding = self.finding(rule, status, message);
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given, step) = (None, None, None, Some(step));
@@ -227,7 +227,7 @@ impl Inspection {
         at: Pointer,
         message: &'static str,
     ) -> Status {
-        let status = decided(rule, Status::NotDetermined);
+        let status = Status::NotDetermined;
         let mut finding = self.finding(rule, status, message).at(at).supply(at);
         if let Some((_, limit)) = limit {
             finding = finding.with("limit", limit);
@@ -263,14 +263,9 @@ impl Inspection {
     }
 }
 
-fn status_and_message(rule: &Rule, met: bool, sentences: Sentences) -> (Status, &'static str) {
+fn status_and_message(met: bool, sentences: Sentences) -> (Status, &'static str) {
     match met {
-        true => (decided(rule, Status::Satisfied), sentences.met),
-        false => (decided(rule, Status::Violated), sentences.broken),
+        true => (Status::Satisfied, sentences.met),
+        false => (Status::Violated, sentences.broken),
     }
-}
-
-/// What is found, unless nothing confirms the rule.
-fn decided(rule: &Rule, status: Status) -> Status {
-    if rule.basis == Basis::Unconfirmed { Status::Advisory } else { status }
 }

@@ -118,8 +118,8 @@ impl Derivation {
     /// A figure of a published table.
     #[inline]
     pub fn lookup(&mut self, rule: &'static Rule, cell: Cell, at: Option<Pointer>) -> Figure {
-        let Cell { table, row, column, value, unit, basis } = cell;
-        let basis = if self.rulebook.edition.is_verified() { basis } else { Basis::Unconfirmed };
+        let Cell { table, row, column, value, unit, bases } = cell;
+        let basis = self.rulebook.edition.basis_of(bases);
         self.push(Operation::Lookup { table, row, column }, rule, basis, &[], value, unit, at)
     }
 

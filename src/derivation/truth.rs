@@ -1,14 +1,14 @@
 //! Steps that hold or do not: a yes or no of a table, and several of them together.
 
 use super::{Derivation, Operation, Outcome, Pointer, Step, StepId};
-use crate::rulebook::{Basis, Rule};
+use crate::rulebook::Rule;
 use crate::tables::Affirmation;
 
 impl Derivation {
     /// A yes or no of a published table.
     pub fn affirm(&mut self, rule: &'static Rule, cell: Affirmation, at: Option<Pointer>) -> StepId {
-        let Affirmation { table, row, column, holds, basis } = cell;
-        let basis = if self.rulebook.edition.is_verified() { basis } else { Basis::Unconfirmed };
+        let Affirmation { table, row, column, holds, bases } = cell;
+        let basis = self.rulebook.edition.basis_of(bases);
         let (operation, outcome) = (Operation::Affirm { table, row, column }, Outcome::Holds(holds));
         self.add(Step { operation, rule, basis, outcome, at, amended: false, operands: (0, 0) })
     }

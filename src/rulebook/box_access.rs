@@ -14,10 +14,10 @@ rules! {
     /// Wiring in an underground box is reached without digging up paving or earth.
     UNDERGROUND: "box-access.underground", ["314.29", "314.29(B)", "314.29(B)"], Published, REACH;
     /// A listed box may lie under loose cover where its place is marked.
-    UNDER_LOOSE_COVER: "box-access.under-loose-cover", ["314.29 Exception", "314.29(B) Exception", "314.29(B) Exception"],
-        Published, REACH;
+    UNDER_LOOSE_COVER: "box-access.under-loose-cover", ["314.29 Exception", "314.29(B) Exception", "314.29(B) Exception"], [Published, Published, UnofficialCopy],
+        REACH;
     /// The finish over a recessed small box has an opening of a least size, near its center.
-    OPENING: "box-access.opening", [-, -, "314.29(A)(1) to (3)"], Published, OPENINGS;
+    OPENING: "box-access.opening", [-, -, "314.29(A)(1) to (3)"], [Published, Published, UnofficialCopy], OPENINGS;
     /// An opening that fits the device in it may be smaller.
     OPENING_FOR_DEVICE: "box-access.opening-for-device", [-, -, "314.29(A)(1) to (3)"], Published, OPENINGS;
     /// The finish over a large box or a conduit body leaves all of it open.
@@ -25,11 +25,11 @@ rules! {
     /// A handhole enclosure is identified for underground systems.
     HANDHOLE: "box-access.handhole", "314.30", Published, HANDHOLES;
     /// A handhole enclosure is as large as a pull box must be.
-    HANDHOLE_SIZE: "box-access.handhole-size", "314.30(A)", Published, HANDHOLES;
+    HANDHOLE_SIZE: "box-access.handhole-size", "314.30(A)", [Bracketed, Published, UnofficialCopy], HANDHOLES;
     /// Conductors and splices in a handhole enclosure are listed for wet locations.
     HANDHOLE_WIRING: "box-access.handhole-wiring", "314.30(C)", Published, HANDHOLES;
     /// The cover of a handhole enclosure tells what is below, and is not opened by just anyone.
-    HANDHOLE_COVER: "box-access.handhole-cover", "314.30(D)", Published, HANDHOLES;
+    HANDHOLE_COVER: "box-access.handhole-cover", "314.30(D)", [Bracketed, Published, UnofficialCopy], HANDHOLES;
 }
 
 subject! {

@@ -9,25 +9,26 @@ const THREAD: &str = "A trade-forum thread that quotes the section as of 2023";
 
 rules! {
     /// A box that encloses neither device nor equipment has a least depth.
-    PLAIN: "box-depth.plain", "314.24(A)", Recalled, RECALLED;
+    PLAIN: "box-depth.plain", "314.24(A)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// With devices or equipment inside, the depth takes how far each projects, and goes by the conductors that supply it.
-    EQUIPMENT: "box-depth.equipment", "314.24(B)", Published, THREAD;
+    EQUIPMENT: "box-depth.equipment", "314.24(B)", [Published, Published, UnofficialCopy], THREAD;
     /// Equipment that projects far into the box asks for its own depth and a little more.
     LARGE: "box-depth.large-equipment", "314.24(B)(1)", Published, THREAD;
     /// Equipment supplied by conductors larger than 4 AWG stands in a box identified for it.
-    OVER_4_AWG: "box-depth.over-4-awg", "314.24(B)(2)", Recalled, RECALLED;
+    OVER_4_AWG: "box-depth.over-4-awg", "314.24(B)(2)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// A large pull or junction box with wire-bending space at the terminals serves for it too.
-    PULL_BOX: "box-depth.over-4-awg-in-pull-box", "314.24(B)(2) Exception", Recalled, RECALLED;
+    PULL_BOX: "box-depth.over-4-awg-in-pull-box", "314.24(B)(2) Exception", [Bracketed, Published, UnofficialCopy],
+        RECALLED;
     /// Equipment supplied by 8, 6 or 4 AWG asks for a least depth.
-    AWG_8_TO_4: "box-depth.8-to-4-awg", "314.24(B)(3)", Recalled, RECALLED;
+    AWG_8_TO_4: "box-depth.8-to-4-awg", "314.24(B)(3)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Equipment supplied by 12 or 10 AWG asks for a least depth, and for its own depth and a little more when it projects.
-    AWG_12_OR_10: "box-depth.12-or-10-awg", "314.24(B)(4)", Published, THREAD;
+    AWG_12_OR_10: "box-depth.12-or-10-awg", "314.24(B)(4)", [Bracketed, Published, UnofficialCopy], THREAD;
     /// Where conductors enter through the center of the back, equipment that projects leaves more room behind it.
-    REAR_CENTER: "box-depth.rear-center-entry", [-, -, "314.24(B)(4)"], Published, THREAD;
+    REAR_CENTER: "box-depth.rear-center-entry", [-, -, "314.24(B)(4)"], [Published, Published, UnofficialCopy], THREAD;
     /// Equipment supplied by 14 AWG and smaller asks for a least depth.
-    UP_TO_14_AWG: "box-depth.up-to-14-awg", "314.24(B)(5)", Recalled, RECALLED;
+    UP_TO_14_AWG: "box-depth.up-to-14-awg", "314.24(B)(5)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Equipment and a box that are listed for one another follow their listing.
-    LISTED: "box-depth.listed-combination", "314.24(B)", Recalled, RECALLED;
+    LISTED: "box-depth.listed-combination", "314.24(B)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Equipment does not pass the center line of an entry in a side wall, or leaves room beside it.
     SIDE_ENTRY: "box-depth.side-entry", [-, -, "314.24(C)"], Published,
         "EC&M Code Quiz: Clearance From Box Wall to Installed Device, 6 Feb 2025";

@@ -11,24 +11,25 @@ const ADOPTED: &str =
 
 rules! {
     /// A round box takes no conduit or connector whose locknut or bushing would bear on its side.
-    ROUND: "box-entry.round-box", "314.2", Recalled, RECALLED;
+    ROUND: "box-entry.round-box", "314.2", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Metal raceways and armored cables enter a nonmetallic box only where it bonds all entries together.
     METAL_IN_NONMETALLIC: "box-entry.metal-in-nonmetallic", "314.3", Published,
         "UpCodes, 2018 International Residential Code E3905 (main text); the exceptions are recalled";
     /// What enters a box is secured to it.
     SECURED: "box-entry.secured", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], Published, THREADS;
     /// A nonmetallic sheath reaches into the box, past any clamp.
-    SHEATH: "box-entry.sheath", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], Published, THREADS;
+    SHEATH: "box-entry.sheath", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], [Published, Published, UnofficialCopy],
+        THREADS;
     /// A nonmetallic single-gang box may do without a clamp where the cable is fastened close by.
-    SINGLE_GANG: "box-entry.single-gang",
-        ["314.17(C) Exception", "314.17(B)(2) Exception", "314.17(B)(2) Exception"], Published, ADOPTED;
+    SINGLE_GANG: "box-entry.single-gang", ["314.17(C) Exception", "314.17(B)(2) Exception", "314.17(B)(2) Exception"], [Bracketed, Published, UnofficialCopy],
+        ADOPTED;
     /// A cable inside a complete raceway is secured by the raceway.
-    IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)", "314.17(B)"], Recalled,
+    IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)", "314.17(B)"], [Recalled, Published, UnofficialCopy],
         "recalled: the relief came with the merger of 2020";
     /// Insulated conductors of 4 AWG and larger in a raceway enter over a smooth, rounded surface.
-    INSULATING_FITTING: "box-entry.insulating-fitting", "300.4(G)", Published, ADOPTED;
+    INSULATING_FITTING: "box-entry.insulating-fitting", "300.4(G)", [Published, Published, UnofficialCopy], ADOPTED;
     /// Openings that are not used are closed as well as the wall of the box would close them.
-    UNUSED: "box-entry.unused-openings", "110.12(A)", Recalled,
+    UNUSED: "box-entry.unused-openings", "110.12(A)", [Recalled, Published, UnofficialCopy],
         "recalled, with 314.17(A) for openings that conductors use; no published source was read";
 }
 

@@ -11,23 +11,27 @@ rules! {
     GROUNDED: "box-protection.grounded", "314.4", Published,
         "2018 International Residential Code E3905 (main text); which parts of Article 250 apply is recalled";
     /// A fastener that reaches into the wiring space is what the maker specifies, or has a blunt end.
-    BLUNT: "box-protection.blunt-fasteners", [-, -, "314.5"], Published, FASTENERS;
+    BLUNT: "box-protection.blunt-fasteners", [-, -, "314.5"], [Published, Published, UnofficialCopy], FASTENERS;
     /// The screws of a cover reach in so far at most.
-    COVER_SCREWS: "box-protection.cover-screws", [-, -, "314.5"], Published, FASTENERS;
+    COVER_SCREWS: "box-protection.cover-screws", [-, -, "314.5"], [Published, Published, UnofficialCopy], FASTENERS;
     /// Other fasteners through a cover reach in so far at most.
-    THROUGH_COVER: "box-protection.fasteners-through-cover", [-, -, "314.5"], Published, FASTENERS;
+    THROUGH_COVER: "box-protection.fasteners-through-cover", [-, -, "314.5"], [Published, Published, UnofficialCopy],
+        FASTENERS;
     /// Fasteners through the wall of a large box reach in so far at most.
-    THROUGH_WALL: "box-protection.fasteners-through-wall", [-, -, "314.5"], Published, FASTENERS;
+    THROUGH_WALL: "box-protection.fasteners-through-wall", [-, -, "314.5"], [Published, Published, UnofficialCopy],
+        FASTENERS;
     /// Fasteners through the wall of a small box, other than those that mount it, end flush with its inside.
-    THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5(6)"], Recalled, COPY;
+    THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5(6)"], [Recalled, Recalled, UnofficialCopy],
+        COPY;
     /// Fasteners through the wall of a conduit body end flush with its inside.
-    THROUGH_BODY: "box-protection.fasteners-through-body", [-, -, "314.5(7)"], Recalled, COPY;
+    THROUGH_BODY: "box-protection.fasteners-through-body", [-, -, "314.5(7)"], [Recalled, Recalled, UnofficialCopy],
+        COPY;
     /// In damp and wet locations moisture is kept from entering or gathering.
     KEEP_DRY: "box-protection.moisture", "314.15", Published, MOISTURE;
     /// In wet locations the box is listed for them.
     WET: "box-protection.wet-location", "314.15", Published, MOISTURE;
     /// Drain openings made in the field have a least and a largest diameter.
-    DRAIN: "box-protection.drain-openings", "314.15", Published,
+    DRAIN: "box-protection.drain-openings", "314.15", [Published, Published, UnofficialCopy],
         "A maker's reprint of the section; 2018 International Residential Code p. 770; that the lower limit came with 2017 is recalled";
     /// A larger drain opening takes a listed drain fitting, as its instructions say.
     DRAIN_FITTING: "box-protection.drain-fittings", "314.15", Published, MOISTURE;

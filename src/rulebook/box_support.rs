@@ -10,44 +10,47 @@ const EMPTY_SOURCE: &str = "A trade-forum thread (210289) that quotes the 2011 t
 
 rules! {
     /// An enclosure is supported by one or more of the means that the section names; one complete means is enough.
-    MEANS: "box-support.means", "314.23", Recalled, RECALLED;
+    MEANS: "box-support.means", "314.23", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// On a surface the enclosure is rigidly and securely fastened in place.
     SURFACE: "box-support.surface", "314.23(A)", Published, IRC;
     /// On a structural member or from grade the enclosure is held rigidly, directly or by a brace.
-    STRUCTURE: "box-support.structure", "314.23(B)", Recalled, RECALLED;
+    STRUCTURE: "box-support.structure", "314.23(B)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Nails and screws hold by outside brackets or mounting holes, or pass inside close to the back or the ends.
-    FASTENERS: "box-support.fasteners", "314.23(B)(1)", Published, IRC;
+    FASTENERS: "box-support.fasteners", "314.23(B)(1)", [Published, Published, UnofficialCopy], IRC;
     /// Screws that pass through the inside have their threads protected.
     THREADS: "box-support.screw-threads", "314.23(B)(1)", Published, IRC;
     /// Braces: least thickness of metal, least section of wood, polymeric ones identified.
-    BRACE: "box-support.brace", "314.23(B)(2)", Recalled, RECALLED;
+    BRACE: "box-support.brace", "314.23(B)(2)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// In a finished surface the enclosure is rigidly secured by clamps, anchors or fittings identified for it.
-    FINISHED_SURFACE: "box-support.finished-surface", "314.23(C)", Recalled, RECALLED;
+    FINISHED_SURFACE: "box-support.finished-surface", "314.23(C)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// A suspended ceiling carries only enclosures up to a volume.
-    CEILING_VOLUME: "box-support.ceiling-volume", "314.23(D)", Recalled, RECALLED;
+    CEILING_VOLUME: "box-support.ceiling-volume", "314.23(D)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// In a suspended ceiling the enclosure is fastened to framing members that are themselves fastened.
     CEILING_FRAMING: "box-support.ceiling-framing", "314.23(D)(1)", Published, CEILING_SOURCE;
     /// Or it is secured to support wires that are taut and not the ceiling's alone.
     CEILING_WIRES: "box-support.ceiling-wires", "314.23(D)(2)", Published, CEILING_SOURCE;
     /// Raceways hold an enclosure without devices or luminaires.
-    RACEWAYS: "box-support.raceways", "314.23(E)", Published, EMPTY_SOURCE;
+    RACEWAYS: "box-support.raceways", "314.23(E)", [Bracketed, Published, UnofficialCopy], EMPTY_SOURCE;
     /// A conduit body without devices or luminaires may hang from one raceway that is not smaller than it.
-    CONDUIT_BODY: "box-support.conduit-body", "314.23(E) Exception", Published, EMPTY_SOURCE;
+    CONDUIT_BODY: "box-support.conduit-body", "314.23(E) Exception", [Bracketed, Published, UnofficialCopy],
+        EMPTY_SOURCE;
     /// Raceways hold an enclosure with devices or luminaires.
-    LOADED_RACEWAYS: "box-support.loaded-raceways", "314.23(F)", Published,
+    LOADED_RACEWAYS: "box-support.loaded-raceways", "314.23(F)", [Bracketed, Published, UnofficialCopy],
         "Electrical Contractor, Article 370: Boxes, Conduit Bodies, and Fittings; EC&M, What's Wrong Here? 210";
     /// A conduit body with devices or luminaires may hang from one threaded metal conduit that is not smaller than it.
-    LOADED_CONDUIT_BODY: "box-support.loaded-conduit-body", "314.23(F) Exception No. 1", Recalled, RECALLED;
+    LOADED_CONDUIT_BODY: "box-support.loaded-conduit-body", "314.23(F) Exception No. 1", [Bracketed, Published, UnofficialCopy],
+        RECALLED;
     /// Unbroken metal conduit may carry a luminaire or the box of one.
-    LUMINAIRE_ON_CONDUIT: "box-support.luminaire-on-conduit", "314.23(F) Exception No. 2", Recalled, RECALLED;
+    LUMINAIRE_ON_CONDUIT: "box-support.luminaire-on-conduit", "314.23(F) Exception No. 2", [Bracketed, Published, UnofficialCopy],
+        RECALLED;
     /// Embedded in concrete or masonry.
-    EMBEDDED: "box-support.embedded", "314.23(G)", Recalled, RECALLED;
+    EMBEDDED: "box-support.embedded", "314.23(G)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Hung from a cord.
-    CORD: "box-support.cord-pendant", "314.23(H)(1)", Recalled, RECALLED;
+    CORD: "box-support.cord-pendant", "314.23(H)(1)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// A cord that enters a box through a hub is held there by a listed cord grip that is marked for threaded hubs.
     CORD_GRIP: "box-support.cord-grip", [-, -, "314.23(H)(1)"], Recalled, RECALLED;
     /// Hung from conduit stems.
-    STEM: "box-support.stem-pendant", "314.23(H)(2)", Recalled, RECALLED;
+    STEM: "box-support.stem-pendant", "314.23(H)(2)", [Bracketed, Published, UnofficialCopy], RECALLED;
 }
 
 /// What a stem needs that is longer than a rigid one may be.

@@ -10,27 +10,29 @@ const EXTENSION: &str =
 
 rules! {
     /// The front edge of a box behind a flush cover is set back a little at most, and not at all in a combustible surface.
-    SETBACK: "box-surface.setback", "314.20", Published, LAMENDOLA;
+    SETBACK: "box-surface.setback", "314.20", [Bracketed, Published, UnofficialCopy], LAMENDOLA;
     /// A noncombustible surface leaves a small gap at most around a box with a flush cover.
-    GAP: "box-surface.gap", "314.21", Published, "EC&M, 2011 NEC Revisions for Boxes (1/8 in.)";
+    GAP: "box-surface.gap", "314.21", [Bracketed, Published, UnofficialCopy],
+        "EC&M, 2011 NEC Revisions for Boxes (1/8 in.)";
     /// A box encloses a flush device at back and sides, and gives it substantial support of its own.
     FLUSH_DEVICE: "box-surface.flush-device", "314.19", Published,
         "Lamendola, codebookcity.com, answers to Article 314 part 7";
     /// A surface extension is an extension ring, mounted over the box and mechanically secured to it.
-    EXTENSION_RING: "box-surface.extension-ring", "314.22", Recalled, EXTENSION;
+    EXTENSION_RING: "box-surface.extension-ring", "314.22", [Bracketed, Published, UnofficialCopy], EXTENSION;
     /// Another box serves as an extension ring only where it is listed for that.
     EXTENSION_BOX: "box-surface.extension-box", "314.22", Recalled, EXTENSION;
     /// An extension may be made from a cover under conditions.
-    EXTENSION_COVER: "box-surface.extension-from-cover", "314.22 Exception", Recalled, EXTENSION;
+    EXTENSION_COVER: "box-surface.extension-from-cover", "314.22 Exception", [Bracketed, Published, UnofficialCopy],
+        EXTENSION;
     /// Each box has a cover, faceplate, lampholder or canopy.
-    COVER: "box-surface.cover", "314.25", Recalled, RECALLED;
+    COVER: "box-surface.cover", "314.25", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Screws of a cover match the threads of the box, or follow instructions.
-    COVER_SCREWS: "box-surface.cover-screws", "314.25", Recalled, RECALLED;
+    COVER_SCREWS: "box-surface.cover-screws", "314.25", [Recalled, Published, UnofficialCopy], RECALLED;
     /// A large combustible finish exposed between a canopy and its box is covered.
-    CANOPY_FINISH: "box-surface.canopy-finish", "314.25(B)", Recalled,
+    CANOPY_FINISH: "box-surface.canopy-finish", "314.25(B)", [Recalled, Published, UnofficialCopy],
         "recalled: 180 in² (0.116 m²); the square millimetres printed beside it are known to be a slip";
     /// A cord pendant leaves its cover through a bushing or a smooth, rounded hole.
-    PENDANT_CORD: "box-surface.pendant-cord", "314.25(C)", Recalled, RECALLED;
+    PENDANT_CORD: "box-surface.pendant-cord", "314.25(C)", [Bracketed, Published, UnofficialCopy], RECALLED;
 }
 
 subject! {

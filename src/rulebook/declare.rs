@@ -8,15 +8,16 @@ pub(super) const RECALLED: &str = "recalled; no published source was read";
 
 /// Declares rules, and lists them as `RULES`: the id, the section, the basis and the source of each.
 ///
-/// One section stands for every edition; a list has those of 2017, 2020 and 2023, with `-` for an edition without the rule.
+/// One section stands for every edition; a list has those of 2017, 2020 and 2023, with `-` for an edition without the rule. So with
+/// the basis.
 macro_rules! rules {
-    ($($(#[$doc:meta])* $name:ident: $id:literal, $sections:tt, $basis:ident, $source:expr;)+) => {
+    ($($(#[$doc:meta])* $name:ident: $id:literal, $sections:tt, $bases:tt, $source:expr;)+) => {
         $(
             $(#[$doc])*
             pub static $name: $crate::rulebook::Rule = $crate::rulebook::Rule {
                 id: $id,
                 sections: rules!(@sections $sections),
-                basis: $crate::rulebook::Basis::$basis,
+                bases: rules!(@bases $bases),
                 source: $source,
             };
         )+
@@ -26,6 +27,8 @@ macro_rules! rules {
     };
     (@sections [$($section:tt),+]) => { [$(rules!(@section $section)),+] };
     (@sections $section:literal) => { [Some($section); 3] };
+    (@bases [$($basis:ident),+]) => { $crate::rulebook::Bases([$($crate::rulebook::Basis::$basis),+]) };
+    (@bases $basis:ident) => { $crate::rulebook::Bases::all($crate::rulebook::Basis::$basis) };
     (@section -) => { None };
     (@section $section:literal) => { Some($section) };
 }

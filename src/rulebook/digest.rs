@@ -154,7 +154,7 @@ impl Feed {
                     Value::Absent => self.text(""),
                 }
             }
-            self.text(row.basis.name());
+            self.text(&row.bases.name());
         }
     }
 
@@ -166,7 +166,7 @@ impl Feed {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::rulebook::Basis;
+    use crate::rulebook::{Bases, Basis};
 
     fn of_rule(rule: &Rule, edition: Edition) -> String {
         let mut feed = Feed::default();
@@ -176,13 +176,14 @@ mod tests {
 
     #[test]
     fn whatever_a_rule_says_of_itself_shows_in_its_digest() {
-        let rule = || Rule { id: "a", sections: [Some("1"); 3], basis: Basis::Published, source: "b" };
+        let rule =
+            || Rule { id: "a", sections: [Some("1"); 3], bases: Bases::all(Basis::Published), source: "b" };
         let before = of_rule(&rule(), Edition::E2020);
         let bent = [
             Rule { id: "c", ..rule() },
             Rule { sections: [Some("1"), Some("2"), Some("1")], ..rule() },
             Rule { sections: [Some("1"), None, Some("1")], ..rule() },
-            Rule { basis: Basis::Recalled, ..rule() },
+            Rule { bases: Bases::all(Basis::Recalled), ..rule() },
             Rule { source: "d", ..rule() },
         ];
         assert!(bent.iter().all(|bent| of_rule(bent, Edition::E2020) != before));

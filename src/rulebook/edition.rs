@@ -1,5 +1,6 @@
 //! The editions of the code that can be asked for.
 
+use crate::tables::{Bases, Basis};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -54,6 +55,12 @@ impl Edition {
     /// Whether the figures were compared with anything that speaks of this edition. No text of 2026 was at hand.
     pub const fn is_verified(self) -> bool {
         !matches!(self, Self::E2026)
+    }
+
+    /// How far something can be trusted under this edition: nothing of an unverified one is confirmed but arithmetic.
+    pub const fn basis_of(self, bases: Bases) -> Basis {
+        let basis = bases.0[self.figures_of() as usize];
+        if self.is_verified() || matches!(basis, Basis::Arithmetic) { basis } else { Basis::Unconfirmed }
     }
 
     /// The edition whose figures and section numbers serve for this one.

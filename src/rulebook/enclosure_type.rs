@@ -4,7 +4,7 @@ use super::declare::RECALLED;
 
 rules! {
     /// An enclosure is of a type that the table rates for every condition where it stands.
-    SELECTION: "enclosure-type.selection", "Table 110.28", Recalled,
+    SELECTION: "enclosure-type.selection", "Table 110.28", [Bracketed, Published, UnofficialCopy],
         "That the table exists and what it covers: reprint of the 2018 International Residential Code, E3404.4; its rows are recalled";
     /// What the table covers, and what no type number speaks of.
     SCOPE: "enclosure-type.scope", "110.28", Published,
@@ -13,6 +13,6 @@ rules! {
     MOISTURE: "enclosure-type.moisture", "Article 100, Location", CommonPractice,
         "common practice: a damp place indoors is taken as falling liquids and light splashing, a wet one as hosedown and splashing water, a wet or damp one outdoors as rain, snow and sleet";
     /// Hazardous (classified) locations are no matter of the table.
-    HAZARDOUS: "enclosure-type.hazardous", "Articles 500 to 506", Recalled,
+    HAZARDOUS: "enclosure-type.hazardous", "Articles 500 to 506", [Recalled, Published, UnofficialCopy],
         RECALLED;
 }

@@ -57,5 +57,5 @@ fn row(figure: RuleFigure) -> Row {
             values.push(stated.map_or(Value::Absent, |stated| Value::Number(stated.value(units))));
         }
     }
-    Row { key: figure.name, values, basis: figure.rule.basis, sources: Vec::new(), note: figure.rule.source }
+    Row { key: figure.name, values, bases: figure.rule.bases, sources: Vec::new(), note: figure.rule.source }
 }

@@ -9,13 +9,13 @@ const SOURCE: &str = "EC&M, Code Q&A: Free Conductor Length Requirements (2020 e
 
 rules! {
     /// Free conductor is left at each outlet, junction and switch point, measured from where it leaves its raceway or sheath.
-    LENGTH: "free-conductor.length", "300.14", Published, SOURCE;
+    LENGTH: "free-conductor.length", "300.14", [Published, Published, UnofficialCopy], SOURCE;
     /// At a small opening each conductor must also reach a stated length outside it.
-    OUTSIDE: "free-conductor.outside", "300.14", Published, SOURCE;
+    OUTSIDE: "free-conductor.outside", "300.14", [Published, Published, UnofficialCopy], SOURCE;
     /// A conductor that is neither spliced nor terminated at the box need not be left long.
-    UNBROKEN: "free-conductor.unbroken", "300.14 Exception", Published, SOURCE;
+    UNBROKEN: "free-conductor.unbroken", "300.14 Exception", [Published, Published, UnofficialCopy], SOURCE;
     /// The free length may be in one piece or spliced.
-    SPLICED: "free-conductor.spliced", [-, -, "300.14"], Published,
+    SPLICED: "free-conductor.spliced", [-, -, "300.14"], [Published, Published, UnofficialCopy],
         "A trade-forum thread that quotes the sentence of 2023; the editions before are silent, and the trade differed";
     /// A splice stands in a box or conduit body, not in the wall.
     SPLICE_PLACE: "free-conductor.splice-place", "300.15", Published,

@@ -11,34 +11,37 @@ rules! {
     /// A box on a wall or another vertical surface carries 50 lb, or what is marked inside it.
     WALL: "luminaire-outlet.wall", "314.27(A)(1)", Published, WEIGHTY;
     /// A light luminaire on a wall may hang from any box or plaster ring by two screws.
-    LIGHT_LUMINAIRE: "luminaire-outlet.light", "314.27(A)(1) Exception", Published,
+    LIGHT_LUMINAIRE: "luminaire-outlet.light", "314.27(A)(1) Exception", [Bracketed, Published, UnofficialCopy],
         "EC&M, Code Quiz 37; EC&M, Weighty Issue, 16 Oct 2017";
     /// A box in a ceiling carries at least 50 lb; a heavier luminaire needs a box listed for it.
-    CEILING: "luminaire-outlet.ceiling", "314.27(A)(2)", Published, WEIGHTY;
+    CEILING: "luminaire-outlet.ceiling", "314.27(A)(2)", [Published, Published, UnofficialCopy], WEIGHTY;
     /// A heavier luminaire may hang from the structure instead.
     INDEPENDENT: "luminaire-outlet.independent", "314.27(A)(2)", Published, WEIGHTY;
     /// The weight that a box carries is marked on its inside.
     MARK: "luminaire-outlet.mark", "314.27(A)", Published, WEIGHTY;
     /// A box for a receptacle in a floor is listed for floors.
-    FLOOR: "luminaire-outlet.floor", "314.27(B)", Recalled, RECALLED;
+    FLOOR: "luminaire-outlet.floor", "314.27(B)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// In the raised floor of a show window another box may serve.
-    SHOW_WINDOW: "luminaire-outlet.show-window", "314.27(B) Exception", Recalled, RECALLED;
+    SHOW_WINDOW: "luminaire-outlet.show-window", "314.27(B) Exception", [Bracketed, Published, UnofficialCopy],
+        RECALLED;
     /// A box that alone carries a ceiling fan is listed and marked for it, up to a weight.
-    FAN: "fan-outlet.support", "314.27(C)", Published, FANS;
+    FAN: "fan-outlet.support", "314.27(C)", [Bracketed, Published, UnofficialCopy], FANS;
     /// A fan box for a heavy fan is marked with the weight.
-    FAN_MARK: "fan-outlet.weight-mark", "314.27(C)", Published, FANS;
+    FAN_MARK: "fan-outlet.weight-mark", "314.27(C)", [Bracketed, Published, UnofficialCopy], FANS;
     /// From 2023 the mark of a fan box is on its inside.
-    FAN_MARK_INSIDE: "fan-outlet.mark-inside", [-, -, "314.27(C)"], Published, FANS;
+    FAN_MARK_INSIDE: "fan-outlet.mark-inside", [-, -, "314.27(C)"], [Published, Published, UnofficialCopy], FANS;
     /// In 2017, spare switched conductors at a ceiling box of a dwelling ask for a fan box.
     SPARE_CONDUCTORS: "fan-outlet.spare-conductors", ["314.27(C)", -, -], Published, FANS;
     /// From 2020, ceiling boxes of habitable rooms of dwellings are ready for a fan.
-    FAN_READY: "fan-outlet.habitable-rooms", [-, "314.27(C)", "314.27(C)"], Published, FANS;
+    FAN_READY: "fan-outlet.habitable-rooms", [-, "314.27(C)", "314.27(C)"], [Published, Published, UnofficialCopy],
+        FANS;
     /// Equipment other than a fan is carried as a luminaire of the same size and weight.
-    EQUIPMENT: "luminaire-outlet.equipment", "314.27(D)", Recalled, RECALLED;
+    EQUIPMENT: "luminaire-outlet.equipment", "314.27(D)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Light equipment may hang from any box or plaster ring by two screws.
-    LIGHT_EQUIPMENT: "luminaire-outlet.light-equipment", "314.27(D) Exception", Recalled, RECALLED;
+    LIGHT_EQUIPMENT: "luminaire-outlet.light-equipment", "314.27(D) Exception", [Bracketed, Published, UnofficialCopy],
+        RECALLED;
     /// A locking mounting receptacle carries what its listing allows.
-    SEPARABLE: "luminaire-outlet.separable", "314.27(E)", Recalled, RECALLED;
+    SEPARABLE: "luminaire-outlet.separable", "314.27(E)", [Recalled, Published, UnofficialCopy], RECALLED;
 }
 
 subject! {

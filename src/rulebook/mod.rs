@@ -36,7 +36,7 @@ pub mod reading;
 mod rule;
 mod strategy;
 
-pub use crate::tables::Basis;
+pub use crate::tables::{Bases, Basis};
 pub use bent::Bent;
 pub use edition::Edition;
 pub use part::Part;
@@ -96,7 +96,7 @@ impl Figures for Readings {}
 pub static UNVERIFIED_EDITION: Rule = Rule {
     id: "edition.unverified",
     sections: [Some("NFPA 70"); 3],
-    basis: Basis::Unconfirmed,
+    bases: Bases::all(Basis::Unconfirmed),
     source: "The 2026 text was not available; the figures of 2023 are carried forward",
 };
 
@@ -104,7 +104,7 @@ pub static UNVERIFIED_EDITION: Rule = Rule {
 pub static NOTHING_DESCRIBED: Rule = Rule {
     id: "nothing-described",
     sections: [Some("NFPA 70"); 3],
-    basis: Basis::Arithmetic,
+    bases: Bases::all(Basis::Arithmetic),
     source: "Policy of this service: silence is not approval",
 };
 

@@ -13,34 +13,34 @@ rules! {
     ALLOWANCE: "outlet-fill.allowance", ["Table 314.16(B)", "Table 314.16(B)", "Table 314.16(B)(1)"], Published,
         "Figures beside each row of the table; the renaming in EC&M Code Quiz, 7 Dec 2023";
     /// Each conductor that enters and ends counts once, one that passes unbroken once, a long loop twice, one that stays inside not at all.
-    CONDUCTORS: "outlet-fill.conductors", "314.16(B)(1)", Published,
+    CONDUCTORS: "outlet-fill.conductors", "314.16(B)(1)", [Bracketed, Published, UnofficialCopy],
         "Lamendola, codebookcity.com, answers to Article 314 part 5; Florida Residential Code E3905.12.2.1 as quoted";
     /// Grounding conductors and up to four small fixture wires from a domed canopy may be left out.
-    CANOPY: "outlet-fill.canopy", "314.16(B)(1) Exception", Published,
+    CANOPY: "outlet-fill.canopy", "314.16(B)(1) Exception", [Bracketed, Published, UnofficialCopy],
         "Two trade forums that quote the exception; how a fifth wire is treated is disputed";
     /// All internal clamps together take one allowance, by the largest conductor in the box.
-    CLAMPS: "outlet-fill.clamps", "314.16(B)(2)", Published,
+    CLAMPS: "outlet-fill.clamps", "314.16(B)(2)", [Bracketed, Published, UnofficialCopy],
         "Lamendola, codebookcity.com, answers to Article 314 part 5";
     /// A clamp assembly that also ends the cable takes its own volume off the box instead of an allowance.
-    CLAMP_ASSEMBLY: "outlet-fill.clamp-assembly", "314.16(B)(2)", Recalled,
+    CLAMP_ASSEMBLY: "outlet-fill.clamp-assembly", "314.16(B)(2)", [Recalled, Published, EarlierEdition],
         RECALLED;
     /// Each type of support fitting takes one allowance, by the largest conductor in the box.
-    SUPPORT_FITTINGS: "outlet-fill.support-fittings", "314.16(B)(3)", Published,
+    SUPPORT_FITTINGS: "outlet-fill.support-fittings", "314.16(B)(3)", [Bracketed, Published, UnofficialCopy],
         "Lamendola, codebookcity.com, answers to Article 314 part 5; 'each type' is recalled";
     /// Each yoke takes two allowances, by the largest conductor connected to a device on it; a wide one two for each gang.
-    DEVICES: "outlet-fill.devices", "314.16(B)(4)", Published,
+    DEVICES: "outlet-fill.devices", "314.16(B)(4)", [Bracketed, Published, UnofficialCopy],
         "Florida Residential Code E3905.12.2.4 as quoted; worked figures on two trade forums";
     /// Equipment grounding conductors and bonding jumpers: one allowance for the first four, a quarter for each one more.
-    GROUNDING: "outlet-fill.grounding", "314.16(B)(5)", Published,
+    GROUNDING: "outlet-fill.grounding", "314.16(B)(5)", [Bracketed, Published, UnofficialCopy],
         "Electrical Contractor, Box-Fill Calculations part VIII (one allowance, through 2017); two trade-forum threads that work the 2020 text";
     /// NM cable has an equipment grounding conductor.
-    NM_GROUNDING: "outlet-fill.nm-grounding", "334.108", Recalled,
+    NM_GROUNDING: "outlet-fill.nm-grounding", "334.108", [Bracketed, Published, UnofficialCopy],
         "334.108 read in the 2011, 2020 and 2023 texts; above 10 AWG the size of the conductor is recalled";
     /// A separate set of isolated grounding conductors takes one allowance of its own.
-    ISOLATED_SET: "outlet-fill.isolated-set", ["314.16(B)(5)", -, -], Recalled,
+    ISOLATED_SET: "outlet-fill.isolated-set", ["314.16(B)(5)", -, -], EarlierEdition,
         "recalled: the sentence is gone from 2020 on, where isolated conductors join the count";
     /// Each terminal block assembly takes one allowance, by the largest conductor that ends on it.
-    TERMINAL_BLOCKS: "outlet-fill.terminal-blocks", [-, -, "314.16(B)(6)"], Published,
+    TERMINAL_BLOCKS: "outlet-fill.terminal-blocks", [-, -, "314.16(B)(6)"], [Published, Published, UnofficialCopy],
         "EC&M Code Quiz: Volume Allowance Requirement for a Terminal Block, 7 Dec 2023";
     /// Locknuts, bushings, wire connectors and other small fittings take no allowance.
     NOTHING: "outlet-fill.no-allowance", "314.16(B)", Published,

@@ -15,10 +15,10 @@ rules! {
     /// A standard metal box without a mark takes the volume of the table.
     STANDARD: "outlet-volume.standard", "314.16(A)(1)", Published, IRC;
     /// What is not in the table, and every nonmetallic box, takes the volume that its maker marked on it.
-    MARKED: "outlet-volume.marked", "314.16(A)(2)", Published,
+    MARKED: "outlet-volume.marked", "314.16(A)(2)", [Bracketed, Published, UnofficialCopy],
         "Reprints of the section by two makers of boxes; the treatment of an unmarked box over 100 in³ is recalled";
     /// A barrier divides the box into spaces, each computed alone; the barrier itself takes room.
-    BARRIER: "outlet-volume.barrier", "314.16(A)", Published,
+    BARRIER: "outlet-volume.barrier", "314.16(A)", [Published, Published, UnofficialCopy],
         "2018 International Residential Code p. 770 (0.5 and 1.0 in³); sharing the rest out is a policy of this service";
     /// Which standard boxes are offered for a number of gangs.
     OFFER: "outlet-volume.offer", "Table 314.16(A)", CommonPractice,

@@ -6,24 +6,26 @@ use super::strategy::{Choice, Strategy, choices};
 
 rules! {
     /// Over 1000 V nominal (from 2023 also over 1500 V direct current) the lengths follow the cables, not the raceways.
-    SCOPE: "over-1000-volts.scope", "314.70", Recalled, RECALLED;
+    SCOPE: "over-1000-volts.scope", "314.70", [Recalled, Published, UnofficialCopy], RECALLED;
     /// A straight pull asks for so many diameters of the largest cable.
-    STRAIGHT: "over-1000-volts.straight", "314.71(A)", Published,
+    STRAIGHT: "over-1000-volts.straight", "314.71(A)", [Bracketed, Published, UnofficialCopy],
         "Two trade-forum threads that work 48 diameters; 32 for nonshielded cable is recalled";
     /// An angle or U pull asks for so many diameters of the largest cable and the diameters of all others of the wall.
-    ANGLE: "over-1000-volts.angle", "314.71(B)(1)", Published,
+    ANGLE: "over-1000-volts.angle", "314.71(B)(1)", [Bracketed, Published, UnofficialCopy],
         "A trade-forum thread that works 36 diameters of 2.15 in.; the sum over the wall and 24 for nonshielded cable are recalled";
     /// Where a cable enters and where it leaves stand so many of its diameters apart.
-    ENTRY_EXIT: "over-1000-volts.entry-exit", "314.71(B)(2)", Recalled, RECALLED;
+    ENTRY_EXIT: "over-1000-volts.entry-exit", "314.71(B)(2)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Opposite a removable cover, the bending radius of the cable may serve instead.
-    REMOVABLE_COVER: "over-1000-volts.removable-cover", "314.71(B)(1) Exception", Recalled, RECALLED;
+    REMOVABLE_COVER: "over-1000-volts.removable-cover", "314.71(B)(1) Exception", [Bracketed, Published, UnofficialCopy],
+        RECALLED;
     /// How sharply a cable may be bent.
-    BENDING_RADIUS: "over-1000-volts.bending-radius", ["300.34", "300.34", "305.5"], Recalled,
+    BENDING_RADIUS: "over-1000-volts.bending-radius", ["300.34", "300.34", "305.5"],
+        [Bracketed, Published, UnofficialCopy],
         "recalled; the section number of 2023 is unconfirmed";
     /// At least one side of the box can be removed.
-    REMOVABLE_SIDE: "over-1000-volts.removable-side", "314.71(C)", Recalled, RECALLED;
+    REMOVABLE_SIDE: "over-1000-volts.removable-side", "314.71(C)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// How the box is built, closed and marked on the outside.
-    CONSTRUCTION: "over-1000-volts.construction", "314.72", Recalled, RECALLED;
+    CONSTRUCTION: "over-1000-volts.construction", "314.72", [Bracketed, Published, UnofficialCopy], RECALLED;
 }
 
 subject! {

@@ -9,40 +9,41 @@ use serde::Serialize;
 
 rules! {
     /// Conductors of 4 AWG and larger are answered by the pull-box rules, not by volume.
-    APPLIES: "pull.applies", "314.28(A)", Published,
+    APPLIES: "pull.applies", "314.28(A)", [Bracketed, Published, UnofficialCopy],
         "2011 text of the section, later editions recalled; Electrical Contractor, 15 Apr 2015";
     /// A raceway stands in the sums with its trade size in inches, or its metric designator in millimetres.
     TRADE_SIZE: "pull.trade-size", "314.28(A)", Published,
         "2011 text of the section; Lamendola, codebookcity.com, answers to Article 314 part 9 (53 mm, 424 mm)";
     /// A straight pull asks for eight times the largest raceway, from wall to opposite wall.
-    STRAIGHT: "pull.straight", "314.28(A)(1)", Published,
+    STRAIGHT: "pull.straight", "314.28(A)(1)", [Bracketed, Published, UnofficialCopy],
         "EC&M, Quizzes on the Code: Sizing Pull Boxes, 1 Sep 2000; EC&M Code Quiz, 29 May 2007";
     /// An angle pull, a U pull or a splice asks for six times the largest raceway of the row and all others of the row.
-    ANGLE: "pull.angle", "314.28(A)(2)", Published,
+    ANGLE: "pull.angle", "314.28(A)(2)", [Bracketed, Published, UnofficialCopy],
         "2011 text of the section; EC&M, Raceway Restrictions in a Pull Box, 5 May 2014; two trade-forum threads";
     /// Entries that enclose the same conductors stand six times the larger of them apart.
-    ENTRY_DISTANCE: "pull.entry-distance", "314.28(A)(2)", Published,
+    ENTRY_DISTANCE: "pull.entry-distance", "314.28(A)(2)", [Bracketed, Published, UnofficialCopy],
         "EC&M Code Quiz (Owen); four trade-forum threads. From where to where it is measured is disputed";
     /// Opposite a removable cover, the space that the largest conductor needs to bend may serve instead.
-    REMOVABLE_COVER: "pull.removable-cover", "314.28(A)(2) Exception", Published,
+    REMOVABLE_COVER: "pull.removable-cover", "314.28(A)(2) Exception", [Bracketed, Published, UnofficialCopy],
         "2011 text of the section; an engineering data sheet with Table 312.6(A)";
     /// A cable stands in the sums as the smallest raceway that its conductors would need.
-    CABLES: "pull.cables", "314.28(A)(2)", Published,
+    CABLES: "pull.cables", "314.28(A)(2)", [Bracketed, Published, UnofficialCopy],
         "2011 text of the section; which raceway and which insulation to take is not stated there";
     /// A listed box or body smaller than the rules ask, with what is marked on it.
-    MARKED: "pull.marked-smaller", "314.28(A)(3)", Published,
+    MARKED: "pull.marked-smaller", "314.28(A)(3)", [Bracketed, Published, UnofficialCopy],
         "EC&M, 2017 National Electrical Code Changes p. 10; three trade-forum threads; Electrical Contractor, Box-Fill Calculations part XI";
     /// In a box with a side over the stated length, conductors are cabled or racked.
-    RACKING: "pull.racking", "314.28(B)", Published, "EC&M summary of the section";
+    RACKING: "pull.racking", "314.28(B)", [Bracketed, Published, UnofficialCopy], "EC&M summary of the section";
     /// The cover suits the box and the conditions, and a metal one is bonded.
     COVERS: "pull.covers", "314.28(C)", Published, "EC&M summary of the section";
     /// Permanent barriers make each section a box of its own.
-    BARRIERS: "pull.barriers", "314.28(D)", Published, "EC&M, What's Wrong Here 246";
+    BARRIERS: "pull.barriers", "314.28(D)", [Bracketed, Published, UnofficialCopy], "EC&M, What's Wrong Here 246";
     /// Power distribution blocks stand in boxes over the stated volume, listed, with their own space.
-    BLOCKS: "pull.distribution-blocks", "314.28(E)", Published,
+    BLOCKS: "pull.distribution-blocks", "314.28(E)", [Published, Published, UnofficialCopy],
         "A trade-forum thread; EC&M, 2017 National Electrical Code Changes; the details besides the volume are recalled";
     /// A block on the line side of the service equipment is marked for that.
-    LINE_SIDE: "pull.distribution-blocks.line-side", ["314.28(E)(1)", "230.46", "230.46"], Published,
+    LINE_SIDE: "pull.distribution-blocks.line-side", ["314.28(E)(1)", "230.46", "230.46"],
+        [Published, Published, UnofficialCopy],
         "EC&M, 2017 National Electrical Code Changes; a trade-forum thread on the move to 230.46";
     /// Of all that is asked along one axis, the largest governs.
     GOVERNS: "pull.governs", "314.28(A)", Published,

@@ -9,13 +9,13 @@ rules! {
     LIMITS: "raceway-fill.limits", "Chapter 9, Table 1", Published,
         "McGraw-Hill NEC 2014 handbook abstract (53 and 31 %); the 40 % is in every published count of three and more";
     /// Every conductor counts with its own dimensions, equipment grounding and bonding conductors included.
-    COUNTED: "raceway-fill.counted", "Chapter 9, Table 1, Note 3", Recalled,
+    COUNTED: "raceway-fill.counted", "Chapter 9, Table 1, Note 3", EarlierEdition,
         "recalled: EC&M, Code Calculations, works an example with mixed sizes but does not quote the note";
     /// A nipple of up to 24 in (600 mm) between enclosures may be filled to 60 %.
     NIPPLE: "raceway-fill.nipple", "Chapter 9, Table 1, Note 4", Published,
         "EC&M, Code Calculations (a nipple not over 24 in); the 600 mm are recalled";
     /// What the tables do not have counts with its actual dimensions, and known actual dimensions may stand for tabulated ones.
-    ACTUAL: "raceway-fill.actual-dimensions", "Chapter 9, Table 1, Notes 5 and 10", Recalled,
+    ACTUAL: "raceway-fill.actual-dimensions", "Chapter 9, Table 1, Notes 5 and 10", EarlierEdition,
         "recalled; which of the editions of 2014 and 2017 added Note 10 is not known";
     /// Insulated conductors take the cross-section of Table 5, compact ones that of Table 5A; different sizes are added.
     CONDUCTORS: "raceway-fill.conductors", "Chapter 9, Table 1, Note 6", Published,
@@ -24,10 +24,10 @@ rules! {
     SAME_SIZE: "raceway-fill.same-size", "Chapter 9, Table 1, Note 7", Published,
         "Published counts of Annex C that only this step gives: 22 of 14 AWG THHN in EMT 3/4 (21.99), 84 in 1-1/2 (83.9); the wording is recalled";
     /// The same step for a single conductor. By recollection its own sentence was added in 2017; counts for one took it before.
-    SINGLE: "raceway-fill.single", "Chapter 9, Table 1, Note 7", Recalled,
+    SINGLE: "raceway-fill.single", "Chapter 9, Table 1, Note 7", EarlierEdition,
         "recalled: the sentence on a single conductor stands in 2017 and later; the counts of Annex C for one conductor follow it";
     /// Bare conductors take the cross-section of Table 8.
-    BARE: "raceway-fill.bare", "Chapter 9, Table 1, Note 8", Recalled, RECALLED;
+    BARE: "raceway-fill.bare", "Chapter 9, Table 1, Note 8", EarlierEdition, RECALLED;
     /// A multiconductor cable or cord is one conductor; an elliptical one is a circle of its major diameter.
     CABLES: "raceway-fill.cables", "Chapter 9, Table 1, Note 9", Published,
         "A trade-forum thread on two nonmetallic-sheathed cables in one conduit (31 %, by the major diameter)";
@@ -37,16 +37,16 @@ rules! {
     /// The smallest trade size of a kind that takes the conductors.
     SMALLEST: "raceway-fill.smallest", "Chapter 9, Tables 1 and 4", Recalled, RECALLED;
     /// Electrical metallic tubing is permitted up to trade size 4, from 2023 on up to 6.
-    EMT_SIZE: "raceway-fill.emt-size", "358.20", Published,
+    EMT_SIZE: "raceway-fill.emt-size", "358.20", [Published, Published, UnofficialCopy],
         "NFPA 70-2020 as California reprints it: 4; an unofficial copy of 2023: 6; 2017 lies between texts of 2011 and 2020 that both say 4";
     /// Intermediate metal conduit is permitted up to trade size 4, from 2023 on up to 6.
-    IMC_SIZE: "raceway-fill.imc-size", "342.20", Published,
+    IMC_SIZE: "raceway-fill.imc-size", "342.20", [Published, Published, UnofficialCopy],
         "NFPA 70-2020 as California reprints it: 4; an unofficial copy of 2023: 6; 2017 lies between texts of 2011 and 2020 that both say 4";
     /// Flexible metal conduit of trade size 3/8, plain or liquidtight, takes so many conductors as a table of its own has.
-    THREE_EIGHTHS: "raceway-fill.three-eighths", "348.22", Published,
+    THREE_EIGHTHS: "raceway-fill.three-eighths", "348.22", [Bracketed, Published, UnofficialCopy],
         "Official metric text of 2012 (table whole); NFPA 70-2011 as California reprints it; 350.22(B) sends liquidtight conduit to the outside fittings";
     /// Three conductors may jam where the raceway's diameter is about three times theirs. Advice, not a requirement.
-    JAMMING: "raceway-fill.jamming", "Chapter 9, Table 1, informational note", Recalled, RECALLED;
+    JAMMING: "raceway-fill.jamming", "Chapter 9, Table 1, informational note", EarlierEdition, RECALLED;
 }
 
 subject! {

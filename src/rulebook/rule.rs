@@ -1,6 +1,6 @@
 //! One rule: its name, where each edition has it, and where our knowledge of it comes from.
 
-use super::{Basis, Edition};
+use super::{Bases, Basis, Edition};
 use crate::quantity::{Decimal, Measure, Units};
 use serde::{Serialize, Serializer};
 use std::fmt;
@@ -12,8 +12,8 @@ pub struct Rule {
     pub id: &'static str,
     /// The section in the editions of 2017, 2020 and 2023; `None` where that edition has no such rule.
     pub sections: [Option<&'static str>; 3],
-    /// How far the rule can be trusted.
-    pub basis: Basis,
+    /// How far the rule can be trusted under each edition.
+    pub bases: Bases,
     /// The published sources, or a plain statement that there is none.
     pub source: &'static str,
 }
@@ -35,9 +35,9 @@ impl Rule {
         section.map(|section| Citation { section, verified: edition.is_verified() })
     }
 
-    /// The basis of the rule in an edition: nothing of an unverified edition is confirmed but arithmetic.
+    /// How far the rule can be trusted under an edition.
     pub fn basis_in(&self, edition: Edition) -> Basis {
-        if edition.is_verified() || self.basis == Basis::Arithmetic { self.basis } else { Basis::Unconfirmed }
+        edition.basis_of(self.bases)
     }
 }
 

@@ -105,7 +105,7 @@ pub fn sizes(insulation: Insulation) -> impl Iterator<Item = ConductorSize> {
 mod tests {
     use super::*;
     use crate::quantity::Decimal;
-    use crate::tables::Basis;
+    use crate::tables::{Bases, Basis};
 
     /// Every type letter of the file is a known type, and no type has two rows of one size.
     #[test]
@@ -167,7 +167,7 @@ mod tests {
             .iter()
             .filter(|row| row.values.contains(&Value::Absent))
             .map(|row| {
-                assert_eq!(row.basis, Basis::Unconfirmed);
+                assert_eq!(row.bases, Bases::all(Basis::Unconfirmed));
                 row.key
             })
             .collect();

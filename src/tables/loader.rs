@@ -1,7 +1,7 @@
 //! Table files, and their strict reader.
 
-use super::Basis;
 use super::table::{Affirmation, Cell, Column, Row, Table, Value};
+use super::{Bases, Basis};
 use std::sync::OnceLock;
 
 /// A file of a table, part of the program, and the table once it is read.
@@ -17,7 +17,13 @@ pub(super) struct File {
 pub(super) static SOURCES: File = File::new(
     "sources",
     "",
-    &[Column::text("title"), Column::text("publisher"), Column::text("date"), Column::text("address")],
+    &[
+        Column::text("kind"),
+        Column::text("title"),
+        Column::text("publisher"),
+        Column::text("date"),
+        Column::text("address"),
+    ],
     include_str!("data/sources.csv"),
 );
 
@@ -115,10 +121,16 @@ fn read_row(file: &File, sources: Option<&[&str]>, record: &csv::StringRecord) -
         });
     }
     let Some(known) = sources else {
-        return Ok(Row { key: keep(key), values, basis: Basis::Recalled, sources: Vec::new(), note: "" });
+        return Ok(Row {
+            key: keep(key),
+            values,
+            bases: Bases::all(Basis::Recalled),
+            sources: Vec::new(),
+            note: "",
+        });
     };
     let after = file.columns.len() + 1;
-    let basis = Basis::read(field(after)).ok_or_else(|| format!("{} is no basis", field(after)))?;
+    let bases = Bases::read(field(after)).ok_or_else(|| format!("{} is no basis", field(after)))?;
     let named: Vec<&'static str> = field(after + 1).split_whitespace().map(keep).collect();
     if named.is_empty() {
         return Err("no source is named".to_owned());
@@ -126,7 +138,7 @@ fn read_row(file: &File, sources: Option<&[&str]>, record: &csv::StringRecord) -
     if let Some(unknown) = named.iter().find(|name| !known.contains(name)) {
         return Err(format!("{unknown} is not among the sources"));
     }
-    Ok(Row { key: keep(key), values, basis, sources: named, note: keep(field(after + 2)) })
+    Ok(Row { key: keep(key), values, bases, sources: named, note: keep(field(after + 2)) })
 }
 
 /// Keeps a text for as long as the program runs. Tables are read once, so this is bounded by the files.

@@ -10,6 +10,7 @@ pub mod compact_conductor_dimensions;
 pub mod conductor_dimensions;
 pub mod conductor_volume;
 pub mod enclosure_types;
+pub mod evidence;
 pub mod flexible_three_eighths;
 mod loader;
 pub mod raceway_dimensions;
@@ -20,7 +21,7 @@ mod table;
 pub mod trade_sizes;
 pub mod wire_bending_space;
 
-pub use basis::Basis;
+pub use basis::{Bases, Basis};
 pub use loader::LoadFault;
 pub use table::{Affirmation, Cell, Column, Key, Row, Table, Value};
 

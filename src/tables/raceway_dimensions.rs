@@ -137,7 +137,7 @@ pub fn without_figures(kind: RacewayKind) -> impl Iterator<Item = TradeSize> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::tables::{Basis, Value};
+    use crate::tables::{Bases, Basis, Value};
 
     /// Every row of the file is some kind in some trade size, and is written so.
     #[test]
@@ -177,7 +177,7 @@ mod tests {
     fn what_nobody_could_confirm_says_so() {
         for size in sizes(RacewayKind::LfncC) {
             let cell = of(RacewayKind::LfncC, size, Dimension::Diameter, Units::Us).unwrap();
-            assert_eq!(cell.basis, Basis::Unconfirmed);
+            assert_eq!(cell.bases, Bases::all(Basis::Unconfirmed));
         }
         let missing: Vec<RacewayKind> =
             RacewayKind::ALL.iter().copied().filter(|kind| without_figures(*kind).count() > 0).collect();

@@ -1,6 +1,6 @@
 //! A table that was read, and typed look-up in it.
 
-use super::Basis;
+use super::Bases;
 use crate::quantity::{Decimal, Unit};
 
 /// A name that stands in a table, kept by one thin reference, as proofs hold a great many.
@@ -19,8 +19,8 @@ pub struct Cell {
     pub value: Decimal,
     /// Its unit.
     pub unit: Unit,
-    /// How far the row can be trusted.
-    pub basis: Basis,
+    /// How far the row can be trusted under each edition.
+    pub bases: Bases,
 }
 
 /// One yes or no of a table: where it stands, and how far it can be trusted.
@@ -34,8 +34,8 @@ pub struct Affirmation {
     pub column: Key,
     /// Whether it is a yes.
     pub holds: bool,
-    /// How far the row can be trusted.
-    pub basis: Basis,
+    /// How far the row can be trusted under each edition.
+    pub bases: Bases,
 }
 
 /// One column of a table: its name, and the unit of its figures if it holds any.
@@ -77,8 +77,8 @@ pub struct Row {
     pub key: &'static str,
     /// One field for each column.
     pub values: Vec<Value>,
-    /// How far the row can be trusted.
-    pub basis: Basis,
+    /// How far the row can be trusted under each edition.
+    pub bases: Bases,
     /// Keys of the table `sources`.
     pub sources: Vec<&'static str>,
     /// What an auditor should know of the row; often empty.
@@ -124,8 +124,8 @@ impl Table {
         let place = self.column(column)?;
         let column = self.columns.get(place)?;
         let Value::Number(value) = row.values.get(place)? else { return None };
-        let (table, unit, basis) = (&self.id, column.unit?, row.basis);
-        Some(Cell { table, row: &row.key, column: &column.name, value: *value, unit, basis })
+        let (table, unit, bases) = (&self.id, column.unit?, row.bases);
+        Some(Cell { table, row: &row.key, column: &column.name, value: *value, unit, bases })
     }
 
     /// The yes or no in a row and column, with everything that a proof says of it; `None` where there is neither.
@@ -133,7 +133,15 @@ impl Table {
         let holds = self.affirmed(row, column)?;
         let row = self.row(row)?;
         let column = self.columns.get(self.column(column)?)?;
-        Some(Affirmation { table: &self.id, row: &row.key, column: &column.name, holds, basis: row.basis })
+        Some(Affirmation { table: &self.id, row: &row.key, column: &column.name, holds, bases: row.bases })
+    }
+
+    /// The words in a row and column; `None` where there are none.
+    pub fn text(&self, row: &str, column: &str) -> Option<&'static str> {
+        match self.row(row)?.values.get(self.column(column)?)? {
+            Value::Text(text) => Some(text),
+            _ => None,
+        }
     }
 
     /// The figure in a row and column; `None` where there is none.

@@ -9,7 +9,7 @@ use elbowroom::rulebook::digest::{Law, Reads, whole, whole_under};
 use elbowroom::rulebook::pull::AngleAdds;
 use elbowroom::rulebook::reading::Point;
 use elbowroom::rulebook::{Edition, Part, Rulebook, Strategy};
-use elbowroom::tables::{self, Basis, Table, Value};
+use elbowroom::tables::{self, Bases, Basis, Table, Value};
 use elbowroom::trade::ConductorSize;
 use serde_json::{Value as Json, json};
 use std::collections::BTreeSet;
@@ -220,7 +220,7 @@ fn every_column_and_row_of_a_table_shows_in_the_digests_of_the_checks_that_read_
                 })
             })
             .collect();
-        bends.push(changed(&|table| table.rows[0].basis = Basis::Disputed));
+        bends.push(changed(&|table| table.rows[0].bases = Bases::all(Basis::Disputed)));
         bends.push(changed(&|table| table.rows.swap(0, 1)));
         bends.push(changed(&|table| table.columns[0].name = "another"));
         for bent in bends {

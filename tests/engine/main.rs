@@ -4,6 +4,7 @@ mod annex_c_counts;
 mod conformance;
 mod digests;
 mod drawings;
+mod evidence;
 mod exercises;
 mod inspections;
 mod languages;

@@ -267,11 +267,14 @@ fn unconfirmed(proof: &Derivation) -> Option<Finding> {
 }
 
 fn unconfirmed_rows(proof: &Derivation) -> Option<String> {
+    let edition = proof.rulebook().edition.figures_of();
     let mut rows: Vec<&str> = Vec::new();
     for step in proof.steps() {
         let Operation::Lookup { table, row, .. } = step.operation else { continue };
         let found = tables::all().find(table).and_then(|table| table.row(row));
-        if found.is_some_and(|found| found.basis == Basis::Unconfirmed) && !rows.contains(row) {
+        if found.is_some_and(|found| edition.basis_of(found.bases) == Basis::Unconfirmed)
+            && !rows.contains(row)
+        {
             rows.push(row);
         }
     }

@@ -6,6 +6,7 @@ pub mod amendments;
 pub mod checks;
 pub mod documents;
 pub mod editions;
+mod evidence;
 pub mod interpretations;
 pub mod misconceptions;
 pub mod problems;

@@ -1,5 +1,6 @@
 //! The rules: what each asks, where each edition has it, what it states, and where our knowledge of it comes from.
 
+use super::evidence::{EvidenceView, bases, read_for};
 use crate::i18n::Catalogue;
 use crate::quantity::{Decimal, Unit, Units};
 use crate::rulebook::{Basis, Edition, Rule, RuleFigure, Rulebook, rules};
@@ -22,8 +23,9 @@ pub struct RuleSummary {
     id: &'static str,
     /// The title.
     title: String,
-    /// How far the rule can be trusted.
-    basis: Basis,
+    /// How far the rule can be trusted, by edition. An edition that is absent does not have it.
+    #[schema(value_type = BTreeMap<String, Basis>, example = json!({"2020": "published"}))]
+    basis: BTreeMap<&'static str, Basis>,
 }
 
 /// A rule.
@@ -37,10 +39,15 @@ pub struct RuleView {
     title: String,
     /// What the rule asks, in our own words: not the text of the code.
     statement: String,
-    /// How far the rule can be trusted.
-    basis: Basis,
-    /// The published sources, or a plain statement that there is none.
+    /// How far the rule can be trusted, by edition. An edition that is absent does not have it.
+    #[schema(value_type = BTreeMap<String, Basis>, example = json!({"2020": "published"}))]
+    basis: BTreeMap<&'static str, Basis>,
+    /// What was read besides the texts under `evidence`, or a plain statement that nothing was.
     source: &'static str,
+    /// The texts that were read for the rule. Absent when there are none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(required = false)]
+    evidence: Vec<EvidenceView>,
     /// Where each edition has the rule. An edition that is absent does not have it.
     #[schema(value_type = BTreeMap<String, String>, example = json!({"2020": "314.16(B)(4)"}))]
     citations: BTreeMap<&'static str, String>,
@@ -62,6 +69,10 @@ pub struct RuleFigureView {
     /// The figure in each edition that states it.
     #[schema(value_type = BTreeMap<String, EditionFigure>)]
     editions: BTreeMap<&'static str, EditionFigure>,
+    /// The texts that were read for the figure itself. Absent when there are none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(required = false)]
+    evidence: Vec<EvidenceView>,
 }
 
 /// A figure in one edition, in both columns of the code.
@@ -78,7 +89,7 @@ pub struct EditionFigure {
 /// All rules.
 pub fn list(messages: &Catalogue) -> Rules {
     let summary =
-        |rule: &Rule| RuleSummary { id: rule.id, title: messages.rule_title(rule.id), basis: rule.basis };
+        |rule: &Rule| RuleSummary { id: rule.id, title: messages.rule_title(rule.id), basis: basis_of(rule) };
     Rules { rules: rules().map(summary).collect() }
 }
 
@@ -89,11 +100,20 @@ pub fn view(rule: &'static Rule, messages: &Catalogue) -> RuleView {
         id: rule.id,
         title: messages.rule_title(rule.id),
         statement: messages.rule_statement(rule.id),
-        basis: rule.basis,
+        basis: basis_of(rule),
         source: rule.source,
+        evidence: read_for(rule.id),
         citations: Edition::ALL.into_iter().filter_map(citation).collect(),
         figures: figures(rule),
     }
+}
+
+fn basis_of(rule: &Rule) -> BTreeMap<&'static str, Basis> {
+    let mut bases = bases(rule.bases);
+    bases.retain(|year, _| {
+        Edition::ALL.iter().any(|edition| edition.year() == *year && rule.citation(*edition).is_some())
+    });
+    bases
 }
 
 fn figures(rule: &Rule) -> Vec<RuleFigureView> {
@@ -109,6 +129,7 @@ fn figures(rule: &Rule) -> Vec<RuleFigureView> {
                     unit_us: Units::Us.of(measure),
                     unit_si: Units::Si.of(measure),
                     editions: BTreeMap::from([stated]),
+                    evidence: read_for(name),
                 }),
             }
         }

@@ -1,9 +1,11 @@
 //! The published tables, every figure with where it comes from. A proof is replayed from an answer and these alone.
 
+use super::evidence::{EvidenceView, bases, read_for};
 use crate::quantity::{Decimal, Unit};
 use crate::tables::{Basis, Row, Table, Value};
 use serde::Serialize;
 use serde::ser::Serializer;
+use std::collections::BTreeMap;
 use utoipa::openapi::RefOr;
 use utoipa::openapi::schema::{ObjectBuilder, OneOfBuilder, Schema, Type};
 use utoipa::{PartialSchema, ToSchema};
@@ -68,9 +70,14 @@ pub struct RowView {
     /// What stands in each column: an exact decimal, or words. A column that has nothing here is absent.
     #[schema(value_type = BTreeMap<String, CellValue>, example = json!({"volume_in3": 2.25, "volume_cm3": 36.9}))]
     values: Values,
-    /// How far the row can be trusted.
-    basis: Basis,
-    /// Where the row comes from: keys of the table `sources`.
+    /// How far the row can be trusted, by edition.
+    #[schema(value_type = BTreeMap<String, Basis>, example = json!({"2020": "published"}))]
+    basis: BTreeMap<&'static str, Basis>,
+    /// The texts that were read for the row. Absent when there are none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(required = false)]
+    evidence: Vec<EvidenceView>,
+    /// What else the row comes from: keys of the table `sources`.
     #[serde(skip_serializing_if = "<[&str]>::is_empty")]
     #[schema(value_type = Vec<String>, required = false, example = json!(["box-guide"]))]
     sources: &'static [&'static str],
@@ -141,7 +148,8 @@ fn view_of(table: &Table, row: &'static Row) -> RowView {
     RowView {
         key: row.key,
         values: Values(table.columns.iter().zip(&row.values).filter_map(field).collect()),
-        basis: row.basis,
+        basis: bases(row.bases),
+        evidence: read_for(&format!("{}/{}", table.id, row.key)),
         sources: &row.sources,
         note: row.note,
     }
