@@ -59,7 +59,11 @@ fn what_rests_on_memory_grows_no_more() {
             .count()
     };
     let memory = [Basis::Recalled, Basis::Unconfirmed];
-    assert_eq!([count(&memory, false), count(&memory, true)], [27, 119], "(rule, edition) and (row, edition)");
+    assert_eq!(
+        [count(&memory, false), count(&memory, true)],
+        [27, 119],
+        "(rule, edition) and (row, edition)"
+    );
     assert_eq!(
         [count(&[Basis::EarlierEdition], false), count(&[Basis::EarlierEdition], true)],
         [19, 1139],

@@ -53,7 +53,15 @@ async fn a_table_has_exact_figures_with_where_they_come_from() {
     let table = get("/v1/tables/conductor-volume").await.json();
     let row = table["rows"].as_array().unwrap().iter().find(|row| row["key"] == "12 AWG").unwrap();
     assert_eq!(row["values"], json!({"volume_in3": 2.25, "volume_cm3": 36.9}));
-    assert_eq!(row["basis"], "published");
+    let basis =
+        json!({"2017": "bracketed", "2020": "bracketed", "2023": "unofficial_copy", "2026": "unconfirmed"});
+    assert_eq!(row["basis"], basis);
+    assert!(
+        row["evidence"]
+            .as_array()
+            .unwrap()
+            .contains(&json!({"edition": "2011", "source": "cec-2013", "agrees": true}))
+    );
     let sources = get("/v1/tables/sources").await.json();
     let known: Vec<&Value> = sources["rows"].as_array().unwrap().iter().map(|row| &row["key"]).collect();
     for list in ["conductor-volume", "standard-boxes"] {
