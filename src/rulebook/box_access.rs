@@ -14,7 +14,8 @@ rules! {
     /// Wiring in an underground box is reached without digging up paving or earth.
     UNDERGROUND: "box-access.underground", ["314.29", "314.29(B)", "314.29(B)"], Published, REACH;
     /// A listed box may lie under loose cover where its place is marked.
-    UNDER_LOOSE_COVER: "box-access.under-loose-cover", ["314.29 Exception", "314.29(B) Exception", "314.29(B) Exception"], [Published, Published, UnofficialCopy],
+    UNDER_LOOSE_COVER: "box-access.under-loose-cover", ["314.29 Exception", "314.29(B) Exception", "314.29(B) Exception"],
+        [Published, Published, UnofficialCopy],
         REACH;
     /// The finish over a recessed small box has an opening of a least size, near its center.
     OPENING: "box-access.opening", [-, -, "314.29(A)(1) to (3)"], [Published, Published, UnofficialCopy], OPENINGS;

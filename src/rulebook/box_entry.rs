@@ -21,7 +21,8 @@ rules! {
     SHEATH: "box-entry.sheath", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], [Published, Published, UnofficialCopy],
         THREADS;
     /// A nonmetallic single-gang box may do without a clamp where the cable is fastened close by.
-    SINGLE_GANG: "box-entry.single-gang", ["314.17(C) Exception", "314.17(B)(2) Exception", "314.17(B)(2) Exception"], [Bracketed, Published, UnofficialCopy],
+    SINGLE_GANG: "box-entry.single-gang", ["314.17(C) Exception", "314.17(B)(2) Exception", "314.17(B)(2) Exception"],
+        [Bracketed, Published, UnofficialCopy],
         ADOPTED;
     /// A cable inside a complete raceway is secured by the raceway.
     IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)", "314.17(B)"], [Recalled, Published, UnofficialCopy],

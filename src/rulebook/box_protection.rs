@@ -21,7 +21,8 @@ rules! {
     THROUGH_WALL: "box-protection.fasteners-through-wall", [-, -, "314.5"], [Published, Published, UnofficialCopy],
         FASTENERS;
     /// Fasteners through the wall of a small box, other than those that mount it, end flush with its inside.
-    THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5(6)"], [Recalled, Recalled, UnofficialCopy],
+    THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5(6)"],
+        [Recalled, Recalled, UnofficialCopy],
         COPY;
     /// Fasteners through the wall of a conduit body end flush with its inside.
     THROUGH_BODY: "box-protection.fasteners-through-body", [-, -, "314.5(7)"], [Recalled, Recalled, UnofficialCopy],
