@@ -1,4 +1,4 @@
-//! What metal boxes and their covers are made of: 314.40 and 314.41.
+//! What metal boxes and their covers are made of: 314.40 and 314.41, in 2023 314.100 and 314.101.
 
 use super::RuleFigure;
 use super::declare::RECALLED;
@@ -8,18 +8,24 @@ const ADOPTED: &str = "2013 and 2022 California Electrical Code (the 2011 and 20
 
 rules! {
     /// The walls of a sheet-steel box of up to the stated volume have a least thickness.
-    SHEET_STEEL: "box-construction.sheet-steel", "314.40(B)", [Bracketed, Published, UnofficialCopy], RECALLED;
+    SHEET_STEEL: "box-construction.sheet-steel", ["314.40(B)", "314.40(B)", "314.100(B)"],
+        [Bracketed, Published, UnofficialCopy], RECALLED;
     /// The walls of a sheet-steel box over that volume have another, which is less.
-    LARGE_SHEET_STEEL: "box-construction.large-sheet-steel", "314.40(C)", [Bracketed, Published, UnofficialCopy],
+    LARGE_SHEET_STEEL: "box-construction.large-sheet-steel", ["314.40(C)", "314.40(C)", "314.100(C)"],
+        [Bracketed, Published, UnofficialCopy],
         "EC&M Code Quiz, 29 May 2007 (0.053 in.)";
     /// The walls of a cast box have a least thickness by how it is cast.
-    CAST: "box-construction.cast", "314.40(B)", [Bracketed, Published, UnofficialCopy], RECALLED;
+    CAST: "box-construction.cast", ["314.40(B)", "314.40(B)", "314.100(B)"],
+        [Bracketed, Published, UnofficialCopy], RECALLED;
     /// A box listed as equal in strength, and a listed short-radius body, may be thinner.
-    LISTED: "box-construction.listed", "314.40(B) Exceptions", [Bracketed, Published, UnofficialCopy], RECALLED;
+    LISTED: "box-construction.listed", ["314.40(B) Exceptions", "314.40(B) Exceptions", "314.100(B) Exceptions"],
+        [Bracketed, Published, UnofficialCopy], RECALLED;
     /// A metal box has a means to connect an equipment grounding conductor.
-    GROUNDING: "box-construction.grounding-provision", "314.40(D)", [Bracketed, Published, UnofficialCopy], RECALLED;
+    GROUNDING: "box-construction.grounding-provision", ["314.40(D)", "314.40(D)", "314.100(D)"],
+        [Bracketed, Published, UnofficialCopy], RECALLED;
     /// A metal cover is as thick as its box, or listed.
-    COVER: "box-construction.cover", ["314.41", "314.41", "314.101"], [Bracketed, Published, UnofficialCopy], ADOPTED;
+    COVER: "box-construction.cover", ["314.41", "314.41", "314.101"],
+        [Bracketed, Published, UnofficialCopy], ADOPTED;
     /// A metal cover is of the material of its box, or lined with insulation, or listed.
     COVER_MATERIAL: "box-construction.cover-material", ["314.41", "314.41", "314.101"], Published, ADOPTED;
 }

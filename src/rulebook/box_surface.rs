@@ -29,7 +29,7 @@ rules! {
     /// Screws of a cover match the threads of the box, or follow instructions.
     COVER_SCREWS: "box-surface.cover-screws", "314.25", [Recalled, Published, UnofficialCopy], RECALLED;
     /// A large combustible finish exposed between a canopy and its box is covered.
-    CANOPY_FINISH: "box-surface.canopy-finish", "314.25(B)", [Recalled, Published, UnofficialCopy],
+    CANOPY_FINISH: "box-surface.canopy-finish", "314.25(B), 410.23", [Recalled, Published, UnofficialCopy],
         "recalled: 180 in² (0.116 m²); the square millimetres printed beside it are known to be a slip";
     /// A cord pendant leaves its cover through a bushing or a smooth, rounded hole.
     PENDANT_CORD: "box-surface.pendant-cord", "314.25(C)", [Bracketed, Published, UnofficialCopy], RECALLED;

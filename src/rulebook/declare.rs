@@ -3,8 +3,8 @@
 use super::{Edition, RuleFigure};
 use crate::trade::ConductorSize;
 
-/// The source of a rule that nobody looked up.
-pub(super) const RECALLED: &str = "recalled; no published source was read";
+/// The source of a rule for which nothing was read but the texts in the evidence.
+pub(super) const RECALLED: &str = "nothing else was read";
 
 /// Declares rules, and lists them as `RULES`: the id, the section, the basis and the source of each.
 ///

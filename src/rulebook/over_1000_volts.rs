@@ -1,11 +1,11 @@
-//! Boxes for systems over 1000 V: what Part IV of Article 314 asks, which counts in diameters of cables.
+//! Boxes for systems over 1000 V: what Part IV of Article 314 asks, Part III in 2023, which counts in diameters of cables.
 
 use super::RuleFigure;
 use super::declare::RECALLED;
 use super::strategy::{Choice, Strategy, choices};
 
 rules! {
-    /// Over 1000 V nominal (from 2023 also over 1500 V direct current) the lengths follow the cables, not the raceways.
+    /// Over 1000 V nominal the lengths follow the cables, not the raceways.
     SCOPE: "over-1000-volts.scope", "314.70", [Recalled, Published, UnofficialCopy], RECALLED;
     /// A straight pull asks for so many diameters of the largest cable.
     STRAIGHT: "over-1000-volts.straight", "314.71(A)", [Bracketed, Published, UnofficialCopy],

@@ -1,4 +1,4 @@
-//! Systems over 1000 V: what Part IV of Article 314 asks, counted in diameters of cables.
+//! Systems over 1000 V: what Part IV of Article 314 asks, Part III in 2023, counted in diameters of cables.
 
 use super::entries;
 use super::request::{CableCovering, CableOver1000Volts, Entry};

@@ -34,7 +34,7 @@ request! {
         /// The units of every length in the request and the answer. With `si` a raceway counts with its metric designator.
         units,
         interpretations: PullBoxInterpretations,
-        /// Whether the system is over 1000 V (from 2023 also over 1500 V direct current): every entry then names its
+        /// Whether the system is over 1000 V: every entry then names its
         /// `cables_over_1000_volts`, whose diameters count instead of raceways.
         #[serde(default)]
         pub over_1000_volts: bool,

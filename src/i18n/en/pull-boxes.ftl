@@ -129,7 +129,7 @@ point-marked_size = Is the conductor size marked on a listed box also the larges
 
 ## Boxes over 1000 V
 
-rule-over-1000-volts-scope = For systems over 1000 V (from 2023 also over 1500 V direct current) the lengths of a pull box are counted in outside diameters of the cables, not in trade sizes.
+rule-over-1000-volts-scope = For systems over 1000 V the lengths of a pull box are counted in outside diameters of the cables, not in trade sizes.
     .title = Boxes over 1000 V
 rule-over-1000-volts-straight = A straight pull asks for 48 diameters of the largest shielded or lead-covered cable, and 32 of the largest that is neither.
     .title = Straight pulls over 1000 V

@@ -154,7 +154,7 @@ point-marked_size = El calibre de conductor marcado en una caja listada, ¿es ta
 
 ## Cajas de más de 1000 V
 
-rule-over-1000-volts-scope = Para sistemas de más de 1000 V (desde 2023 también de más de 1500 V de corriente continua) las longitudes de una caja de paso se cuentan en diámetros exteriores de los cables, no en tamaños comerciales.
+rule-over-1000-volts-scope = Para sistemas de más de 1000 V las longitudes de una caja de paso se cuentan en diámetros exteriores de los cables, no en tamaños comerciales.
     .title = Cajas de más de 1000 V
 rule-over-1000-volts-straight = Un tiro recto pide 48 diámetros del cable más grande con blindaje o con cubierta de plomo, y 32 del más grande sin ninguno de los dos.
     .title = Tiros rectos de más de 1000 V
