@@ -73,13 +73,13 @@ pub struct ReviewAnswer {
     /// The caller's own mark.
     #[serde(skip_serializing_if = "Option::is_none")]
     reference: Option<Reference>,
-    /// The gravest verdict of all checks. A check that was only asked for a size keeps the whole from complying: it is not determined.
+    /// The most severe verdict of all checks. A check that was only asked for a size keeps the whole from complying: it is not determined.
     /// Null when every one was only asked for a size.
     #[schema(required = true)]
     verdict: Option<Verdict>,
     /// The verdict of each check that was made.
     verdicts: Vec<CheckVerdict>,
-    /// Every finding, the gravest first: violated, not determined, satisfied, advisory.
+    /// Every finding, the most severe first: violated, not determined, satisfied, advisory.
     findings: Vec<ReviewFinding>,
     /// What is still unknown: the inputs that would decide what is not determined.
     unknown: Vec<Unknown>,
@@ -313,7 +313,7 @@ fn put_together(asked: ReviewRequest, answers: Vec<(&'static CheckEntry, Value)>
     ruleset.as_object_mut()?.remove("check_digest");
     Some(ReviewAnswer {
         reference: asked.reference,
-        verdict: gravest(&verdicts),
+        verdict: most_severe(&verdicts),
         verdicts,
         findings,
         unknown,
@@ -361,8 +361,8 @@ fn largest_conductor(value: &Value) -> Option<ConductorSize> {
     }
 }
 
-/// The gravest verdict. A check that was asked for a size alone vouches for nothing.
-fn gravest(verdicts: &[CheckVerdict]) -> Option<Verdict> {
+/// The most severe verdict. A check that was asked for a size alone vouches for nothing.
+fn most_severe(verdicts: &[CheckVerdict]) -> Option<Verdict> {
     if verdicts.iter().all(|made| made.verdict.is_none()) {
         return None;
     }
