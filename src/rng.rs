@@ -48,7 +48,7 @@ impl Rng {
         from[self.below(N as u32) as usize]
     }
 
-    /// Whether something happens that does so many times of a hundred.
+    /// Whether something happens that has this chance in a hundred.
     pub fn chance(&mut self, percent: u32) -> bool {
         self.below(100) < percent
     }

@@ -8,7 +8,7 @@ mod write;
 pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{
-    self, Account, AllowanceGroup, Amendment, Argument, Caution, Check, Evaluation, Finding, Request as _,
+    self, Account, AllowanceGroup, Amendment, Caution, Check, Evaluation, Finding, FindingArg, Request as _,
     RuleStatus, Status, Verdict,
 };
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
@@ -310,34 +310,33 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> 
 
 /// A finding as a sentence.
 pub fn message_of(finding: &Finding, messages: &Catalogue) -> String {
-    let named =
-        finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArgument { argument, messages }));
+    let named = finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArg { argument, messages }));
     messages.sentence(finding.message, named)
 }
 
 /// An argument as a sentence writes it.
-struct LocalizedArgument<'a> {
-    argument: &'a Argument,
+struct LocalizedArg<'a> {
+    argument: &'a FindingArg,
     messages: &'a Catalogue,
 }
 
-impl fmt::Display for LocalizedArgument<'_> {
+impl fmt::Display for LocalizedArg<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.argument {
-            Argument::Text(text) => f.write_str(text),
-            Argument::Name(name) => f.write_str(name),
-            Argument::Words(keys) => keys.iter().enumerate().try_for_each(|(index, key)| {
+            FindingArg::Text(text) => f.write_str(text),
+            FindingArg::Name(name) => f.write_str(name),
+            FindingArg::Words(keys) => keys.iter().enumerate().try_for_each(|(index, key)| {
                 f.write_str(if index == 0 { "" } else { ", " })?;
                 f.write_str(self.messages.fixed(key))
             }),
-            Argument::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
-            Argument::AllowanceGroups(takings) => {
+            FindingArg::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
+            FindingArg::AllowanceGroups(takings) => {
                 takings.iter().enumerate().try_for_each(|(index, group)| {
                     f.write_str(if index == 0 { "" } else { "; " })?;
                     write_allowance_group(group, f)
                 })
             }
-            Argument::Readings(readings) => {
+            FindingArg::Readings(readings) => {
                 readings.iter().enumerate().try_for_each(|(index, (reading, verdict))| {
                     f.write_str(if index == 0 { "" } else { ", " })?;
                     write!(f, "{reading} → {}", self.messages.label(verdict.map_or("sized", Verdict::name)))

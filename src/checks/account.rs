@@ -62,7 +62,7 @@ pub struct Account {
 }
 
 impl Account {
-    /// Draws up the account of a request from what a check found and from its proof: a rule has the gravest status of the
+    /// Draws up the account of a request from what a check found and from its proof: a rule has the most severe status of the
     /// findings about it; one without a finding is satisfied where the proof works with it, and does not apply where the proof
     /// says only that.
     pub fn of<R>(

@@ -3,9 +3,9 @@
 use super::judging::follow;
 use super::{Check, Evaluation, Verdict};
 use crate::derivation::ReplayFault;
-use crate::rulebook::Bent;
+use crate::rulebook::MutatedRulebook;
 
-/// What a request would come to if the rules were bent. It is no [`Evaluation`], and none can be had of it: so no answer,
+/// What a request would come to if the rules were other than they are. It is no [`Evaluation`], and none can be had of it: so no answer,
 /// drawing or certificate is made of a mistake.
 ///
 /// ```
@@ -19,19 +19,22 @@ use crate::rulebook::Bent;
 ///
 /// ```compile_fail,E0308
 /// use elbowroom::answers::{Explain, answer};
-/// use elbowroom::checks::{evaluate_bent, outlet_fill::OutletFill};
+/// use elbowroom::checks::{evaluate_mutated, outlet_fill::OutletFill};
 /// use elbowroom::i18n::Catalogue;
 /// use elbowroom::rulebook::{Edition, Rulebook};
 /// let request = elbowroom::json::read(b"{}").unwrap();
-/// let evaluation = evaluate_bent::<OutletFill>(&Rulebook::of(Edition::ALL[0]).bent(|_| {}), &request);
+/// let evaluation = evaluate_mutated::<OutletFill>(&Rulebook::of(Edition::ALL[0]).mutated(|_| {}), &request);
 /// answer::<OutletFill>(&request, &evaluation, Explain::None, Catalogue::english());
 /// ```
 #[derive(Clone, Debug)]
 pub struct Counterfactual<O>(Evaluation<O>);
 
-/// Follows bent rules with a request, by the same check as the rules themselves.
-pub fn evaluate_bent<C: Check>(bent: &Bent, request: &C::Request) -> Counterfactual<C::Outcome> {
-    Counterfactual(follow::<C>(bent.followed(), request))
+/// Evaluates a request under mutated rules, by the same check as under the rules themselves.
+pub fn evaluate_mutated<C: Check>(
+    rulebook: &MutatedRulebook,
+    request: &C::Request,
+) -> Counterfactual<C::Outcome> {
+    Counterfactual(follow::<C>(rulebook.rulebook(), request))
 }
 
 impl<O> Counterfactual<O> {
@@ -45,7 +48,7 @@ impl<O> Counterfactual<O> {
         &self.0.outcome
     }
 
-    /// Computes its proof again: rules may be bent, sums are not.
+    /// Computes its proof again: the rules are mutated, the sums are not.
     ///
     /// # Errors
     ///

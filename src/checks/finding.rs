@@ -35,7 +35,7 @@ pub enum Status {
 
 /// One thing that a sentence names: words of the trade, a figure of the answer, or a plain number.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Argument {
+pub enum FindingArg {
     /// Words that are the same in every language, such as a conductor size or an identifier.
     Text(String),
     /// Words that are the same in every language and never change.
@@ -63,13 +63,13 @@ pub struct AllowanceGroup {
     pub each: Figure,
 }
 
-impl From<Figure> for Argument {
+impl From<Figure> for FindingArg {
     fn from(figure: Figure) -> Self {
         Self::Figure(figure)
     }
 }
 
-impl From<&str> for Argument {
+impl From<&str> for FindingArg {
     fn from(text: &str) -> Self {
         Self::Text(text.to_owned())
     }
@@ -85,7 +85,7 @@ pub struct Finding {
     /// The key of the sentence in the message catalogues.
     pub message: &'static str,
     /// What the sentence names.
-    pub arguments: SmallVec<[(&'static str, Argument); 3]>,
+    pub arguments: SmallVec<[(&'static str, FindingArg); 3]>,
     /// The inputs that it is about.
     pub at: Vec<Pointer>,
     /// The inputs that would decide it.
@@ -106,7 +106,7 @@ impl Finding {
     }
 
     /// Names something in the sentence.
-    pub fn with(mut self, name: &'static str, argument: impl Into<Argument>) -> Self {
+    pub fn with(mut self, name: &'static str, argument: impl Into<FindingArg>) -> Self {
         self.arguments.push((name, argument.into()));
         self
     }
@@ -160,8 +160,8 @@ impl Verdict {
 
     /// The verdict about a part of what is judged, from the findings about that part alone.
     pub fn of_part<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Self {
-        let gravest = findings.into_iter().map(|finding| finding.status).min();
-        match gravest {
+        let worst = findings.into_iter().map(|finding| finding.status).min();
+        match worst {
             Some(Status::Violated) => Self::Violates,
             Some(Status::NotDetermined) | None => Self::NotDetermined,
             Some(Status::Satisfied | Status::Advisory) => Self::Complies,

@@ -1,6 +1,6 @@
 //! From a request to an evaluation: judged by its check, accounted for, and never by a reading that is open and that nobody chose.
 
-use super::{Account, Argument, Caution, Check, Entry, Evaluation, Finding, RuleStatus, Status, Verdict};
+use super::{Account, Caution, Check, Entry, Evaluation, Finding, FindingArg, RuleStatus, Status, Verdict};
 use crate::derivation::{Derivation, Pointer};
 use crate::rulebook::reading::{Point, Standing};
 use crate::rulebook::{NOTHING_DESCRIBED, Rulebook};
@@ -26,7 +26,7 @@ pub fn evaluate_under<C: Check>(book: &Rulebook, request: &C::Request) -> Evalua
     follow::<C>(book, request)
 }
 
-/// The one way from rules to an evaluation, whether they are an edition's or bent.
+/// The one way from rules to an evaluation, whether they are an edition's or mutated.
 pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
     let mut evaluation = accounted::<C>(book, request);
     if evaluation.verdict.is_some() {
@@ -38,7 +38,7 @@ pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluat
     evaluation
 }
 
-/// Ends the proof: what decided each rule that something was found about, as gravely as the account has it.
+/// Ends the proof: what decided each rule that something was found about, where the account comes to the same status.
 fn conclude<O>(evaluation: &mut Evaluation<O>) {
     let Evaluation { account, findings, proof, .. } = evaluation;
     for Finding { rule, status, step, at, supply, .. } in findings {
@@ -128,7 +128,7 @@ fn reopen<C: Check>(
         }
     }
     let finding = Finding::new(point.rule(), Status::NotDetermined, "finding-open-reading");
-    let finding = finding.with("readings", Argument::Readings(verdicts));
+    let finding = finding.with("readings", FindingArg::Readings(verdicts));
     evaluation.findings.push(finding.supply(Pointer::to(point.chosen_at())));
     draw_up::<C>(request, evaluation);
 }

@@ -5,7 +5,7 @@
 //! else holds, such as one that protects conductors, counts in any case: broken it is a violation, open it is to be decided.
 
 use super::inspection::{Inspection, Requirement, Sentences};
-use super::{Argument, Finding, Status};
+use super::{Finding, FindingArg, Status};
 use crate::derivation::{Pointer, StepId};
 use crate::rulebook::Rule;
 use crate::tables::Affirmation;
@@ -113,8 +113,8 @@ impl Inspection {
         let step = self.proof.affirm(rule, cell, Some(at));
         let (status, message) = if holds { (Status::Satisfied, met) } else { (Status::Violated, broken) };
         let finding = Finding::new(rule, status, message)
-            .with("row", Argument::Name(row))
-            .with("column", Argument::Name(column));
+            .with("row", FindingArg::Name(row))
+            .with("column", FindingArg::Name(column));
         self.findings.push(finding.at(at).step(step));
         let (relation, limit, given) = (None, None, None);
         let requirement = Requirement { rule: rule.id, status, relation, limit, given, at, step: Some(step) };

@@ -18,7 +18,7 @@ pub struct ReplayFault {
 impl Derivation {
     /// Recomputes every step from the values of the steps before it, the tables and the rule figures.
     ///
-    /// Steps that take a number from the request are believed: comparing them with the request is for whoever holds it.
+    /// Steps that take a number from the request are believed: comparing them with the request is up to its holder.
     pub fn replay(&self) -> Result<(), ReplayFault> {
         let mut values: Vec<Option<Decimal>> = Vec::with_capacity(self.steps.len());
         for (index, step) in self.steps.iter().enumerate() {

@@ -63,7 +63,7 @@ use utoipa::ToSchema;
 ///   the rule is `satisfied` where it does as is wanted, and `violated` where it does not. Where it has none, `of` names the word of the
 ///   request that decides, if there is one. A rule that is `not_determined` lacks what would stand at `at`: the request says nothing
 ///   there, or has an object or a list there in which something is missing.
-/// - A rule of the `account` of the answer comes to the gravest of these: violated, then not determined, then satisfied. One that no
+/// - A rule of the `account` of the answer comes to the most severe of these: violated, then not determined, then satisfied. One that no
 ///   such step is about is satisfied where a step serves it that is not `does_not_apply`, and does not apply where none does.
 /// - The verdict is `violates` where any rule is violated, otherwise `not_determined` where any is not determined, otherwise
 ///   `complies`. Where nothing was described that could be judged, a step says so: the rule `nothing-described` is not determined.

@@ -280,13 +280,13 @@ mod tests {
 
     #[test]
     fn a_catalogue_that_does_not_read_says_so_in_place_of_every_sentence() {
-        for texts in ["step-read = { $told", "text-yes = yes\ntext-yes = no"] {
+        for texts in ["step-read = { $result", "text-yes = yes\ntext-yes = no"] {
             let fault = Catalogue::read(Language::Spanish, &[texts]).unwrap_err();
             let text = fault.to_string();
             assert!(text.starts_with("message catalogue es: "), "{text}");
             let broken = Catalogue { fault: Some(fault), ..Catalogue::empty(Language::Spanish) };
             assert_eq!(broken.fixed("text-yes"), text);
-            assert_eq!(broken.sentence("step-read", [("told", "x")]), text);
+            assert_eq!(broken.sentence("step-read", [("result", "x")]), text);
             assert_eq!(broken.counted("problem-detail-invalid-request", "count", 2), text);
             assert_eq!(broken.reason("unmarked"), text);
         }

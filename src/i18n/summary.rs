@@ -55,11 +55,11 @@ fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<St
         }
         _ => ("step-computed", expression(proof, step)?),
     };
-    let place = match citation {
+    let cited = match citation {
         Some(citation) => format!("{title}, {citation}"),
         None => title,
     };
-    Some(catalogue.sentence(key, [("told", text), ("rule", place)]))
+    Some(catalogue.sentence(key, [("result", text), ("rule", cited)]))
 }
 
 fn expression(proof: &Derivation, step: &Step) -> Option<String> {

@@ -49,7 +49,7 @@ impl Decimal {
         self.0
     }
 
-    /// The number that is so many billionths.
+    /// The number with these billionths.
     pub const fn from_billionths(billionths: i64) -> Self {
         Self(billionths)
     }

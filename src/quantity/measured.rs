@@ -117,7 +117,7 @@ impl<'de> Deserialize<'de> for Decimal {
 
 const NOT_READABLE: &str = "not a number with at most six decimals in the accepted range";
 
-/// Whether a JSON number has at most so many decimals: what the schemas' `x-decimals` asks.
+/// Whether a JSON number has at most a number of decimals: what the schemas' `x-decimals` asks.
 pub fn has_at_most_decimals(number: f64, decimals: u32) -> bool {
     Decimal::from_json_number(number, decimals).is_some()
 }

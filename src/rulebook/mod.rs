@@ -2,7 +2,7 @@
 //!
 //! [`Rules`] are data. An edition is one value of them, and nothing in a check asks which edition it is. A [`Rulebook`]
 //! is a handle on such a value, cheap to copy: the rules of an edition, read and amended as a request asks. Rules that are
-//! changed in any other way are [`Bent`].
+//! changed in any other way are [`MutatedRulebook`].
 //!
 //! **Invariant:** no check compares editions; whatever differs is a field here.
 
@@ -10,7 +10,6 @@
 mod declare;
 
 pub mod amendment;
-mod bent;
 pub mod box_access;
 pub mod box_construction;
 pub mod box_depth;
@@ -26,6 +25,7 @@ pub mod figures_table;
 pub mod free_conductor;
 pub mod geometry;
 pub mod luminaire_outlet;
+mod mutated;
 pub mod outlet_fill;
 pub mod outlet_volume;
 pub mod over_1000_volts;
@@ -37,8 +37,8 @@ mod rule;
 mod strategy;
 
 pub use crate::tables::{Bases, Basis};
-pub use bent::Bent;
 pub use edition::Edition;
+pub use mutated::MutatedRulebook;
 pub use part::Part;
 pub use rule::{Citation, Rule, RuleFigure};
 pub use strategy::{Choice, Strategy};
@@ -204,17 +204,17 @@ impl Rulebook {
         Self(Handle::Changed(Arc::new(Changed { rules: Rules::clone(self), amended })))
     }
 
-    /// The same rules, changed as somebody has them who holds a misconception: no rulebook any more.
+    /// The same rules with a change that no edition makes: what somebody follows who holds a misconception.
     ///
     /// ```
     /// use elbowroom::rulebook::{Edition, Rulebook};
-    /// let bent = Rulebook::of(Edition::E2023).bent(|rules| rules.outlet_fill.grounding_beyond = None);
-    /// assert_eq!(bent.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
+    /// let mutated = Rulebook::of(Edition::E2023).mutated(|rules| rules.outlet_fill.grounding_beyond = None);
+    /// assert_eq!(mutated.outlet_fill.grounding_beyond, Rulebook::of(Edition::E2017).outlet_fill.grounding_beyond);
     /// ```
-    pub fn bent(&self, change: impl FnOnce(&mut Rules)) -> Bent {
+    pub fn mutated(&self, change: impl FnOnce(&mut Rules)) -> MutatedRulebook {
         let mut rules = Rules::clone(self);
         change(&mut rules);
-        Bent(Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() }))))
+        MutatedRulebook(Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() }))))
     }
 
     /// The figures that are amended.

@@ -111,7 +111,7 @@ choices! {
 subject! {
     /// What grounding conductors past the first few take.
     pub struct GroundingBeyond {
-        /// So many are taken together.
+        /// How many are taken together.
         pub together: RuleFigure,
         /// Allowances for each one more.
         pub each: RuleFigure,

@@ -7,13 +7,13 @@ use super::strategy::{Choice, Strategy, choices};
 rules! {
     /// Over 1000 V nominal the lengths follow the cables, not the raceways.
     SCOPE: "over-1000-volts.scope", "314.70", [Recalled, Published, UnofficialCopy], RECALLED;
-    /// A straight pull asks for so many diameters of the largest cable.
+    /// A straight pull asks for a multiple of the diameter of the largest cable.
     STRAIGHT: "over-1000-volts.straight", "314.71(A)", [Bracketed, Published, UnofficialCopy],
         "Two trade-forum threads that work 48 diameters; 32 for nonshielded cable is recalled";
-    /// An angle or U pull asks for so many diameters of the largest cable and the diameters of all others of the wall.
+    /// An angle or U pull asks for a multiple of the diameter of the largest cable and the diameters of all others of the wall.
     ANGLE: "over-1000-volts.angle", "314.71(B)(1)", [Bracketed, Published, UnofficialCopy],
         "A trade-forum thread that works 36 diameters of 2.15 in.; the sum over the wall and 24 for nonshielded cable are recalled";
-    /// Where a cable enters and where it leaves stand so many of its diameters apart.
+    /// Where a cable enters and where it leaves stand a multiple of its diameter apart.
     ENTRY_EXIT: "over-1000-volts.entry-exit", "314.71(B)(2)", [Bracketed, Published, UnofficialCopy], RECALLED;
     /// Opposite a removable cover, the bending radius of the cable may serve instead.
     REMOVABLE_COVER: "over-1000-volts.removable-cover", "314.71(B)(1) Exception", [Bracketed, Published, UnofficialCopy],

@@ -67,11 +67,11 @@ subject! {
         pub raceway_counts_as: Strategy<RacewayCountsAs>,
         /// What stands for a cable in the sums.
         pub cable_counts_as: Strategy<CableCountsAs>,
-        /// What a straight pull asks so many times.
+        /// What a straight pull asks a multiple of.
         pub straight_of: Strategy<StraightOf>,
         /// The directions in which a straight pull asks.
         pub straight_along: Strategy<StraightAlong>,
-        /// What the angle rule adds to so many times the largest raceway.
+        /// What the angle rule adds to the multiple of the largest raceway.
         pub angle_adds: Strategy<AngleAdds>,
         /// The rows of a wall.
         pub rows_of_wall: Strategy<RowsOfWall>,
@@ -103,11 +103,11 @@ choices! {
     RacewayCountsAs;
     /// What stands for a cable in the sums: the trade size of the raceway that its conductors would need, or something else.
     CableCountsAs;
-    /// What a straight pull asks so many times.
+    /// What a straight pull asks a multiple of.
     StraightOf;
     /// Whether a straight pull asks along a direction.
     StraightAlong;
-    /// What the angle rule adds to so many times the largest raceway of a row.
+    /// What the angle rule adds to the multiple of the largest raceway of a row.
     AngleAdds;
     /// The rows that the entries of a wall stand in.
     RowsOfWall;
@@ -122,7 +122,7 @@ choices! {
 /// How far a search for the smallest box with a place for every entry goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Search {
-    /// How many conditions one layout may look at. So many take some hundredths of a second.
+    /// How many conditions one layout may look at. That many take some hundredths of a second.
     pub conditions: u64,
     /// The step from one size and place to the next where the request names none, in inches and in millimetres.
     pub step: [Decimal; 2],

@@ -42,7 +42,7 @@ rules! {
     /// Intermediate metal conduit is permitted up to trade size 4, from 2023 on up to 6.
     IMC_SIZE: "raceway-fill.imc-size", "342.20", [Published, Published, UnofficialCopy],
         "NFPA 70-2020 as California reprints it: 4; an unofficial copy of 2023: 6; 2017 lies between texts of 2011 and 2020 that both say 4";
-    /// Flexible metal conduit of trade size 3/8, plain or liquidtight, takes so many conductors as a table of its own has.
+    /// Flexible metal conduit of trade size 3/8, plain or liquidtight, takes as many conductors as a table of its own has.
     THREE_EIGHTHS: "raceway-fill.three-eighths", "348.22", [Bracketed, Published, UnofficialCopy],
         "Official metric text of 2012 (table whole); NFPA 70-2011 as California reprints it; 350.22(B) sends liquidtight conduit to the outside fittings";
     /// Three conductors may jam where the raceway's diameter is about three times theirs. Advice, not a requirement.

@@ -1,4 +1,4 @@
-//! Faults as a problem lists them: each in words, so many at the most, the rest counted.
+//! Faults as a problem lists them: each in words, up to a limit, the rest counted.
 
 use super::language;
 use crate::checks::{Fault, FaultCode, Faults};

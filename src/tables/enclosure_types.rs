@@ -269,7 +269,7 @@ mod tests {
     /// A type that stands more of one kind of exposure stands less of it too.
     #[test]
     fn the_grave_condition_implies_the_lighter_one() {
-        for (grave, light) in [
+        for (severe, mild) in [
             ("outdoor_prolonged_submersion", "outdoor_temporary_submersion"),
             ("outdoor_temporary_submersion", "outdoor_hosedown"),
             ("outdoor_hosedown", "outdoor_rain_snow_sleet"),
@@ -281,7 +281,7 @@ mod tests {
         ] {
             for enclosure in EnclosureType::ALL {
                 let holds = |row| rated(row, *enclosure).is_some_and(|cell| cell.holds);
-                assert!(!holds(grave) || holds(light), "{} {grave}", enclosure.name());
+                assert!(!holds(severe) || holds(mild), "{} {severe}", enclosure.name());
             }
         }
     }

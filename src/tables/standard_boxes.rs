@@ -77,7 +77,7 @@ impl Shape {
         !matches!(self, Self::Octagonal | Self::Square)
     }
 
-    /// Whether a box of this shape can have so many gangs in the sense of the table: its volume is then that of all.
+    /// Whether a box of this shape can have a number of gangs in the sense of the table: its volume is then that of all.
     pub const fn takes_gangs(self, gangs: u32) -> bool {
         match self {
             Self::Octagonal | Self::Square | Self::SingleCover => gangs == 1,

@@ -67,7 +67,7 @@ pub struct Bill {
 }
 
 impl Bill {
-    /// Adds so many of one thing.
+    /// Adds a number of one thing.
     pub(super) fn add(&mut self, billed: BillItem, more: u64) {
         let count = match billed {
             BillItem::Open => Some(&mut self.open),

@@ -1,9 +1,9 @@
 //! A misconception as data: what a learner gets wrong, as a mutation, and the rules that it goes against.
 
-use crate::checks::{Check, Counterfactual, Request as _, evaluate_bent, rulebook_of};
+use crate::checks::{Check, Counterfactual, Request as _, evaluate_mutated, rulebook_of};
 use crate::derivation::Derivation;
 use crate::i18n::Catalogue;
-use crate::rulebook::{Bent, Edition, Rule, Rulebook, Rules};
+use crate::rulebook::{Edition, MutatedRulebook, Rule, Rulebook, Rules};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -116,7 +116,7 @@ pub fn view_of(
 
 /// A misconception in words.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
-#[schema(as = MisconceptionTold)]
+#[schema(as = Misconception)]
 pub struct MisconceptionView {
     /// Its name.
     #[schema(value_type = String, example = "device_one_allowance")]
@@ -170,8 +170,8 @@ where
         }
     }
     let book = book.unwrap_or_else(|| rulebook_of::<C>(request, request.terms().edition));
-    let bent = if mutations.iter().any(|mutation| matches!(mutation, Mutation::Rules(_))) {
-        book.bent(|rules| {
+    let mutated = if mutations.iter().any(|mutation| matches!(mutation, Mutation::Rules(_))) {
+        book.mutated(|rules| {
             for mutation in mutations {
                 if let Mutation::Rules(change) = mutation {
                     change(rules);
@@ -179,7 +179,7 @@ where
             }
         })
     } else {
-        Bent::from(book)
+        MutatedRulebook::from(book)
     };
-    Some(evaluate_bent::<C>(&bent, changed.as_ref().unwrap_or(request)))
+    Some(evaluate_mutated::<C>(&mutated, changed.as_ref().unwrap_or(request)))
 }

@@ -155,19 +155,19 @@ fn figures_and_structure_of_the_rules_themselves_show_in_what_is_said() {
         assert_eq!(all.matches(&written).count(), 1, "{}", figure.name);
     }
     let bends = [
-        (Part::OutletFill, book.bent(|rules| rules.outlet_fill.clamps_by.name = "smallest")),
-        (Part::OutletFill, book.bent(|rules| rules.outlet_fill.grounding_beyond = None)),
-        (Part::OutletFill, book.bent(|rules| rules.outlet_fill.yoke.si = Decimal::whole(3))),
-        (Part::Pull, book.bent(|rules| rules.pull.applies_from = ConductorSize::AWG_6)),
+        (Part::OutletFill, book.mutated(|rules| rules.outlet_fill.clamps_by.name = "smallest")),
+        (Part::OutletFill, book.mutated(|rules| rules.outlet_fill.grounding_beyond = None)),
+        (Part::OutletFill, book.mutated(|rules| rules.outlet_fill.yoke.si = Decimal::whole(3))),
+        (Part::Pull, book.mutated(|rules| rules.pull.applies_from = ConductorSize::AWG_6)),
         (
             Part::Pull,
-            book.bent(|rules| {
+            book.mutated(|rules| {
                 rules.pull.angle_adds = Strategy::<AngleAdds>::new("nothing", |_, _, _, _| None)
             }),
         ),
-        (Part::Pull, book.bent(|rules| rules.pull.search.conditions += 1)),
-        (Part::BoxEntry, book.bent(|rules| rules.box_entry.relieves_in_raceway ^= true)),
-        (Part::BoxDepth, book.bent(|rules| rules.box_depth.rear_center = None)),
+        (Part::Pull, book.mutated(|rules| rules.pull.search.conditions += 1)),
+        (Part::BoxEntry, book.mutated(|rules| rules.box_entry.relieves_in_raceway ^= true)),
+        (Part::BoxDepth, book.mutated(|rules| rules.box_depth.rear_center = None)),
     ];
     for (part, bent) in bends {
         assert_eq!(marked(&bent.law(), &tables()), (readers(part), true), "{part:?}");

@@ -103,11 +103,11 @@ fn strategies(law: &Law) -> BTreeSet<(String, String)> {
 fn changed_strategies<C: Teachable>() -> BTreeSet<(String, String)> {
     let book = Rulebook::of(Edition::E2023);
     let lawful = strategies(&book.law());
-    let bent = C::MISCONCEPTIONS.iter().filter_map(|wrong| match wrong.mutation {
-        Mutation::Rules(change) => Some(strategies(&book.bent(change).law())),
+    let mutated = C::MISCONCEPTIONS.iter().filter_map(|wrong| match wrong.mutation {
+        Mutation::Rules(change) => Some(strategies(&book.mutated(change).law())),
         Mutation::Request(_) | Mutation::EditionBefore => None,
     });
-    bent.flat_map(|bent| bent.difference(&lawful).cloned().collect::<Vec<_>>()).collect()
+    mutated.flat_map(|mutated| mutated.difference(&lawful).cloned().collect::<Vec<_>>()).collect()
 }
 
 /// With the test above: every structural choice of a rule decides some case, or it is none.

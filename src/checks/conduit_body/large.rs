@@ -10,7 +10,7 @@ use crate::checks::pulls::lengths::OppositeBack;
 use crate::checks::pulls::pull::RequestedPull;
 use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, Held, Resolved, Wall, distances, lengths, pull};
 use crate::checks::raceway_fill::sizing::{Load, Sizer};
-use crate::checks::{Argument, Finding, Status};
+use crate::checks::{Finding, FindingArg, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::geometry::POSITIONS;
@@ -185,10 +185,10 @@ fn below_full_fill(proof: &mut Derivation, sizer: &mut Sizer, request: &ConduitB
 }
 
 /// Openings, given by name, as a sentence of any language names them.
-fn openings(request: &ConduitBodyRequest, names: &[String]) -> Argument {
+fn openings(request: &ConduitBodyRequest, names: &[String]) -> FindingArg {
     let places = request.hubs.iter().map(|hub| hub.place);
     let key_of = |name: &String| places.clone().find(|place| word(*place) == name.as_str()).map(key);
-    Argument::Words(names.iter().filter_map(key_of).collect())
+    FindingArg::Words(names.iter().filter_map(key_of).collect())
 }
 
 /// Compares one dimension of the body with what is required of it.

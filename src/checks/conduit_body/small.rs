@@ -3,7 +3,7 @@
 use super::outcome::{HubFill, SmallInBody};
 use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
-use crate::checks::{Argument, Finding, Status};
+use crate::checks::{Finding, FindingArg, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
@@ -99,7 +99,7 @@ pub(super) fn fill(
     let at = Pointer::of(&"/hubs/#", index);
     let open = |findings: &mut Vec<Finding>| {
         let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
-        findings.push(finding.with("opening", Argument::Words(vec![key(hub.place)])).at(at));
+        findings.push(finding.with("opening", FindingArg::Words(vec![key(hub.place)])).at(at));
     };
     let Some(occupants) = occupants(proof, request, hub.place, None) else {
         open(findings);
@@ -120,7 +120,7 @@ pub(super) fn fill(
     };
     findings.push(
         Finding::new(&CONDUCTORS, status, message)
-            .with("opening", Argument::Words(vec![key(hub.place)]))
+            .with("opening", FindingArg::Words(vec![key(hub.place)]))
             .with("area", load.total)
             .with("allowed", admission.allowed)
             .at(at)

@@ -75,7 +75,7 @@ pub(super) fn judge(
     (!fits).then(|| finding.with("needed", needed).with("gangs", gangs).at(place).step(step))
 }
 
-/// Side by side, so many spaces need one barrier fewer; and the shares of the spaces are the whole box.
+/// Spaces side by side need one barrier fewer than there are of them; and the shares of the spaces are the whole box.
 pub(super) fn of_barriers(
     proof: &mut Derivation,
     request: &OutletFillRequest,

@@ -88,8 +88,8 @@ fn block_itself(proof: &mut Derivation, block: &DistributionBlock, at: Pointer) 
             .map(|(_, member)| at.member(member))
     };
     let (broken, open): (Vec<Pointer>, Vec<Pointer>) = (those(Some(false)).collect(), those(None).collect());
-    let told = conditions.iter().filter_map(|(condition, member)| Some(((*condition)?, at.member(member))));
-    let steps: Vec<StepId> = told.map(|(holds, at)| proof.fact(&BLOCKS, holds, at)).collect();
+    let said = conditions.iter().filter_map(|(condition, member)| Some(((*condition)?, at.member(member))));
+    let steps: Vec<StepId> = said.map(|(holds, at)| proof.fact(&BLOCKS, holds, at)).collect();
     let decided = proof.every(&BLOCKS, &steps);
     let mut finding = if !broken.is_empty() {
         Finding::new(&BLOCKS, Status::Violated, "finding-block-conditions-broken")

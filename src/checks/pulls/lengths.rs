@@ -213,14 +213,14 @@ pub struct AngleRow<'a> {
 /// What the angle rule adds something to.
 #[derive(Clone, Copy, Debug)]
 pub struct Multiplied {
-    /// So many times a raceway.
+    /// How many times the largest raceway is taken.
     pub multiple: Figure,
     /// The largest raceway of the row.
     pub largest: Figure,
 }
 
 impl Choice for AngleAdds {
-    /// What is added to so many times the largest raceway of a row with these sizes; `None` where nothing is.
+    /// What is added to the multiple of the largest raceway of a row with these sizes; `None` where nothing is.
     type Apply = for<'a> fn(&mut Derivation, AngleRow<'a>, Vec<Figure>, Multiplied) -> Option<Figure>;
     const LAWFUL: Strategy<Self> = Strategy::<Self>::new("others-of-row", |proof, _, mut sizes, of| {
         remove_one(&mut sizes, of.largest.value);

@@ -51,7 +51,7 @@ pub struct Occupant {
     pub each: Figure,
 }
 
-/// So many insulated conductors of Table 5; `None` where the table has no such conductor. `at` is where the request
+/// A number of insulated conductors of Table 5; `None` where the table has no such conductor. `at` is where the request
 /// names it.
 pub fn insulated(
     proof: &mut Derivation,

@@ -18,7 +18,7 @@ text-certificate-wrong-signature = The signature was not made over what is there
 text-certificate-request-refused = This service refuses the request, under the very rules that the certificate names.
 text-certificate-answered-otherwise = This service answers the request otherwise, under the very rules that the certificate names.
 
-text-signature-valid = The signature was made over exactly this content with a key of this service: whoever holds the key issued it.
+text-signature-valid = The signature was made over exactly this content with a key of this service: the holder of the key issued it.
 text-signature-invalid = The signature was not made over this content, or is none.
 text-signature-unknown-key = The signature names a key that is not known here, so it says nothing. Under other rules such a certificate cannot be told from one that was altered.
 text-signature-none = There is no signature. A certificate under the rules of this service is held by its reproduction; under other rules it cannot be told from one that was altered.

@@ -13,10 +13,10 @@ caution-amended = Figures were amended as this request says. Whether the jurisdi
 
 ## Proof in sentences
 
-step-computed = { $told } ({ $rule })
-step-left-out = Left out: { $told } ({ $rule })
-step-read = Read as { $told } ({ $rule })
-step-boxes = Boxes that would do: { $told } ({ $rule })
+step-computed = { $result } ({ $rule })
+step-left-out = Left out: { $result } ({ $rule })
+step-read = Read as { $result } ({ $rule })
+step-boxes = Boxes that would do: { $result } ({ $rule })
 
 ## Where a rule stands
 

@@ -3,9 +3,9 @@
 problem-title-malformed-json = The body is not JSON
 problem-meaning-malformed-json = The body could not be read as JSON text in UTF-8. The fault says in which line and column reading stopped.
 problem-title-unauthorized = A key is needed
-problem-meaning-unauthorized = The service asks for a key, and there is none in the request, or it is not known, or its time is over. Send it as Authorization: Bearer followed by the token. Whoever runs the service gives out keys.
+problem-meaning-unauthorized = The service asks for a key, and there is none in the request, or it is not known, or its time is over. Send it as Authorization: Bearer followed by the token. The operator of the service issues keys.
 problem-title-forbidden = The key is for something else
-problem-meaning-forbidden = The key is known and in force, but what was asked for is not among its scopes. Whoever runs the service can give out a key with the scope that the detail names.
+problem-meaning-forbidden = The key is known and in force, but what was asked for is not among its scopes. The operator of the service can issue a key with the scope that the detail names.
 problem-title-not-found = There is nothing here
 problem-meaning-not-found = The path, or what it names, is not served. The nearest known name is given where there is one.
 problem-title-method-not-allowed = The method is not for this path
@@ -116,12 +116,12 @@ text-end-of-line = the end of the line
 
 text-edition-title = NFPA 70, { $year } edition
 text-api-description = Audited box and enclosure calculations for the electrical trade. Post what is there, and the answer says what the code requires, whether it complies, what was counted and what was not, and carries a proof that anyone can replay from the answer and the published tables. Nothing is kept between requests. The answers are arithmetic, not approval: the adopted code with its amendments and the authority having jurisdiction decide.
-text-key = The token of a key, where the service asks for one. Whoever runs the service gives out keys.
+text-key = The token of a key, where the service asks for one. The operator of the service issues keys.
 text-header-www-authenticate = How to send a key, and what was wrong with the one that was sent.
 text-header-link = The drawing of this answer: the same body posted to the same path, with an Accept header of image/svg+xml.
 text-header-retry-after = Seconds after which to ask again.
 text-header-ratelimit = How many requests are left of the quota, and in how many seconds it is whole again.
-text-header-ratelimit-policy = The quota: so many requests in a window of so many seconds.
+text-header-ratelimit-policy = The quota: the number of requests in a window, and its length in seconds.
 text-link-check = A check that is named here.
 text-link-rule = The words of a rule that is named here.
 text-link-table = A table that is named here.

@@ -63,10 +63,10 @@ caution-amended = Se modificaron cifras como dice esta solicitud. No se comprob�
 
 ## La demostración en frases
 
-step-computed = { $told } ({ $rule })
-step-left-out = Omitido: { $told } ({ $rule })
-step-read = Leído como { $told } ({ $rule })
-step-boxes = Cajas que servirían: { $told } ({ $rule })
+step-computed = { $result } ({ $rule })
+step-left-out = Omitido: { $result } ({ $rule })
+step-read = Leído como { $result } ({ $rule })
+step-boxes = Cajas que servirían: { $result } ({ $rule })
 
 ## Dónde está una regla
 

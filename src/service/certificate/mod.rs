@@ -143,7 +143,7 @@ async fn verify(State(service): State<Arc<Service>>, request: Request) -> Result
 /// The public keys of signatures
 ///
 /// A JWK Set (RFC 7517) with the key that signs certificates, and former keys which still verify them; empty where
-/// certificates are not signed. Whoever meets the name of a key that is not in a copy asks again.
+/// certificates are not signed. A caller that meets the name of a key that is not in a copy asks again.
 #[utoipa::path(
     get, path = "/v1/signing-keys", tag = "Certificates", operation_id = "signing_keys",
     responses((status = 200, description = "The keys.", body = JwkSet)),

@@ -1,7 +1,7 @@
 //! API keys: authentication by token, authorization by scope, and a rate limit for each.
 //!
 //! A token is 256 random bits, so it is kept as its plain SHA-256: there is nothing to guess, and a slow hash — which
-//! protects words that people choose — would only make every request expensive. Whoever reads the file cannot call the service.
+//! protects words that people choose — would only make every request expensive. A reader of the file cannot call the service.
 //!
 //! | module | what it is for |
 //! |---|---|

@@ -161,7 +161,7 @@ fn declare_language(components: &mut Components) {
         .required(Required::False)
         .description(Some(
             "The language of the sentences: English or Spanish. Figures, verdicts, names and codes are the same in both. \
-             Whoever asks for no language that is spoken here is answered in English.",
+             A request for no language that is available is answered in English.",
         ))
         .schema(Some(ObjectBuilder::new().schema_type(Type::String).examples(["es-MX, es;q=0.9"])));
     let tags = one_of_names(Language::ALL.map(Language::tag));

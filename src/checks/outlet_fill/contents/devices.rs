@@ -3,7 +3,7 @@
 use super::{Counted, Counting, Unsaid};
 use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::{Device, TerminalBlockKind};
-use crate::checks::{AllowanceGroup, Argument, Finding, Status};
+use crate::checks::{AllowanceGroup, Finding, FindingArg, Status};
 use crate::derivation::Pointer;
 use crate::quantity::Measure;
 use crate::rulebook::outlet_fill::{CONDUCTORS, DEVICES, NOTHING, TERMINAL_BLOCKS, YokeBy};
@@ -126,8 +126,8 @@ impl Counting<'_, '_> {
             each: line.each,
         });
         let mut finding = Finding::new(&DEVICES, Status::Advisory, "finding-devices-differ")
-            .with("yokes", Argument::AllowanceGroups(takings.collect()))
-            .with("largest", Argument::Name(largest.map_or("", ConductorSize::name)))
+            .with("yokes", FindingArg::AllowanceGroups(takings.collect()))
+            .with("largest", FindingArg::Name(largest.map_or("", ConductorSize::name)))
             .step(first.volume.step);
         finding.at = lines().flat_map(|line| line.at.iter().copied()).collect();
         self.findings.push(finding);

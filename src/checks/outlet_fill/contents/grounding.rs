@@ -135,7 +135,7 @@ impl Counting<'_, '_> {
         self.grounding_line(Item::Grounding, &GROUNDING, allowances, entering)
     }
 
-    /// A line of grounding conductors that take so many allowances.
+    /// A line of grounding conductors that take a number of allowances.
     pub(crate) fn grounding_line(
         &mut self,
         what: Item,

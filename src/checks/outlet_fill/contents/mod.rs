@@ -368,7 +368,7 @@ impl<'a> Counting<'a, '_> {
     }
 }
 
-/// A line of the tally: so many allowances, each of a volume.
+/// A line of the tally: a number of allowances, each of a volume.
 #[inline]
 fn line(
     proof: &mut Derivation,
@@ -383,7 +383,7 @@ fn line(
     TallyLine { what, size, allowances, each, volume, rule: rule.id, ids, at }
 }
 
-/// Puts a line where its item and size belong; few lines are out of order, and lines are dear to move.
+/// Puts a line where its item and size belong; few lines are out of order, and lines are expensive to move.
 fn put_in_order(tally: &mut Vec<TallyLine>, line: TallyLine) {
     let place = tally.partition_point(|other| (other.what, other.size) <= (line.what, line.size));
     tally.insert(place, line);

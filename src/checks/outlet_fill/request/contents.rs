@@ -255,7 +255,7 @@ pub struct Wire {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum ClampKind {
-    /// A clamp inside the box, whoever supplied it. All together take one allowance.
+    /// A clamp inside the box, supplied with it or added. All together take one allowance.
     Internal,
     /// A spring tab molded into a plastic box. Whether it is an internal clamp is disputed.
     Molded,
