@@ -9,7 +9,7 @@
 //     node tests/replay.mjs http://127.0.0.1:8314
 
 import { readFileSync, readdirSync } from "node:fs";
-import { BILLION, COMPUTE, Wrong, halfAway, must, read, write } from "./replay/exact.mjs";
+import { BILLION, COMPUTE, Wrong, converted, halfAway, must, read, write } from "./replay/exact.mjs";
 import { leadsTo, standing } from "./replay/rows.mjs";
 
 const AT_ONCE = 4;
@@ -97,16 +97,22 @@ function boxes(table, unit, [needed, added, gangs, square, octagonal]) {
 // one proof
 
 const SYSTEMS = {
-  us: ["1", "%", "in", "in2", "in3", "lb"],
-  si: ["1", "%", "mm", "mm2", "cm3", "kg"],
+  us: ["in", "in2", "in3", "lb"],
+  si: ["mm", "mm2", "cm3", "kg"],
 };
+/** The system that a step is in: by its unit, or, of a figure without one, by the column where the two columns differ. */
+function systemOf(service, { op, unit, column, ...cell }) {
+  const [year, system] = op === "stated" ? column.split("_") : [];
+  const differs = system && new Set(Object.keys(SYSTEMS).map((one) => service.cell({ ...cell, column: `${year}_${one}` }))).size > 1;
+  return differs ? system : Object.keys(SYSTEMS).find((one) => SYSTEMS[one].includes(unit));
+}
 
 /** What a step comes to, recomputed: `equals`, `holds` or `selects`, and the unit where a table says it. */
 function recomputed(service, request, answer, step, of) {
   const { op } = step;
   const values = of.map((operand) => operand.equals);
   const truths = of.map((operand) => operand.holds);
-  const units = request.units ?? "us";
+  const asked = request.units ?? "us";
   if (op === "given") {
     const value = standing(request, step.at);
     must(value !== undefined, `the request has nothing at ${step.at}`);
@@ -135,8 +141,14 @@ function recomputed(service, request, answer, step, of) {
     must(cell === "yes" || cell === "no", `the table says ${cell}`);
     return { holds: cell === "yes" };
   }
+  if (op === "converted") {
+    must(of.length === 1 && (of[0].op === "given" || of[0].amended), "it converts what the request does not say");
+    return { equals: converted(of[0].equals, of[0].unit, step.unit) };
+  }
   if (op === "stated") {
+    const units = step.column.slice(-2);
     must(step.table === "rule-figures" && step.column === `${request.edition}_${units}`, "that is another column");
+    must(units === asked || !step.amended, "an amendment is in the units of the request");
     const amended = request.amendments?.find(({ figure }) => figure === step.row)?.value;
     must((amended !== undefined) === (step.amended ?? false), "amended or not?");
     return { equals: amended ?? service.cell(step), unit: service.row(step)[`unit_${units}`] };
@@ -208,6 +220,7 @@ const shown = (value) => (value === undefined ? "nothing" : write(value));
 /** Recomputes the proof of one answer. Returns how many steps it has. */
 function replay(service, request, answer) {
   const steps = new Map();
+  const units = request.units ?? "us";
   for (const step of answer.derivation.steps) {
     try {
       const of = (step.of ?? []).map((name) => steps.get(name));
@@ -217,7 +230,9 @@ function replay(service, request, answer) {
         must(same(found[member], step[member]), `${member} ${shown(step[member])}, but it is ${shown(found[member])}`);
       }
       must(found.unit === undefined || found.unit === step.unit, `its unit is ${found.unit}`);
-      must(step.unit === undefined || SYSTEMS[request.units ?? "us"].includes(step.unit), "that is the other system");
+      const systems = new Set([step, ...of].map((one) => systemOf(service, one)).filter(Boolean));
+      must(systems.size < 2 || step.op === "converted", "it computes with both systems of units");
+      must(step.op !== "given" || (systemOf(service, step) ?? units) === units, "the request is in the other system");
       const touched = step.op === "stated" ? step.amended : of.some(({ amended }) => amended) || undefined;
       must(step.amended === touched, "what an amendment touches is marked");
     } catch (error) {

@@ -12,13 +12,12 @@ import json
 import sys
 import urllib.error
 import urllib.request
-from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Decimal, getcontext
+from decimal import ROUND_FLOOR, ROUND_HALF_UP, Decimal, getcontext
 from pathlib import Path
 from urllib.parse import quote
 
 getcontext().prec = 60
 NINTH = Decimal("0.000000001")
-SECOND = Decimal("0.01")
 
 
 class Wrong(Exception):
@@ -114,6 +113,35 @@ def distance(legs):
     return sum((leg * leg for leg in legs), Decimal(0)).sqrt().quantize(NINTH, ROUND_FLOOR)
 
 
+def percent(part, whole, limit=Decimal(100)):
+    """To the second decimal, or as many more as it takes to tell it from a limit that it is not."""
+    exact = 100 * part / whole
+    for decimals in range(2, 10):
+        rounded = exact.quantize(Decimal(1).scaleb(-decimals), ROUND_HALF_UP)
+        if rounded != limit or 100 * part == limit * whole:
+            return rounded
+    return limit + (NINTH if 100 * part > limit * whole else -NINTH)
+
+
+INCH = Decimal("25.4")
+TO_SI = {
+    "in": (INCH, "mm"),
+    "in2": (INCH**2, "mm2"),
+    "in3": (INCH**3 / 1000, "cm3"),
+    "lb": (Decimal("0.45359237"), "kg"),
+}
+
+
+def converted(value, unit, to):
+    """What the request says in the one system, in the other."""
+    if unit in TO_SI and TO_SI[unit][1] == to:
+        return (value * TO_SI[unit][0]).quantize(NINTH, ROUND_HALF_UP)
+    factor, metric = TO_SI[to]
+    if metric != unit:
+        raise Wrong(f"{unit} is not converted to {to}")
+    return (value / factor).quantize(NINTH, ROUND_HALF_UP)
+
+
 COMPUTE = {
     "sum": lambda values: sum(values, Decimal(0)),
     "product": lambda values: (values[0] * values[1]).quantize(NINTH, ROUND_HALF_UP),
@@ -121,7 +149,7 @@ COMPUTE = {
     "quotient": lambda values: (values[0] / values[1]).quantize(NINTH, ROUND_FLOOR),
     "whole_quotient": lambda values: whole_quotient(values[0], values[1]),
     "round_count": lambda values: round_count(*values),
-    "percent": lambda values: (100 * values[0] / values[1]).quantize(SECOND, ROUND_CEILING),
+    "percent": lambda values: percent(*values),
     "largest": max,
     "smallest": min,
     "distance": distance,
@@ -129,6 +157,12 @@ COMPUTE = {
 }
 
 COMBINE = {"every": all, "any": any}
+
+
+def system(unit):
+    """The system that a unit belongs to, if it belongs to one."""
+    return "us" if unit in TO_SI else "si" if unit in ("mm", "mm2", "cm3", "kg") else None
+
 HOLDING = {*COMBINE, "whatever", "account"}
 
 RELATIONS = {
@@ -174,6 +208,11 @@ def replay(service, request, answer):
             raise Wrong(f"{name} computes with a step that has no value")
         if operation == "given":
             expected = given(step, request)
+        elif operation == "converted":
+            [said] = [steps[operand] for operand in step["of"]]
+            if said["op"] not in ("given", "stated"):
+                raise Wrong(f"{name}: {said['op']} is not what the request says")
+            expected = converted(said["equals"], said["unit"], step["unit"])
         elif operation == "chosen":
             expected = step["equals"]
         elif operation == "fact":
@@ -222,6 +261,9 @@ def replay(service, request, answer):
             expected = None
         else:
             raise Wrong(f"{name}: no operation is called {operation}")
+        mixed = {system(steps[operand].get("unit")) for operand in step.get("of", [])} | {system(step.get("unit"))}
+        if operation != "converted" and {"us", "si"} <= mixed:
+            raise Wrong(f"{name} computes with figures of both systems of units")
         if expected is not None and step["equals"] != expected:
             raise Wrong(f"{name}: {operation} of {values} is {expected}, not {step['equals']}")
         steps[name] = step

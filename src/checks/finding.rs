@@ -94,6 +94,8 @@ pub struct Finding {
     pub unless: Vec<Pointer>,
     /// The step of the proof that decides it.
     pub step: Option<StepId>,
+    /// The part of what is judged that it is about, from 0, where there are several: a section, a space.
+    pub part: Option<usize>,
     /// Whether it is about a way to satisfy a rule that another way makes needless: it then decides nothing.
     pub is_superseded: bool,
 }
@@ -102,7 +104,8 @@ impl Finding {
     /// A finding that names nothing yet.
     pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
         let (arguments, at, supply, unless) = (SmallVec::new(), Vec::new(), Vec::new(), Vec::new());
-        Self { rule, status, message, arguments, at, supply, unless, step: None, is_superseded: false }
+        let (step, part, is_superseded) = (None, None, false);
+        Self { rule, status, message, arguments, at, supply, unless, step, part, is_superseded }
     }
 
     /// Names something in the sentence.
@@ -127,6 +130,14 @@ impl Finding {
     pub fn unless(mut self, at: Pointer) -> Self {
         self.unless.push(at);
         self
+    }
+
+    /// Lets it decide nothing, since another way satisfies the rule: what this one lacks is only worth knowing.
+    pub fn supersede(&mut self) {
+        self.status = Status::Advisory;
+        self.is_superseded = true;
+        self.supply.clear();
+        self.unless.clear();
     }
 
     /// Says which step decides it.

@@ -1,5 +1,7 @@
 //! From a request to an evaluation: judged by its check, accounted for, and never by a reading that is open and that nobody chose.
 
+use super::either_units;
+use super::retaking::First;
 use super::{Account, Caution, Check, Entry, Evaluation, Finding, FindingArg, RuleStatus, Status, Verdict};
 use crate::derivation::{Derivation, Pointer};
 use crate::rulebook::reading::{Point, Standing};
@@ -28,14 +30,27 @@ pub fn evaluate_under<C: Check>(book: &Rulebook, request: &C::Request) -> Evalua
 
 /// The one way from rules to an evaluation, whether they are an edition's or mutated.
 pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
-    let mut evaluation = accounted::<C>(book, request);
+    let mut evaluation = accounted_once::<C>(book, request);
     if evaluation.verdict.is_some() {
-        for point in open_points(&evaluation.proof) {
-            reopen::<C>(point, book, request, &mut evaluation);
+        if evaluation.verdict != Some(Verdict::Complies) || !open_points(&evaluation.proof).is_empty() {
+            take_again::<C>(book, request, &mut evaluation);
         }
         conclude(&mut evaluation);
     }
     evaluation
+}
+
+/// Looks at what is not met in the other system of units, and at what turns on a reading that nobody chose; the rows of the outcome
+/// then say what was found in the end.
+fn take_again<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &mut Evaluation<C::Outcome>) {
+    let first = First::of(&evaluation.findings);
+    meet_in_either::<C>(book, request, evaluation);
+    for point in open_points(&evaluation.proof) {
+        reopen::<C>(point, book, request, evaluation);
+    }
+    if let Some(retaking) = first.retaking(&evaluation.findings) {
+        C::retake(&mut evaluation.outcome, &retaking);
+    }
 }
 
 /// Ends the proof: what decided each rule that something was found about, where the account comes to the same status.
@@ -54,8 +69,21 @@ fn conclude<O>(evaluation: &mut Evaluation<O>) {
     }
 }
 
-/// Evaluates a request under a rulebook whose readings all decide.
+/// Evaluates a request under a rulebook whose readings all decide, in either system of units.
 fn accounted<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
+    let mut evaluation = accounted_once::<C>(book, request);
+    meet_in_either::<C>(book, request, &mut evaluation);
+    evaluation
+}
+
+fn meet_in_either<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &mut Evaluation<C::Outcome>) {
+    if evaluation.verdict.is_some() && either_units::apply::<C>(book, request, evaluation) {
+        draw_up::<C>(request, evaluation);
+    }
+}
+
+/// Evaluates a request under a rulebook whose readings all decide, in its own system of units.
+pub(super) fn accounted_once<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
     let Judgement { outcome, findings, proof, cautions, is_judged } = C::judge(book, request);
     let mut evaluation =
         Evaluation { verdict: None, outcome, findings, proof, cautions, account: Account::default() };
@@ -87,7 +115,7 @@ fn say_what_is_silent<O>(evaluation: &mut Evaluation<O>) {
 }
 
 /// The points that mattered, are open, and that the caller chose no reading of.
-fn open_points(proof: &Derivation) -> SmallVec<[Point; 2]> {
+pub(super) fn open_points(proof: &Derivation) -> SmallVec<[Point; 2]> {
     let readings = proof.rulebook().readings;
     let is_open = |point: &Point| point.standing() == Standing::Open && !readings.is_chosen(*point);
     proof.consulted().iter().copied().filter(is_open).collect()

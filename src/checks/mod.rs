@@ -12,6 +12,7 @@ pub mod box_supports;
 mod caution;
 pub mod conduit_body;
 mod counterfactual;
+mod either_units;
 pub mod enclosure_types;
 mod fault;
 mod finding;
@@ -25,6 +26,7 @@ pub mod pull_box;
 pub(crate) mod pulls;
 pub mod raceway_fill;
 mod request;
+mod retaking;
 mod tagged;
 mod takeoff;
 mod terms;
@@ -37,7 +39,8 @@ pub use counterfactual::{Counterfactual, evaluate_mutated};
 pub use fault::{Fault, FaultCode, Faults};
 pub use finding::{AllowanceGroup, Finding, FindingArg, Status, Verdict};
 pub use judging::{Judgement, evaluate_under};
-pub use request::Request;
+pub use request::{Request, UnitsInterpretations};
+pub use retaking::Retaking;
 pub use takeoff::{BillItem, TakeoffFigures};
 pub use terms::{Amendment, FigureName, Name, Reference, Terms};
 
@@ -71,6 +74,9 @@ pub trait Check {
     /// Judges a request that has no faults, under a rulebook. Pure, and total: it never panics. [`evaluate_under`] takes the
     /// verdict from what was found.
     fn judge(rulebook: &Rulebook, request: &Self::Request) -> Judgement<Self::Outcome>;
+
+    /// Takes again what the outcome says of findings that came to something else: rows that are met or not, verdicts about parts.
+    fn retake(_outcome: &mut Self::Outcome, _retaking: &Retaking<'_>) {}
 
     /// What a takeoff takes from an answer beside its verdict. Nothing, for a check that neither measures nor sizes.
     fn takeoff_figures(_request: &Self::Request, _evaluation: &Evaluation<Self::Outcome>) -> TakeoffFigures {

@@ -1,24 +1,28 @@
-//! What every request carries: edition, units, the caller's mark, amendments and, for some, interpretations.
+//! What every request carries: edition, units, the caller's mark, amendments and interpretations.
 
 use super::Terms;
+use crate::quantity::{Conversion, Convert};
 use crate::rulebook::reading::Readings;
 use serde::de::DeserializeOwned;
 use utoipa::ToSchema;
 
 /// The request of a check, as [`request!`] declares it.
-pub trait Request: DeserializeOwned + ToSchema + 'static {
+pub trait Request: Convert + Clone + DeserializeOwned + ToSchema + 'static {
     /// Edition, units, the caller's mark, amendments.
     fn terms(&self) -> Terms<'_>;
 
     /// The readings that the request chooses, on top of those given.
     fn readings(&self, readings: Readings) -> Readings;
+
+    /// The same request in the other system of units, but for its amendments, which a rulebook holds.
+    fn in_other_units(&self, by: &Conversion) -> Self;
 }
 
 /// Declares the request of a check: what every request carries, and then what this one asks. `units` says of which figures
-/// they are the units; `interpretations` stands where the check has disputed points.
+/// they are the units; `interpretations` stands where the check has disputed points of its own.
 macro_rules! request {
     (
-        @declare [$($interpretations:ty)?] [$($units_doc:literal)+]
+        @declare [$interpretations:ty] [$($units_doc:literal)+]
         $(#[doc = $doc:literal])+
         pub struct $name:ident { $($members:tt)* }
     ) => {
@@ -41,10 +45,8 @@ macro_rules! request {
             #[serde(default)]
             #[schema(max_items = 200)]
             pub amendments: Vec<$crate::checks::Amendment>,
-            $(
-                /// How disputed points are to be read, where not in the default way.
-                pub interpretations: Option<$interpretations>,
-            )?
+            /// How disputed points are to be read, where not in the default way.
+            pub interpretations: Option<$interpretations>,
             $($members)*
         }
 
@@ -60,12 +62,17 @@ macro_rules! request {
             }
 
             fn readings(&self, readings: $crate::rulebook::reading::Readings) -> $crate::rulebook::reading::Readings {
-                $(
-                    if let Some(chosen) = &self.interpretations {
-                        return <$interpretations>::apply(chosen, readings);
-                    }
-                )?
-                readings
+                match &self.interpretations {
+                    Some(chosen) => <$interpretations>::apply(chosen, readings),
+                    None => readings,
+                }
+            }
+
+            fn in_other_units(&self, by: &$crate::quantity::Conversion) -> Self {
+                let mut other = self.clone();
+                other.units = by.to;
+                $crate::quantity::Convert::convert(&mut other, by);
+                other
             }
         }
     };
@@ -91,7 +98,8 @@ macro_rules! request {
         }
     ) => {
         $crate::checks::request::request! {
-            @declare [] [$($units_doc)+] $(#[doc = $doc])+ pub struct $name { $($members)* }
+            @declare [$crate::checks::UnitsInterpretations] [$($units_doc)+]
+            $(#[doc = $doc])+ pub struct $name { $($members)* }
         }
     };
 }
@@ -100,20 +108,29 @@ macro_rules! request {
 macro_rules! interpretations {
     (
         $(#[doc = $doc:literal])+
-        pub struct $name:ident { $($(#[doc = $member_doc:literal])+ $member:ident: $point:ty,)+ }
+        pub struct $name:ident { $($(#[doc = $member_doc:literal])+ $member:ident: $point:ty,)* }
     ) => {
         $(#[doc = $doc])+
         #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize, utoipa::ToSchema)]
         #[serde(deny_unknown_fields)]
-        pub struct $name { $($(#[doc = $member_doc])+ pub $member: Option<$point>,)+ }
+        pub struct $name {
+            $($(#[doc = $member_doc])+ pub $member: Option<$point>,)*
+            /// Whether a demand is met where it is met in either system of units, or only in that of the request.
+            pub units: Option<$crate::rulebook::reading::UnitsOfMeasure>,
+        }
 
         impl $name {
             /// The readings that are chosen, on top of those given.
             pub fn apply(&self, readings: $crate::rulebook::reading::Readings) -> $crate::rulebook::reading::Readings {
-                readings$(.choose(self.$member))+
+                readings$(.choose(self.$member))*.choose(self.units)
             }
         }
     };
 }
 
 pub(crate) use {interpretations, request};
+
+interpretations! {
+    /// How disputed points are to be read, for a check that has none of its own.
+    pub struct UnitsInterpretations {}
+}

@@ -24,6 +24,12 @@ macro_rules! tagged {
             }
         }
 
+        impl $crate::quantity::Convert for $name {
+            fn convert(&mut self, by: &$crate::quantity::Conversion) {
+                match self { $(Self::$variant(of) => $crate::quantity::Convert::convert(of, by)),+ }
+            }
+        }
+
         impl utoipa::PartialSchema for $name {
             fn schema() -> utoipa::openapi::RefOr<utoipa::openapi::Schema> {
                 $crate::checks::tagged::schema(
@@ -65,8 +71,11 @@ pub(crate) fn schema<const KINDS: usize>(
 #[cfg(test)]
 mod tests {
     use crate::json;
+    use crate::quantity::converts;
     use serde::{Deserialize, Serialize};
     use utoipa::{PartialSchema, ToSchema};
+
+    converts! { Paint {} Bare {} Part {} }
 
     /// Painted.
     #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]

@@ -72,10 +72,7 @@ impl Inspection {
             for finding in self.findings.get_mut(way.findings.clone()).unwrap_or_default() {
                 let stands = stand.iter().any(|rule| std::ptr::eq(finding.rule, *rule));
                 if finding.status != Status::Satisfied && !stands {
-                    finding.status = Status::Advisory;
-                    finding.is_superseded = true;
-                    finding.supply.clear();
-                    finding.unless.clear();
+                    finding.supersede();
                 }
             }
         }

@@ -6,6 +6,7 @@
 //! **Invariants:** a step refers to earlier steps only; no words are stored; nothing here knows any particular check.
 
 mod account;
+mod append;
 mod pointer;
 mod replay;
 mod step;
@@ -33,6 +34,8 @@ pub struct Derivation {
     rulebook: Rulebook,
     amends: bool,
     units: Units,
+    /// The system that the request is in: the other one, where a request is judged again in the other system.
+    said_in: Units,
     steps: Vec<Step>,
     operands: Vec<StepId>,
     selected: standard_boxes::StandardBoxes,
@@ -46,6 +49,7 @@ impl Derivation {
             rulebook: rulebook.clone(),
             amends: !rulebook.amended().is_empty(),
             units,
+            said_in: rulebook.said_in().unwrap_or(units),
             steps: Vec::with_capacity(64),
             operands: Vec::with_capacity(96),
             selected: SmallVec::new(),
@@ -84,11 +88,14 @@ impl Derivation {
         &self.consulted
     }
 
-    /// A number that the request gives.
+    /// A number that the request gives. Where it is judged in the other system of units, the step has what the request says, and
+    /// another one the value that it is converted to.
     #[inline]
     pub fn given(&mut self, rule: &'static Rule, value: Decimal, measure: Measure, at: Pointer) -> Figure {
         let basis = rule.basis_in(self.rulebook.edition);
-        self.push(Operation::Given, rule, basis, &[], value, self.units.of(measure), Some(at))
+        let (said, converts) = self.as_said(value, measure);
+        let given = self.push(Operation::Given, rule, basis, &[], said, self.said_in.of(measure), Some(at));
+        if converts { self.converted(rule, given, value, measure) } else { given }
     }
 
     /// A yes or no that the request gives.
@@ -127,14 +134,29 @@ impl Derivation {
     #[inline]
     pub fn stated(&mut self, figure: &RuleFigure) -> Figure {
         let (value, amended) = self.rulebook.value(figure, self.units);
-        let unit = self.units.of(figure.measure);
+        // what an amendment says is in the units of the request
+        let (said, converts) = if amended { self.as_said(value, figure.measure) } else { (value, false) };
+        let units = if amended { self.said_in } else { self.units };
         let basis = figure.rule.basis_in(self.rulebook.edition);
-        let stated =
-            self.push(Operation::Stated { figure: figure.name }, figure.rule, basis, &[], value, unit, None);
+        let operation = Operation::Stated { figure: figure.name, units };
+        let stated = self.push(operation, figure.rule, basis, &[], said, units.of(figure.measure), None);
         if let (true, Some(step)) = (amended, self.steps.last_mut()) {
             step.amended = true;
         }
-        stated
+        if converts { self.converted(figure.rule, stated, value, figure.measure) } else { stated }
+    }
+
+    /// What the request says of a value, and whether that is in other units.
+    #[inline(always)]
+    fn as_said(&self, value: Decimal, measure: Measure) -> (Decimal, bool) {
+        if self.said_in == self.units || self.units.of(measure) == self.said_in.of(measure) {
+            return (value, false);
+        }
+        (self.rulebook.unit_systems.conversion(self.units).said(value, measure), true)
+    }
+
+    fn converted(&mut self, rule: &'static Rule, said: Figure, value: Decimal, measure: Measure) -> Figure {
+        self.compute(Operation::Converted, rule, &[said], value, self.units.of(measure), None)
     }
 
     /// The standard boxes that serve, smallest first: those whose volume with what is added is at least what is needed.

@@ -1,8 +1,9 @@
 //! Recomputing a proof from its steps alone.
 
-use super::sums::{percent, round_count};
+use super::sums::round_count;
 use super::{Derivation, Operation, Outcome, Step};
-use crate::quantity::Decimal;
+use crate::quantity::{Decimal, Units};
+use crate::rulebook::RuleFigure;
 use crate::tables::{self, standard_boxes::Choice};
 
 /// A step that does not come to what it says.
@@ -57,6 +58,27 @@ impl Derivation {
         Ok(())
     }
 
+    /// A measured value in the system that the step is in.
+    fn reconverted(&self, step: &Step, said: Decimal) -> Option<Decimal> {
+        let unit = |step: &Step| match step.outcome {
+            Outcome::Equals(_, unit) => unit.measures(),
+            _ => None,
+        };
+        let from = self.operands(step).first().and_then(|operand| self.steps.get(operand.index()))?;
+        let ((from, measure), (to, same)) = (unit(from)?, unit(step)?);
+        let conversion = self.rulebook.unit_systems.conversion(to);
+        (from != to && measure == same).then(|| conversion.apply(said, measure))
+    }
+
+    /// A figure that a rule states; an amended one is in the units of the request, which the rulebook of the other system converts.
+    fn restated(&self, figure: &RuleFigure, units: Units) -> Decimal {
+        let (value, amended) = self.rulebook.value(figure, self.units);
+        match (amended, self.as_said(value, figure.measure)) {
+            (true, (said, _)) => said,
+            (false, _) => figure.value(units),
+        }
+    }
+
     fn recompute(&self, step: &Step, operands: &[Decimal]) -> Option<Outcome> {
         let value = match (step.operation, operands) {
             (Operation::Given | Operation::Chosen | Operation::Fact | Operation::Word { .. }, []) => {
@@ -69,9 +91,9 @@ impl Derivation {
             (Operation::Affirm { table, row, column }, []) => {
                 return tables::all().find(table)?.affirmed(row, column).map(Outcome::Holds);
             }
-            (Operation::Stated { figure }, []) => {
+            (Operation::Stated { figure, units }, []) => {
                 let stated = self.rulebook.figures().find(|stated| stated.name == figure)?;
-                self.rulebook.value(&stated, self.units).0
+                self.restated(&stated, units)
             }
             (Operation::Sum, terms) => terms.iter().copied().sum(),
             (Operation::Product, [left, right]) => left.times(*right),
@@ -79,7 +101,9 @@ impl Derivation {
             (Operation::Quotient, [of, by]) => of.over(*by)?,
             (Operation::WholeQuotient, [of, by]) => of.whole_quotient(*by)?.into(),
             (Operation::RoundCount, [of, by, step]) => round_count(*of, *by, *step)?,
-            (Operation::Percent, [part, whole]) => percent(*part, *whole)?,
+            (Operation::Percent, [part, whole]) => part.percent_of(*whole, Decimal::whole(100))?,
+            (Operation::Percent, [part, whole, limit]) => part.percent_of(*whole, *limit)?,
+            (Operation::Converted, [said]) => self.reconverted(step, *said)?,
             (Operation::Largest, several) => *several.iter().max()?,
             (Operation::Smallest, several) => *several.iter().min()?,
             (Operation::Distance, legs) => Decimal::distance(legs),
@@ -106,7 +130,7 @@ impl Derivation {
 mod tests {
     use super::*;
     use crate::derivation::Pointer;
-    use crate::quantity::{Measure, Units};
+    use crate::quantity::Measure;
     use crate::rulebook::{Edition, Rulebook, outlet_fill};
 
     fn sum_of_two() -> Derivation {
@@ -147,11 +171,33 @@ mod tests {
     }
 
     #[test]
-    fn percent_rounds_up_so_that_a_box_that_is_over_never_reads_one_hundred() {
+    fn a_percentage_is_the_nearest_and_reads_as_the_limit_only_where_it_is_the_limit() {
         let decimal = |text: &str| text.parse::<Decimal>().unwrap();
-        assert_eq!(percent(decimal("18"), decimal("18")), Some(decimal("100")));
-        assert_eq!(percent(decimal("18.0001"), decimal("18")), Some(decimal("100.01")));
-        assert_eq!(percent(decimal("1"), decimal("3")), Some(decimal("33.34")));
-        assert_eq!(percent(decimal("1"), Decimal::ZERO), None);
+        let percent = |part: &str, whole: &str, limit: &str| {
+            decimal(part).percent_of(decimal(whole), decimal(limit)).map(|share| share.to_string())
+        };
+        for (part, whole, limit, share) in [
+            ("18", "18", "100", "100"),
+            ("18.0001", "18", "100", "100.0006"),
+            ("17.9999", "18", "100", "99.9994"),
+            ("1", "3", "100", "33.33"),
+            ("1", "8", "100", "12.5"),
+            ("2", "3", "100", "66.67"),
+            // halves go away from zero
+            ("0.10005", "1", "100", "10.01"),
+            ("10.001", "25", "40", "40.004"),
+            ("9.999", "25", "40", "39.996"),
+            ("10.001", "25", "100", "40"),
+            // nothing that nine decimals can tell
+            ("1000000.000000001", "1000000", "100", "100.000000001"),
+            ("999999.999999999", "1000000", "100", "99.999999999"),
+        ] {
+            assert_eq!(
+                percent(part, whole, limit).as_deref(),
+                Some(share),
+                "{part} of {whole} against {limit}"
+            );
+        }
+        assert_eq!(percent("1", "0", "100"), None);
     }
 }

@@ -1,7 +1,7 @@
 //! One step of a proof.
 
 use super::{Pointer, RuleStatus};
-use crate::quantity::{Decimal, Unit};
+use crate::quantity::{Decimal, Unit, Units};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Basis, Rule};
 use crate::tables::Key;
@@ -16,6 +16,11 @@ use utoipa::{PartialSchema, ToSchema};
 pub struct StepId(pub(super) u32);
 
 impl StepId {
+    /// The step at a place in the proof, from 0.
+    pub const fn at(index: usize) -> Self {
+        Self(index as u32)
+    }
+
     /// The place of the step in the proof, from 0.
     pub const fn index(self) -> usize {
         self.0 as usize
@@ -155,7 +160,11 @@ pub enum Operation {
     Stated {
         /// Its name among the rule figures.
         figure: &'static str,
+        /// The system of units whose figure is taken.
+        units: Units,
     },
+    /// Takes a measured value of the request into the other system of units.
+    Converted,
     /// Adds all.
     Sum,
     /// Multiplies two; rounded half away from zero at the ninth decimal.
@@ -169,7 +178,8 @@ pub enum Operation {
     /// How many times the second goes into the first: the whole number, and one more where the fraction, rounded down
     /// at the ninth decimal, is at least the third; 0 at the least.
     RoundCount,
-    /// The first in hundredths of the second, rounded up at the second decimal.
+    /// The first in hundredths of the second, rounded to the nearest at the second decimal, or later where it would read as the limit
+    /// without being it: the third, or a hundred.
     Percent,
     /// The greatest of all.
     Largest,
@@ -222,6 +232,7 @@ impl Operation {
             Self::Lookup { .. } => "lookup",
             Self::Affirm { .. } => "affirm",
             Self::Stated { .. } => "stated",
+            Self::Converted => "converted",
             Self::Sum => "sum",
             Self::Product => "product",
             Self::Difference => "difference",

@@ -108,11 +108,22 @@ impl Derivation {
         Some(self.compute(Operation::RoundCount, rule, &[of, by, step], value, Unit::One, None))
     }
 
-    /// The first in hundredths of the second, rounded up at the second decimal; `None` when the second is not above zero.
+    /// The first in hundredths of the second, as [`Decimal::percent_of`] rounds it; `None` when the second is not above zero.
     #[inline]
     pub fn percent(&mut self, rule: &'static Rule, part: Figure, whole: Figure) -> Option<Figure> {
-        let value = percent(part.value, whole.value)?;
+        let value = part.value.percent_of(whole.value, Decimal::whole(100))?;
         Some(self.compute(Operation::Percent, rule, &[part, whole], value, Unit::Percent, None))
+    }
+
+    /// Like [`Self::percent`], of a share that is compared with another limit than the whole.
+    pub fn percent_against(
+        &mut self,
+        rule: &'static Rule,
+        (part, whole): (Figure, Figure),
+        limit: Figure,
+    ) -> Option<Figure> {
+        let value = part.value.percent_of(whole.value, limit.value)?;
+        Some(self.compute(Operation::Percent, rule, &[part, whole, limit], value, Unit::Percent, None))
     }
 
     /// The greatest of all; of one figure it is that figure, of none there is none.
@@ -181,11 +192,4 @@ pub(super) fn round_count(of: Decimal, by: Decimal, step: Decimal) -> Option<Dec
     let rest = of - by.times(whole.into());
     let raised = rest > Decimal::ZERO && rest.over(by)? >= step;
     Some(whole.saturating_add(u32::from(raised)).into())
-}
-
-/// `part` in hundredths of `whole`, rounded up at the second decimal.
-pub(super) fn percent(part: Decimal, whole: Decimal) -> Option<Decimal> {
-    let hundredth = Decimal::ten_thousandths(100);
-    let up = part.negated().times(Decimal::whole(100)).over(whole)?.negated();
-    (whole > Decimal::ZERO).then(|| up.ceil_to(hundredth))
 }

@@ -13,7 +13,9 @@ use utoipa::ToSchema;
 /// Every number is an exact decimal of at most nine places: read it from its digits, not as binary floating point. A step
 /// computes with the values (`equals`) or the truths (`holds`) of the steps in `of`, in that order, and all of them stand
 /// before it. Figures are in the units of the system that the request asks for (`in`, `in2`, `in3`, `lb`, or `mm`, `mm2`, `cm3`,
-/// `kg`), or are plain numbers (`1`) or percentages (`%`).
+/// `kg`), or are plain numbers (`1`) or percentages (`%`). A demand that is not met in that system, and is met in the other one, is met:
+/// after all others, and before the steps of `account`, stand then the steps of the other system that show it, wholly in its units. No
+/// step computes with figures of both, but `converted`.
 ///
 /// What a step takes from the request, at the place that `at` names:
 ///
@@ -34,18 +36,26 @@ use utoipa::ToSchema;
 /// - `affirm`: the word in `row` and `column`: `yes` holds, `no` does not.
 /// - `stated`: a figure that a rule states. The table is `rule-figures`, the row the name of the figure, the column the edition and
 ///   the system of units, as in `2023_us`; the unit stands in the columns `unit_us` and `unit_si` of the row. A figure that
-///   `amendments` of the request names has the value that is given there.
+///   `amendments` of the request names has the value that is given there, and the unit of the request's system, whatever the others
+///   are in.
 ///
 /// What it computes:
 ///
 /// - `nothing`: 0. `chosen`: a number that a search chose; it is believed, and later steps compare it with what is asked of it.
+/// - `converted`: what the request gives (a `given` step, or an amended figure) in the other system. An inch is 25.4 mm, a square inch
+///   645.16 mm2, a cubic inch 16.387064 cm3, a pound 0.45359237 kg, all exactly; into metric units the value is multiplied, into the
+///   others divided, and rounded to the nearest at the ninth decimal, a half away from zero. So it can be off by half a billionth,
+///   either way, which no comparison of a length with a printed length can turn on.
 /// - `sum`: all together. `difference`: the first less the second. `largest`, `smallest`: of all.
 /// - `product`: the first times the second, rounded to the nearest at the ninth decimal, a half away from zero.
 /// - `quotient`: the first by the second, rounded down (towards minus infinity) at the ninth decimal.
 /// - `whole_quotient`: how many whole times the second goes into the first; 0 where it does not, or the first is below 0.
 /// - `round_count`: the whole quotient of the first by the second; one more where something is left and what is left, divided by
 ///   the second as a `quotient`, is at least the third.
-/// - `percent`: a hundred times the first, by the second, rounded up at the second decimal.
+/// - `percent`: a hundred times the first, by the second, rounded to the nearest at the second decimal, a half away from zero. Where it
+///   then equals the limit that it is compared with (the third; 100 where there is none) and unrounded does not, it is rounded at the
+///   third decimal instead, or the next, up to the ninth, until it differs; where even that equals the limit, it is 0.000000001 above
+///   or below it, on the side where it truly is.
 /// - `distance`: the root of the sum of the squares of two or three lengths at right angles, rounded down at the ninth decimal.
 /// - `compare`: whether `relation` holds between the first and the second.
 /// - `every`, `any`: whether all, or at least one, of the steps hold.
@@ -240,9 +250,9 @@ impl<'a> StepView<'a> {
             Operation::Lookup { table, row, column } | Operation::Affirm { table, row, column } => {
                 (view.table, view.row, view.column) = (Some(*table), Some(*row), Some(*column));
             }
-            Operation::Stated { figure } => {
+            Operation::Stated { figure, units } => {
                 view.table = Some(figures_table::TABLE);
-                (view.row, view.column) = (Some(figure), Some(figures_table::column(edition, proof.units)));
+                (view.row, view.column) = (Some(figure), Some(figures_table::column(edition, units)));
             }
             Operation::Compare(relation) => view.relation = Some(relation),
             Operation::Read { point, reading } => {

@@ -93,8 +93,8 @@ impl Derivation {
             Operation::Lookup { table, row, column } | Operation::Affirm { table, row, column } => {
                 write_cell(table, row, column, out)
             }
-            Operation::Stated { figure } => {
-                let column = figures_table::column(self.rulebook.edition, self.units);
+            Operation::Stated { figure, units } => {
+                let column = figures_table::column(self.rulebook.edition, units);
                 write_cell(figures_table::TABLE, figure, column, out);
             }
             Operation::Compare(relation) => quoted(out, r#","relation":""#, relation.symbol()),

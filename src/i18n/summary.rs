@@ -68,7 +68,10 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
         Operation::Sum => operands.join(" + "),
         Operation::Product => operands.join(" × "),
         Operation::Difference => operands.join(" − "),
-        Operation::Quotient | Operation::WholeQuotient | Operation::Percent => operands.join(" ÷ "),
+        Operation::Quotient | Operation::WholeQuotient => operands.join(" ÷ "),
+        // a third operand is only the limit that it must not read as
+        Operation::Percent => operands.iter().take(2).cloned().collect::<Vec<_>>().join(" ÷ "),
+        Operation::Converted => operands.join(""),
         Operation::RoundCount => match &operands[..] {
             [of, by, step] => format!("{of} ÷ {by} (≥ {step} ↑)"),
             _ => return None,

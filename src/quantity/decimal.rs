@@ -1,5 +1,6 @@
 //! The exact number that every figure is made of.
 
+use std::cmp::Ordering;
 use std::fmt;
 use std::iter::Sum;
 use std::ops::{Add, Sub};
@@ -72,6 +73,20 @@ impl Decimal {
         })
     }
 
+    /// The quotient, rounded half away from zero at the ninth decimal; `None` when the divisor is not above zero.
+    pub fn over_to_nearest(self, divisor: Self) -> Option<Self> {
+        (divisor.0 > 0).then(|| {
+            let exact = i128::from(self.0) * i128::from(BILLION);
+            Self(narrow(round_half_away(exact, i128::from(divisor.0))))
+        })
+    }
+
+    /// The nearest number with at most so many decimals, a half away from zero.
+    pub fn rounded_to(self, decimals: u32) -> Self {
+        let step = 10_i64.pow(9_u32.saturating_sub(decimals));
+        Self(narrow(round_half_away(i128::from(self.0), i128::from(step)) * i128::from(step)))
+    }
+
     /// The largest multiple of `step` that is not above this number; the number itself when `step` is not positive.
     pub fn floor_to(self, step: Self) -> Self {
         if step.0 <= 0 { self } else { Self(self.0.div_euclid(step.0).saturating_mul(step.0)) }
@@ -100,6 +115,31 @@ impl Decimal {
         let square = |leg: &Self| i128::from(leg.0) * i128::from(leg.0);
         let sum = legs.iter().map(square).fold(0_i128, i128::saturating_add);
         Self(narrow(sum.isqrt()))
+    }
+
+    /// This number in hundredths of another, rounded to the nearest at the second decimal, a half away from zero. Where that would
+    /// read as `limit` without being it, as many more decimals are given as it takes, up to the ninth; a share that even the ninth
+    /// does not tell from it is put one beside it there. `None` when the other is not above zero.
+    ///
+    /// ```
+    /// # use elbowroom::quantity::Decimal;
+    /// let [part, whole] = ["10.001", "25"].map(|text| text.parse::<Decimal>().unwrap());
+    /// assert_eq!(part.percent_of(whole, Decimal::whole(40)).unwrap().to_string(), "40.004");
+    /// assert_eq!(part.percent_of(whole, Decimal::whole(100)).unwrap().to_string(), "40");
+    /// ```
+    pub fn percent_of(self, whole: Self, limit: Self) -> Option<Self> {
+        if whole.0 <= 0 {
+            return None;
+        }
+        let (share, unit) = (i128::from(self.0) * 100 * i128::from(BILLION), i128::from(whole.0));
+        let against = share.cmp(&(i128::from(limit.0) * unit));
+        let rounded = |decimals: u32| {
+            let step = 10_i128.pow(9 - decimals);
+            Self(narrow(round_half_away(share, unit * step) * step))
+        };
+        let tells = |share: &Self| against == Ordering::Equal || *share != limit;
+        let beside = if against == Ordering::Greater { Self(1) } else { Self(-1) };
+        Some((2..=9).map(rounded).find(tells).unwrap_or(limit + beside))
     }
 
     /// The same size with the other sign.

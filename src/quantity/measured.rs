@@ -1,6 +1,6 @@
 //! Lengths, areas and volumes as a request gives them: plain JSON numbers in the request's units, bounded when read.
 
-use super::Decimal;
+use super::{Conversion, Decimal, Measure};
 use serde::de::{self, Deserializer, Visitor};
 use serde::{Deserialize, Serialize, Serializer};
 use std::fmt;
@@ -31,6 +31,11 @@ macro_rules! measured {
             /// The number, in the request's units.
             pub const fn value(self) -> Decimal {
                 self.0
+            }
+
+            /// The same quantity in the other system.
+            pub(super) fn converted(self, by: &Conversion) -> Self {
+                Self(by.apply(self.0, Measure::$name))
             }
         }
 

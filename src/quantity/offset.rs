@@ -1,6 +1,6 @@
 //! Distances that may be nothing at all, as a setback or a gap may.
 
-use super::{DECIMALS, Decimal, Length};
+use super::{Conversion, DECIMALS, Decimal, Length, Measure};
 use serde::de::{self, Deserializer};
 use serde::{Deserialize, Serialize, Serializer};
 use utoipa::openapi::RefOr;
@@ -27,6 +27,11 @@ impl Offset {
     /// The number, in the request's units.
     pub const fn value(self) -> Decimal {
         self.0
+    }
+
+    /// The same distance in the other system.
+    pub(super) fn converted(self, by: &Conversion) -> Self {
+        Self(by.apply(self.0, Measure::Length))
     }
 }
 

@@ -70,6 +70,14 @@ pub enum Unit {
 }
 
 impl Units {
+    /// The other system.
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Us => Self::Si,
+            Self::Si => Self::Us,
+        }
+    }
+
     /// The unit in which this system writes a measure.
     ///
     /// ```
@@ -93,6 +101,21 @@ impl Units {
 }
 
 impl Unit {
+    /// The system that the unit belongs to, and what it measures; `None` for plain numbers and percentages, which both have.
+    pub const fn measures(self) -> Option<(Units, Measure)> {
+        match self {
+            Self::One | Self::Percent => None,
+            Self::Inch => Some((Units::Us, Measure::Length)),
+            Self::SquareInch => Some((Units::Us, Measure::Area)),
+            Self::CubicInch => Some((Units::Us, Measure::Volume)),
+            Self::Pound => Some((Units::Us, Measure::Weight)),
+            Self::Millimetre => Some((Units::Si, Measure::Length)),
+            Self::SquareMillimetre => Some((Units::Si, Measure::Area)),
+            Self::CubicCentimetre => Some((Units::Si, Measure::Volume)),
+            Self::Kilogram => Some((Units::Si, Measure::Weight)),
+        }
+    }
+
     /// The unit as an answer writes it: `in3`, `mm`, `1` for a plain number.
     pub const fn name(self) -> &'static str {
         match self {

@@ -158,7 +158,7 @@ impl Amendable {
     }
 }
 
-/// A figure as amended, in the units of the request that amends it.
+/// A figure as amended, in the units that the request is judged in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Amended {
     /// The name of the figure.

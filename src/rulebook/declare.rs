@@ -1,6 +1,7 @@
 //! Macros by which each subject declares its rules and its figures, and the trait that lists the figures.
 
 use super::{Edition, RuleFigure};
+use crate::quantity::Decimal;
 use crate::trade::ConductorSize;
 
 /// The source of a rule for which nothing was read but the texts in the evidence.
@@ -72,4 +73,5 @@ impl<T: Figures> Figures for Option<T> {
 
 impl Figures for bool {}
 impl Figures for ConductorSize {}
+impl Figures for Decimal {}
 impl Figures for Edition {}

@@ -35,6 +35,7 @@ pub mod raceway_fill;
 pub mod reading;
 mod rule;
 mod strategy;
+pub mod unit_systems;
 
 pub use crate::tables::{Bases, Basis};
 pub use edition::Edition;
@@ -43,7 +44,7 @@ pub use part::Part;
 pub use rule::{Citation, Rule, RuleFigure};
 pub use strategy::{Choice, Strategy};
 
-use crate::quantity::{Decimal, Units};
+use crate::quantity::{Decimal, Measure, Units};
 use amendment::Amended;
 use declare::Figures;
 use reading::Readings;
@@ -85,6 +86,8 @@ subject! {
         pub box_support: box_support::BoxSupport,
         /// What a box may carry.
         pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
+        /// How the two systems of units are related.
+        pub unit_systems: unit_systems::UnitSystems,
         /// How disputed points are read.
         pub readings: Readings,
     }
@@ -127,6 +130,7 @@ static EDITIONS: [Rules; 4] = {
             raceway_fill: raceway_fill::RacewayFill::of(edition),
             box_support: box_support::BoxSupport::of(edition),
             luminaire_outlet,
+            unit_systems: unit_systems::UnitSystems::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }
     }
@@ -154,6 +158,8 @@ enum Handle {
 struct Changed {
     rules: Rules,
     amended: Vec<Amended>,
+    /// The system that a request is in which is judged in the other one.
+    said_in: Option<Units>,
 }
 
 static BOOKS: [Rulebook; 4] = [
@@ -192,7 +198,7 @@ impl Rulebook {
             return self.clone();
         }
         let rules = Rules { readings, ..Rules::clone(self) };
-        Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() })))
+        self.changed(rules, self.amended().to_vec())
     }
 
     /// The same rules with figures amended; those amended before stay so.
@@ -201,7 +207,7 @@ impl Rulebook {
             return self.clone();
         }
         let amended = amended.iter().chain(self.amended()).copied().collect();
-        Self(Handle::Changed(Arc::new(Changed { rules: Rules::clone(self), amended })))
+        self.changed(Rules::clone(self), amended)
     }
 
     /// The same rules with a change that no edition makes: what somebody follows who holds a misconception.
@@ -214,7 +220,32 @@ impl Rulebook {
     pub fn mutated(&self, change: impl FnOnce(&mut Rules)) -> MutatedRulebook {
         let mut rules = Rules::clone(self);
         change(&mut rules);
-        MutatedRulebook(Self(Handle::Changed(Arc::new(Changed { rules, amended: self.amended().to_vec() }))))
+        MutatedRulebook(self.changed(rules, self.amended().to_vec()))
+    }
+
+    fn changed(&self, rules: Rules, amended: Vec<Amended>) -> Self {
+        Self(Handle::Changed(Arc::new(Changed { rules, amended, said_in: self.said_in() })))
+    }
+
+    /// The same rules for judging, in the other system of units, a request that is in `said_in`: what its amendments say is converted.
+    pub fn for_other_units(&self, said_in: Units) -> Self {
+        let conversion = self.unit_systems.conversion(said_in.other());
+        let measure =
+            |figure: &str| self.figures().find(|known| known.name == figure).map(|known| known.measure);
+        let convert = |amended: &Amended| {
+            let measure = measure(amended.figure).unwrap_or(Measure::Number);
+            Amended { value: conversion.apply(amended.value, measure), ..*amended }
+        };
+        let (rules, amended) = (Rules::clone(self), self.amended().iter().map(convert).collect());
+        Self(Handle::Changed(Arc::new(Changed { rules, amended, said_in: Some(said_in) })))
+    }
+
+    /// The system that the request is in, where it is judged in the other one.
+    pub fn said_in(&self) -> Option<Units> {
+        match &self.0 {
+            Handle::Edition(_) => None,
+            Handle::Changed(changed) => changed.said_in,
+        }
     }
 
     /// The figures that are amended.
@@ -251,7 +282,7 @@ impl Rules {
 }
 
 /// The rules that belong to no subject.
-pub static GENERAL: &[&Rule] = &[&UNVERIFIED_EDITION, &NOTHING_DESCRIBED];
+pub static GENERAL: &[&Rule] = &[&UNVERIFIED_EDITION, &NOTHING_DESCRIBED, &unit_systems::EITHER];
 
 /// Every rule of every edition.
 pub fn rules() -> impl Iterator<Item = &'static Rule> {

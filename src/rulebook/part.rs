@@ -67,7 +67,7 @@ parts! {
     /// What cannot be built.
     Geometry: super::geometry::RULES;
     /// What every check goes by.
-    General: super::GENERAL;
+    General: super::GENERAL, unit_systems;
 }
 
 impl Part {

@@ -2,7 +2,7 @@
 
 use super::{
     Rule, box_depth, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull,
-    raceway_fill,
+    raceway_fill, unit_systems,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -290,6 +290,13 @@ points! {
         UnroundedDiameter "unrounded_diameter",
         /// The printed area, and the printed share of it.
         PrintedColumns "printed_columns",
+    }
+    /// Whether a demand is met where it is met in either system of units, or only in that of the request.
+    Settled UnitsOfMeasure "units" by unit_systems::EITHER {
+        /// In either, each worked wholly in one system.
+        Either "either",
+        /// Only in the system that the request is in.
+        AsRequested "as_requested",
     }
 }
 

@@ -20,3 +20,4 @@ mod raceway_properties;
 mod registries;
 mod soundness;
 mod supports;
+mod units;

@@ -46,7 +46,7 @@ fn rows(raceway: Value, rows: &[&str]) -> Value {
         }
     }
     // the printed columns have few decimals, so that sums can meet them exactly
-    let read = json!({"raceway_area": "printed_columns"});
+    let read = json!({"raceway_area": "printed_columns", "units": "as_requested"});
     json!({"raceway": raceway, "conductors": conductors, "bare_conductors": bare, "interpretations": read})
 }
 

@@ -131,6 +131,8 @@ fn request() -> impl Strategy<Value = Value> {
 fn in_size(request: &Value, size: &str) -> Value {
     let mut sized = request.clone();
     sized["raceway"]["trade_size"] = json!(size);
+    // sizes are offered and room is counted in the system of the request
+    sized["interpretations"]["units"] = json!("as_requested");
     sized
 }
 

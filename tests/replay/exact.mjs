@@ -1,7 +1,6 @@
 // Exact numbers: JSON with every number as whole billionths (BigInt), and what steps of a proof compute with them.
 
 export const BILLION = 10n ** 9n;
-const HUNDREDTH = BILLION / 100n;
 
 export class Wrong extends Error {}
 export const must = (holds, what) => {
@@ -66,6 +65,30 @@ function root(square) {
   }
 }
 
+function percent(part, whole, limit) {
+  const [share, bound] = [part * 100n * BILLION, limit * whole];
+  for (let place = BILLION / 100n; place > 0n; place /= 10n) {
+    const rounded = halfAway(share, whole * place) * place;
+    if (rounded !== limit || share === bound) return rounded;
+  }
+  return share > bound ? limit + 1n : limit - 1n;
+}
+
+// billionths of the metric unit in one of the other; a cubic inch in cubic centimetres
+const METRIC = {
+  in: ["mm", 25_400_000_000n],
+  in2: ["mm2", 645_160_000_000n],
+  in3: ["cm3", 16_387_064_000n],
+  lb: ["kg", 453_592_370n],
+};
+
+/** What a request says in the one system, in the other. */
+export function converted(value, from, to) {
+  if (METRIC[from]?.[0] === to) return halfAway(value * METRIC[from][1], BILLION);
+  must(METRIC[to]?.[0] === from, `${from} is not converted to ${to}`);
+  return halfAway(value * BILLION, METRIC[to][1]);
+}
+
 export const COMPUTE = {
   nothing: () => 0n,
   sum: (values) => values.reduce((total, value) => total + value, 0n),
@@ -74,7 +97,7 @@ export const COMPUTE = {
   quotient: ([of, by]) => quotient(of, by),
   whole_quotient: ([of, by]) => wholeQuotient(of, by),
   round_count: ([of, by, step]) => roundCount(of, by, step),
-  percent: ([part, whole]) => -floorDiv(-part * 100n * BILLION, whole * HUNDREDTH) * HUNDREDTH,
+  percent: ([part, whole, limit = 100n * BILLION]) => percent(part, whole, limit),
   largest: most,
   smallest: least,
   distance: (legs) => root(legs.reduce((total, leg) => total + leg * leg, 0n)),

@@ -20,7 +20,7 @@ mod request;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement, Sentences};
-use super::{Check, Faults, InScope, Judgement, Subject};
+use super::{Check, Faults, InScope, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_construction::{
@@ -59,6 +59,10 @@ impl Check for BoxConstruction {
     }
 
     fn faults(_: &BoxConstructionRequest, _: &mut Faults) {}
+
+    fn retake(outcome: &mut BoxConstructionOutcome, retaking: &Retaking<'_>) {
+        retaking.rows(&mut outcome.requirements);
+    }
 
     fn judge(rulebook: &Rulebook, request: &BoxConstructionRequest) -> Judgement<BoxConstructionOutcome> {
         let mut construction = Construction {

@@ -1,7 +1,7 @@
 //! What is asked: the metal box and its cover.
 
 use crate::checks::request::request;
-use crate::quantity::{Length, Offset, Volume};
+use crate::quantity::{Length, Offset, Volume, converts};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -78,4 +78,10 @@ pub struct MetalCover {
     pub listed: Option<bool>,
     /// The thickness of an insulating lining that is firmly attached, in the request's units; 0 for none.
     pub lining_thickness: Option<Offset>,
+}
+
+converts! {
+    BoxConstructionRequest { enclosure, cover }
+    ConstructedBox { volume, wall_thickness }
+    MetalCover { thickness, lining_thickness }
 }

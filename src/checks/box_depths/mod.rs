@@ -24,7 +24,7 @@ pub use outcome::{BoxDepthsOutcome, EquipmentDepth};
 pub use request::*;
 
 use super::inspection::{Inspection, Sentences};
-use super::{Check, Faults, Judgement, Subject};
+use super::{Check, Faults, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_depth::{BoxDepth, EQUIPMENT, PLAIN};
@@ -53,6 +53,10 @@ impl Check for BoxDepths {
             let at = Pointer::of(&"/equipment/#", index).member(&"/id");
             one.id.as_ref().map(|id| (id.as_str(), at))
         }));
+    }
+
+    fn retake(outcome: &mut BoxDepthsOutcome, retaking: &Retaking<'_>) {
+        retaking.rows(&mut outcome.requirements);
     }
 
     fn judge(rulebook: &Rulebook, request: &BoxDepthsRequest) -> Judgement<BoxDepthsOutcome> {

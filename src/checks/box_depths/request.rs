@@ -2,7 +2,7 @@
 
 use crate::checks::Name;
 use crate::checks::request::{interpretations, request};
-use crate::quantity::{Length, Offset, Volume};
+use crate::quantity::{Length, Offset, Volume, converts};
 use crate::rulebook::reading::{EqualDepth, RearCenterEntry};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
@@ -80,4 +80,11 @@ pub struct SideEntry {
     pub past_centerline: Option<bool>,
     /// The clearance between the equipment and the wall of the entry, in the request's units.
     pub clearance: Option<Offset>,
+}
+
+converts! {
+    BoxDepthsRequest { enclosure, equipment }
+    DepthEnclosure { internal_depth, volume }
+    EnclosedEquipment { projection, side_entry }
+    SideEntry { clearance }
 }

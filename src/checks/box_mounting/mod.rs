@@ -25,7 +25,7 @@ mod surface;
 pub use request::*;
 
 use super::inspection::{Given, Inspection, Requirement};
-use super::{Check, Faults, Judgement, Subject};
+use super::{Check, Faults, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
@@ -59,6 +59,10 @@ impl Check for BoxMounting {
 
     fn faults(request: &BoxMountingRequest, faults: &mut Faults) {
         faults::find(request, faults);
+    }
+
+    fn retake(outcome: &mut BoxMountingOutcome, retaking: &Retaking<'_>) {
+        retaking.rows(&mut outcome.requirements);
     }
 
     fn judge(rulebook: &Rulebook, request: &BoxMountingRequest) -> Judgement<BoxMountingOutcome> {

@@ -36,7 +36,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::{Settled, Way};
-use super::{Check, Faults, Finding, Judgement, Status, Subject};
+use super::{Check, Faults, Finding, Judgement, Retaking, Status, Subject};
 use crate::derivation::{Derivation, Pointer};
 use crate::quantity::{Length, Measure};
 use crate::rulebook::box_support::{
@@ -68,6 +68,12 @@ impl Check for BoxSupports {
 
     fn faults(request: &BoxSupportsRequest, faults: &mut Faults) {
         faults::find(request, faults);
+    }
+
+    fn retake(outcome: &mut BoxSupportsOutcome, retaking: &Retaking<'_>) {
+        for MeansOfSupport { requirements, status, step, .. } in &mut outcome.means {
+            retaking.way(requirements, status, step);
+        }
     }
 
     fn judge(rulebook: &Rulebook, request: &BoxSupportsRequest) -> Judgement<BoxSupportsOutcome> {

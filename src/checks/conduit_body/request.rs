@@ -3,7 +3,7 @@
 use crate::checks::outlet_fill::Contents;
 use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::request::{interpretations, request};
-use crate::quantity::{Area, Length, Volume};
+use crate::quantity::{Area, Length, Volume, converts};
 use crate::rulebook::reading::{
     EntryDistance, LargeSpliceCount, ListedBodyArea, MarkedSize, RacewayArea, SmallConductors,
     SplicedConductor, StraightSplice,
@@ -158,4 +158,10 @@ impl BodyPull {
     pub fn has_small(&self, from: ConductorSize) -> bool {
         !self.is_large(from) || self.conductors.iter().any(|group| group.size < from)
     }
+}
+
+converts! {
+    ConduitBodyRequest { body, pulls, contents }
+    ConduitBody { cross_section, marked_volume, length, width, depth }
+    BodyPull { distance }
 }

@@ -21,7 +21,7 @@ pub use outcome::{AskedCondition, EnclosureTypesOutcome, RuledOut, TypeAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Caution, Check, Faults, Finding, InScope, Judgement, Status, Subject};
+use super::{Caution, Check, Faults, Finding, InScope, Judgement, Retaking, Status, Subject};
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::enclosure_type::{HAZARDOUS, MOISTURE, SCOPE, SELECTION};
@@ -70,6 +70,10 @@ impl Check for EnclosureTypes {
                 fault.accepted = known.map(|condition| condition.name().to_owned()).collect();
             }
         }
+    }
+
+    fn retake(outcome: &mut EnclosureTypesOutcome, retaking: &Retaking<'_>) {
+        retaking.rows(&mut outcome.requirements);
     }
 
     fn judge(rulebook: &Rulebook, request: &EnclosureTypesRequest) -> Judgement<EnclosureTypesOutcome> {

@@ -1,6 +1,7 @@
 //! What is asked: where an enclosure stands, what it must stand, and which type is meant.
 
 use crate::checks::request::request;
+use crate::quantity::converts;
 use crate::tables::enclosure_types::{EnclosureCondition, EnclosureLocation, EnclosureType};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -46,4 +47,8 @@ pub enum PlaceMoisture {
     Damp,
     /// Saturated with water, washed down, or open to the weather.
     Wet,
+}
+
+converts! {
+    EnclosureTypesRequest {}
 }

@@ -26,7 +26,7 @@ pub use outcome::{ConductorLength, FreeConductorsOutcome, SpliceAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Check, Faults, Judgement, Subject};
+use super::{Check, Faults, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::digest::Reads;
@@ -51,6 +51,10 @@ impl Check for FreeConductors {
 
     fn faults(request: &FreeConductorsRequest, faults: &mut Faults) {
         faults::find(request, faults);
+    }
+
+    fn retake(outcome: &mut FreeConductorsOutcome, retaking: &Retaking<'_>) {
+        retaking.rows(&mut outcome.requirements);
     }
 
     fn judge(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Judgement<FreeConductorsOutcome> {

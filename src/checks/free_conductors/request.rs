@@ -2,7 +2,7 @@
 
 use crate::checks::Name;
 use crate::checks::request::{interpretations, request};
-use crate::quantity::{Count, Length, Offset};
+use crate::quantity::{Count, Length, Offset, converts};
 use crate::rulebook::reading::{ContinuousLength, SharedPigtail};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -148,4 +148,13 @@ pub struct Extension {
     /// The length in one piece, from where the conductor emerges to the splice. In the request's units. It decides where
     /// only an unspliced length counts.
     pub length_in_one_piece: Option<Offset>,
+}
+
+converts! {
+    FreeConductorsRequest { opening, emergence_depth, rings, conductors }
+    BoxOpening { width, height, diameter }
+    Ring { depth }
+    FreeConductor { free_length, length_outside_opening, emergence_depth, damage, spliced_to_reach }
+    Damage { sound_length }
+    Extension { length_in_one_piece }
 }

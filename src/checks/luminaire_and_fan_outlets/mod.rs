@@ -27,7 +27,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::Way;
-use super::{Check, Faults, Judgement, Subject};
+use super::{Check, Faults, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::digest::Reads;
@@ -58,6 +58,13 @@ impl Check for LuminaireAndFanOutlets {
             };
             let at = Pointer::to(&"/fan_location");
             faults.contradiction(at, place, "fault-fan-location-of-no-ceiling");
+        }
+    }
+
+    fn retake(outcome: &mut LuminaireAndFanOutletsOutcome, retaking: &Retaking<'_>) {
+        retaking.rows(&mut outcome.requirements);
+        for WayOfCarrying { requirements, status, step, .. } in &mut outcome.carried {
+            retaking.way(requirements, status, step);
         }
     }
 

@@ -2,7 +2,7 @@
 
 use crate::checks::request::request;
 use crate::checks::tagged::tagged;
-use crate::quantity::{Count, Weight};
+use crate::quantity::{Count, Weight, converts};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -173,4 +173,14 @@ pub struct FanLocation {
     pub framing_access: Option<bool>,
     /// Whether that framing is reached directly through the box, without removing it. Asked from 2023 on.
     pub framing_access_through_box: Option<bool>,
+}
+
+converts! {
+    LuminaireAndFanOutletsRequest { load, outlet_box }
+    HungLoad { weight, separable }
+    FanLoad { weight, separable }
+    FloorReceptacle {}
+    NothingHung {}
+    SeparableFitting { rated_weight }
+    OutletBox { marked_weight }
 }

@@ -32,7 +32,9 @@ mod takeoff;
 pub use outcome::{BoxOffer, Item, NotCounted, OutletFillOutcome, Room, SpaceFill, TallyLine};
 pub use request::*;
 
-use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, TakeoffFigures, Verdict};
+use super::{
+    Check, Evaluation, Faults, Finding, Judgement, Retaking, Status, Subject, TakeoffFigures, Verdict,
+};
 use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
@@ -66,6 +68,17 @@ impl Check for OutletFill {
 
     fn faults(request: &OutletFillRequest, faults: &mut Faults) {
         faults::find(request, faults);
+    }
+
+    fn retake(outcome: &mut OutletFillOutcome, retaking: &Retaking<'_>) {
+        for (index, space) in outcome.spaces.iter_mut().enumerate() {
+            if let Some(verdict) = retaking.verdict_of_part(index) {
+                space.verdict = Some(verdict);
+                // what would cure a shortfall is not needed where there is none
+                space.section_that_would_cure =
+                    space.section_that_would_cure.filter(|_| verdict == Verdict::Violates);
+            }
+        }
     }
 
     fn judge(rulebook: &Rulebook, request: &OutletFillRequest) -> Judgement<OutletFillOutcome> {
@@ -105,6 +118,7 @@ impl Check for OutletFill {
                 fill.findings.extend(gangs::judge(&mut proof, enclosure, needed, space));
             }
             spaces.push(close(&mut proof, &mut fill, most, available, space));
+            fill.findings.iter_mut().for_each(|finding| finding.part = Some(index));
             if findings.is_empty() {
                 findings = fill.findings;
             } else {

@@ -54,7 +54,8 @@ pub struct SpaceFill {
     /// The marked volume that a ring, cover or extension must at least add to cure the shortfall.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub section_that_would_cure: Option<Figure>,
-    /// The required volume in hundredths of the available one, rounded up at the second decimal.
+    /// The required volume in hundredths of the available one, rounded to the nearest at the second decimal, or later
+    /// where it would read as 100 without being it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub percent_used: Option<Figure>,
     /// What was counted.

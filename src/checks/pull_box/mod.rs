@@ -51,7 +51,7 @@ use super::pulls::comparison::Smaller;
 use super::pulls::lengths::OppositeBack;
 use super::pulls::{Resolved, distances, lengths, pull};
 use super::raceway_fill::sizing::Sizer;
-use super::{Check, Faults, Finding, Judgement, Status, Subject, Verdict};
+use super::{Check, Faults, Finding, Judgement, Retaking, Status, Subject, Verdict};
 use crate::derivation::{Derivation, Pointer};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::pull::{APPLIES, MARKED};
@@ -91,6 +91,12 @@ impl Check for PullBox {
         faults::find(request, faults);
     }
 
+    fn retake(outcome: &mut PullBoxOutcome, retaking: &Retaking<'_>) {
+        for (index, section) in outcome.sections.iter_mut().enumerate() {
+            section.verdict = retaking.verdict_of_part(index).or(section.verdict);
+        }
+    }
+
     fn judge(rulebook: &Rulebook, request: &PullBoxRequest) -> Judgement<PullBoxOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let mut sizer = Sizer::default();
@@ -98,10 +104,11 @@ impl Check for PullBox {
         let mut general = Vec::new();
         other_rules::of_request(&mut proof, request, &mut general);
         let mut sections = Vec::new();
-        for section in section::all(request) {
+        for (index, section) in section::all(request).into_iter().enumerate() {
             let mut own = Vec::new();
             let mut size = evaluate_section(&mut proof, &mut sizer, request, &section, &mut own);
             size.verdict = section.inside.map(|_| Verdict::of_part(&own));
+            own.iter_mut().for_each(|finding| finding.part = Some(index));
             findings.append(&mut own);
             sections.push(size);
         }

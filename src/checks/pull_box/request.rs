@@ -4,7 +4,7 @@ use super::interpretations::PullBoxInterpretations;
 use crate::checks::Name;
 use crate::checks::pulls::{Axis, ConductorGroup, Cover, EntryPosition, Marking, Wall};
 use crate::checks::request::request;
-use crate::quantity::{Count, Length};
+use crate::quantity::{Conversion, Convert, Count, Length, converts};
 use crate::trade::{ConductorSize, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -251,4 +251,23 @@ impl InsideBox {
             Axis::Depth => self.depth,
         }
     }
+}
+
+impl Convert for PullBoxRequest {
+    fn convert(&mut self, by: &Conversion) {
+        self.entries.convert(by);
+        self.inside.convert(by);
+        self.sections.convert(by);
+        // a layout is on a grid of the system that it is asked for in, and stays in it
+        self.layout = None;
+    }
+}
+
+converts! {
+    Entry { raceway, cable, cables_over_1000_volts, position }
+    RacewayEntry { outside_diameter }
+    CableEntry { outside_diameter }
+    CableOver1000Volts { outside_diameter, conductor_diameter }
+    InsideBox { width, height, depth }
+    BoxSection { inside }
 }

@@ -1,7 +1,7 @@
 //! The walls of a box and its directions, looking at the open cover.
 
 use crate::derivation::Pattern;
-use crate::quantity::Length;
+use crate::quantity::{Length, converts};
 use serde::{Deserialize, Serialize};
 use std::ops::{Index, IndexMut};
 use utoipa::ToSchema;
@@ -177,4 +177,8 @@ impl Wall {
             Self::Back => "back",
         }
     }
+}
+
+converts! {
+    EntryPosition { from_left, from_bottom, from_back }
 }

@@ -34,7 +34,7 @@ pub(super) fn of(
     let admission = sizer.admits(proof, &LIMITS, (kind, trade_size), load, limit)?;
     let allowed_area = admission.allowed;
     let margin = proof.difference(&LIMITS, allowed_area, load.total);
-    let fill_percent = proof.percent(&LIMITS, load.total, inside_area)?;
+    let fill_percent = proof.percent_against(&LIMITS, (load.total, inside_area), limit_percent)?;
     let maximum = match load.alike {
         Some(each) => Some(sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?),
         None => None,

@@ -98,7 +98,7 @@ pub struct Fullness {
     pub allowed_area: Figure,
     /// What of it is left: negative when it is overfilled.
     pub margin: Figure,
-    /// The fill in hundredths of the inside area, rounded up at the second decimal.
+    /// The fill in hundredths of the inside area, rounded to the nearest at the second decimal, or later where it would read as the limit without being it.
     pub fill_percent: Figure,
     /// The most conductors of this size that the raceway takes. Only where all have the same cross-section.
     #[serde(skip_serializing_if = "Option::is_none")]

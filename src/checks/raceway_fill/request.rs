@@ -1,7 +1,7 @@
 //! What is asked: the raceway, what goes into it, and which kinds of raceway are to be sized.
 
 use crate::checks::request::{interpretations, request};
-use crate::quantity::{Count, Length};
+use crate::quantity::{Count, Length, converts};
 use crate::rulebook::reading::RacewayArea;
 use crate::trade::{ConductorSize, Covering, Insulation, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
@@ -151,4 +151,11 @@ pub struct MeasuredConductor {
     pub diameter: Length,
     /// How many alike. 1 unless said otherwise.
     pub count: Option<Wires>,
+}
+
+converts! {
+    RacewayFillRequest { raceway, cables, measured_conductors }
+    RacewayGiven { length }
+    RacewayCable { diameter, major_diameter }
+    MeasuredConductor { diameter }
 }

@@ -1,6 +1,6 @@
 //! The box itself, moisture around it, and a handhole enclosure.
 
-use crate::quantity::{Length, Volume, Weight};
+use crate::quantity::{Length, Volume, Weight, converts};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -111,4 +111,11 @@ pub struct Handhole {
 pub struct ExposedMetal {
     /// Whether all of it is bonded.
     pub bonded: Option<bool>,
+}
+
+converts! {
+    MountedBox { volume }
+    Moisture { drain_openings }
+    DrainOpening { diameter }
+    Handhole { cover_weight }
 }

@@ -9,6 +9,7 @@ pub use surface::*;
 pub use wiring::*;
 
 use crate::checks::request::request;
+use crate::quantity::converts;
 
 /// The most items of any list.
 pub const MOST_ITEMS: usize = 200;
@@ -54,4 +55,8 @@ request! {
         #[schema(extensions(("x-role" = json!("thing"))))]
         pub handhole: Option<Handhole>,
     }
+}
+
+converts! {
+    BoxMountingRequest { enclosure, flush_surface, cover, access, entries, fasteners, moisture, handhole }
 }

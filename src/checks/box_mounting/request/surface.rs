@@ -1,6 +1,6 @@
 //! How the box sits in its surface, what covers and extends it, and how it is reached.
 
-use crate::quantity::{Area, Length, Offset};
+use crate::quantity::{Area, Length, Offset, converts};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -153,4 +153,12 @@ pub struct FinishOpening {
     pub short_side: Option<Length>,
     /// The diameter of a round opening, in the request's units.
     pub diameter: Option<Length>,
+}
+
+converts! {
+    FlushSurface { setback, gap }
+    FittedCover { combustible_finish }
+    CombustibleFinish { exposed_area }
+    Access { finish_opening }
+    FinishOpening { off_center, long_side, short_side, diameter }
 }

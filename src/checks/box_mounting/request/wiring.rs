@@ -1,7 +1,7 @@
 //! What enters the box: wiring, and fasteners.
 
 use crate::checks::Name;
-use crate::quantity::Offset;
+use crate::quantity::{Offset, converts};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -98,4 +98,9 @@ pub struct Fastener {
     pub mounts_box: Option<bool>,
     /// For a fastener through a wall: how far it stands from the nearest adjacent wall, in the request's units.
     pub from_adjacent_wall: Option<Offset>,
+}
+
+converts! {
+    WiringEntry { sheath_inside, fastened_at }
+    Fastener { reach, from_adjacent_wall }
 }

@@ -2,7 +2,7 @@
 
 use super::{ConduitPendant, LuminaireOnConduit, RacewaySupport};
 use crate::checks::tagged::tagged;
-use crate::quantity::Length;
+use crate::quantity::{Length, converts};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -203,4 +203,21 @@ pub struct CordPendant {
     pub hub: Option<bool>,
     /// Whether the cord is held at the hub by a listed cord grip that is marked for threaded hubs. Asked from 2023 on.
     pub cord_grip_listed: Option<bool>,
+}
+
+converts! {
+    SurfaceSupport {}
+    StructuralSupport { fasteners, brace }
+    OutsideBrackets {}
+    MountingHoles {}
+    FieldMadeHoles {}
+    ThroughInside { distance }
+    MetalBrace { thickness }
+    WoodBrace { nominal_thickness, nominal_width }
+    PolymericBrace {}
+    FinishedSurfaceSupport {}
+    CeilingFramingSupport {}
+    CeilingWireSupport {}
+    EmbeddedSupport {}
+    CordPendant {}
 }

@@ -7,7 +7,7 @@ pub use means::*;
 pub use raceways::*;
 
 use crate::checks::request::request;
-use crate::quantity::Volume;
+use crate::quantity::{Volume, converts};
 use crate::trade::TradeSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -56,4 +56,9 @@ pub struct HeldEnclosure {
     pub trade_size: Option<TradeSize>,
     /// Whether it contains a device other than a splicing device, or supports a luminaire, a lampholder or other equipment.
     pub devices_or_luminaires: Option<bool>,
+}
+
+converts! {
+    BoxSupportsRequest { enclosure, means }
+    HeldEnclosure { volume }
 }

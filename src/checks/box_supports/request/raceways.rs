@@ -1,6 +1,6 @@
 //! Raceways that hold an enclosure.
 
-use crate::quantity::{Count, Length, Weight};
+use crate::quantity::{Count, Length, Weight, converts};
 use crate::tables::supporting_raceways::SupportingRaceway;
 use crate::trade::TradeSize;
 use serde::{Deserialize, Serialize};
@@ -102,4 +102,12 @@ pub struct ConduitPendant {
     pub horizontal_clearance: Option<Length>,
     /// How far the luminaire reaches horizontally from the entry of a single stem, in inches or millimetres.
     pub extent: Option<Length>,
+}
+
+converts! {
+    RacewaySupport { conduits }
+    SupportingConduit { secured_within }
+    LuminaireOnConduit { conduits, height, horizontal_clearance, extent, nipple_length }
+    UnbrokenConduit { beyond_last_support, unbroken_before_support, fastened_before_support, weight }
+    ConduitPendant { length, height, horizontal_clearance, extent }
 }

@@ -2,7 +2,7 @@
 
 use super::{CableConductors, CableGrounding, Gangs, List, Many};
 use crate::checks::Name;
-use crate::quantity::{Length, Volume};
+use crate::quantity::{Length, Volume, converts};
 use crate::trade::ConductorSize;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -389,4 +389,10 @@ pub struct SmallPart {
     pub kind: SmallPartKind,
     /// How many alike. 1 unless said otherwise.
     pub count: Option<Many>,
+}
+
+converts! {
+    Contents { conductors, clamps }
+    Conductor { loop_length }
+    Clamp { volume }
 }

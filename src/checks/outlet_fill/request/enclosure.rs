@@ -1,7 +1,7 @@
 //! The box, what is fitted to it, and its opening.
 
 use super::{Gangs, Many};
-use crate::quantity::{Length, Volume};
+use crate::quantity::{Length, Volume, converts};
 use crate::tables::standard_boxes::StandardBox;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -112,4 +112,12 @@ pub struct Opening {
     pub smallest_dimension: Length,
     /// How far behind the plane of the opening conductors leave their raceway or sheath.
     pub conductor_depth: Option<Length>,
+}
+
+converts! {
+    Enclosure { marked_volume, inside_dimensions, sections, barriers }
+    InsideDimensions { length, width, depth }
+    Section { marked_volume }
+    Barrier { marked_volume }
+    Opening { smallest_dimension, conductor_depth }
 }

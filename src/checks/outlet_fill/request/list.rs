@@ -1,5 +1,6 @@
 //! A list that remembers whether the request wrote it out.
 
+use crate::quantity::{Conversion, Convert};
 use serde::{Deserialize, Deserializer, Serialize};
 use std::ops::{Deref, DerefMut};
 
@@ -36,6 +37,12 @@ impl<T> Default for List<T> {
 impl<T> From<Vec<T>> for List<T> {
     fn from(items: Vec<T>) -> Self {
         Self { items, is_said: true }
+    }
+}
+
+impl<T: Convert> Convert for List<T> {
+    fn convert(&mut self, by: &Conversion) {
+        self.items.convert(by);
     }
 }
 

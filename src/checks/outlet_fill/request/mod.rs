@@ -12,7 +12,7 @@ pub use list::List;
 
 use crate::checks::Name;
 use crate::checks::request::{interpretations, request};
-use crate::quantity::{Count, Volume};
+use crate::quantity::{Count, Volume, converts};
 use crate::rulebook::reading::{
     CanopyWires, DeviceLeads, FanCanopy, LoopThreshold, MoldedClamps, RailSplices, SmallConductors,
     UnmarkedLargeBox,
@@ -85,4 +85,9 @@ pub struct Space {
     pub measured_volume: Option<Volume>,
     /// What is in it.
     pub contents: Contents,
+}
+
+converts! {
+    OutletFillRequest { enclosure, opening, contents, spaces }
+    Space { measured_volume, contents }
 }

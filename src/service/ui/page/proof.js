@@ -4,7 +4,7 @@ import { label, word } from "./api.js";
 import { element } from "./dom.js";
 import { written } from "./figures.js";
 
-const BETWEEN = { sum: " + ", product: " × ", difference: " − ", quotient: " ÷ ", every: " ∧ ", any: " ∨ " };
+const BETWEEN = { sum: " + ", product: " × ", difference: " − ", quotient: " ÷ ", every: " ∧ ", any: " ∨ ", converted: "" };
 const AROUND = { largest: "max", smallest: "min", whole_quotient: "⌊ ÷ ⌋", round_count: "≈", percent: "%", distance: "√Σ²" };
 const TAKEN = { given: "ui-op-given", fact: "ui-op-fact", chosen: "ui-op-chosen", nothing: "ui-op-nothing" };
 const RELATIONS = { ">=": " ≥ ", "<=": " ≤ ", "<": " < ", ">": " > " };

@@ -1,0 +1,184 @@
+//! A demand is met if it is met in either system of units (90.9(D)).
+//!
+//! Each system is worked wholly: where something is not met in the system of the request, the request is converted and judged again
+//! in the other one. What is met there is met; a demand is violated only where it fails in both. Only then is anything judged twice.
+
+use super::judging::{accounted_once, open_points};
+use super::{Account, Check, Evaluation, Finding, FindingArg, Request as _, RuleStatus, Status};
+use crate::derivation::{Derivation, Operation, Outcome, Step, StepId};
+use crate::rulebook::reading::UnitsOfMeasure;
+use crate::rulebook::{Rule, Rulebook};
+use std::ptr;
+
+/// What the other system says about a finding.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Other<'a> {
+    /// The demand is met there, as a step of its proof says.
+    Met(StepId),
+    /// It cannot be decided there.
+    Open(&'a Finding),
+    /// It is about a way that another way makes needless there.
+    Needless,
+    /// It is not asked there, as the last step about it says, if there is one.
+    NotAsked(Option<StepId>),
+}
+
+/// Lets what is met in the other system of units be met; whether anything changed.
+pub(super) fn apply<C: Check>(
+    book: &Rulebook,
+    request: &C::Request,
+    evaluation: &mut Evaluation<C::Outcome>,
+) -> bool {
+    let fails = |finding: &Finding| matches!(finding.status, Status::Violated | Status::NotDetermined);
+    let either = book.readings.of::<UnitsOfMeasure>() == UnitsOfMeasure::Either;
+    if !either || !evaluation.findings.iter().any(fails) {
+        return false;
+    }
+    let units = request.terms().units;
+    let converted = request.in_other_units(&book.unit_systems.conversion(units.other()));
+    let other = accounted_once::<C>(&book.for_other_units(units), &converted);
+    let differ: Vec<(usize, Other<'_>)> = (0..evaluation.findings.len())
+        .filter(|index| fails(&evaluation.findings[*index]))
+        .filter_map(|index| Some((index, told(index, evaluation, &other)?)))
+        .collect();
+    if differ.is_empty() {
+        // a reading that is open may matter there only
+        let known = evaluation.proof.consulted();
+        if open_points(&other.proof).iter().any(|point| !known.contains(point)) {
+            evaluation.proof.append(&other.proof, &[]);
+        }
+        return false;
+    }
+    evaluation.proof.reading::<UnitsOfMeasure>();
+    let deciding: Vec<StepId> = differ.iter().filter_map(|(_, other)| other.step()).collect();
+    let mut here = evaluation.proof.append(&other.proof, &deciding).into_iter();
+    for (index, told) in differ {
+        let finding = &mut evaluation.findings[index];
+        match told {
+            Other::Met(_) => be_met(finding, &evaluation.proof, here.next()),
+            Other::Open(open) => {
+                finding.status = Status::NotDetermined;
+                finding.message = "finding-open-in-other-units";
+                finding.supply.clone_from(&open.supply);
+                finding.unless.clear();
+            }
+            Other::Needless => finding.supersede(),
+            Other::NotAsked(step) => {
+                finding.supersede();
+                finding.message = "finding-not-asked-in-other-units";
+                finding.step = step.and_then(|_| here.next());
+            }
+        }
+    }
+    true
+}
+
+impl Other<'_> {
+    const fn step(self) -> Option<StepId> {
+        match self {
+            Self::Met(step) => Some(step),
+            Self::NotAsked(step) => step,
+            Self::Open(_) | Self::Needless => None,
+        }
+    }
+}
+
+fn be_met(finding: &mut Finding, proof: &Derivation, step: Option<StepId>) {
+    let compared = |step: Option<StepId>| step.and_then(|step| proof.compared(step));
+    let figures = compared(finding.step).zip(compared(step));
+    finding.status = Status::Satisfied;
+    finding.step = step;
+    finding.supply.clear();
+    finding.unless.clear();
+    finding.arguments.retain(|(_, argument)| matches!(argument, FindingArg::Text(_)));
+    finding.message = "finding-met-in-other-units";
+    if let Some(([here, limit], [there, other_limit])) = figures {
+        finding.message = "finding-met-in-other-units-by-figures";
+        let named = [("here", here), ("limit", limit), ("there", there), ("other_limit", other_limit)];
+        finding.arguments.extend(named.map(|(name, figure)| (name, FindingArg::Figure(figure))));
+    }
+}
+
+/// What the other system says about a finding, where that is better than what is found here.
+fn told<'a, O>(index: usize, here: &Evaluation<O>, other: &'a Evaluation<O>) -> Option<Other<'a>> {
+    let finding = here.findings.get(index)?;
+    let rule = finding.rule;
+    let met = |step, about: &Finding| other.proof.deciding(rule, step, &about.at).map(Other::Met);
+    if let Some(same) = counterpart(index, &here.findings, &other.findings) {
+        return match same.status {
+            _ if same.is_superseded => Some(Other::Needless),
+            Status::Satisfied => met(same.step, same),
+            Status::NotDetermined if finding.status == Status::Violated => Some(Other::Open(same)),
+            _ => None,
+        };
+    }
+    let found =
+        |status| other.findings.iter().find(|found| ptr::eq(found.rule, rule) && found.status == status);
+    let said = found(Status::Satisfied).and_then(|found| met(found.step, found));
+    let shown = || shown_by_steps(finding, &here.proof, &other.proof).map(Other::Met);
+    match came(&other.account, rule) {
+        Some(RuleStatus::Violated) => None,
+        Some(RuleStatus::NotDetermined) => {
+            found(Status::NotDetermined).filter(|_| finding.status == Status::Violated).map(Other::Open)
+        }
+        Some(RuleStatus::Satisfied) if said.is_some() => said,
+        Some(RuleStatus::Satisfied | RuleStatus::DoesNotApply) | None => shown().or_else(|| {
+            // that is no way out where the other system asks for something else instead, and that fails
+            let is_asked_here = |open: &Finding| {
+                here.findings.iter().any(|found| ptr::eq(found.rule, open.rule) && is_decided(found))
+            };
+            let fails = |found: &&Finding| matches!(found.status, Status::Violated | Status::NotDetermined);
+            let asks_nothing_else = other.findings.iter().filter(fails).all(is_asked_here);
+            asks_nothing_else.then(|| Other::NotAsked(other.proof.last_of(rule)))
+        }),
+    }
+}
+
+fn is_decided(finding: &Finding) -> bool {
+    finding.status != Status::Advisory
+}
+
+/// The step by which a rule that is silent where it is met is met: of all that ask what failed here, none fails there; or what was not
+/// said does not matter there.
+fn shown_by_steps(finding: &Finding, here: &Derivation, other: &Derivation) -> Option<StepId> {
+    let of_rule = || other.steps().iter().enumerate().filter(|(_, step)| ptr::eq(step.rule, finding.rule));
+    let failed = finding.step.and_then(|step| here.steps().get(step.index()));
+    let asks = |step: &Step| match failed {
+        Some(failed) => step.operation == failed.operation,
+        None => {
+            matches!(step.operation, Operation::Whatever { .. })
+                && step.at.is_some_and(|at| finding.at.contains(&at))
+        }
+    };
+    let mut asking = of_rule().filter(|(_, step)| asks(step));
+    let fails = |step: &Step| match failed {
+        Some(failed) => step.outcome == failed.outcome || !matches!(step.outcome, Outcome::Holds(_)),
+        None => false,
+    };
+    if asking.clone().any(|(_, step)| fails(step)) {
+        return None;
+    }
+    asking.next_back().map(|(index, _)| StepId::at(index))
+}
+
+/// The finding about the same rule, the same places and the same things, and as many of them before it.
+fn counterpart<'a>(index: usize, here: &[Finding], other: &'a [Finding]) -> Option<&'a Finding> {
+    let finding = here.get(index)?;
+    let same = |found: &&Finding| is_about_the_same(found, finding);
+    let before = here[..index].iter().filter(same).count();
+    other.iter().filter(same).nth(before)
+}
+
+fn is_about_the_same(one: &Finding, other: &Finding) -> bool {
+    fn named(finding: &Finding) -> impl Iterator<Item = (&'static str, &str)> {
+        finding.arguments.iter().filter_map(|(name, argument)| match argument {
+            FindingArg::Text(text) => Some((*name, text.as_str())),
+            _ => None,
+        })
+    }
+    ptr::eq(one.rule, other.rule) && one.at == other.at && named(one).eq(named(other))
+}
+
+fn came(account: &Account, rule: &Rule) -> Option<RuleStatus> {
+    account.entries().iter().find(|entry| ptr::eq(entry.rule, rule)).map(|entry| entry.status)
+}
