@@ -2,6 +2,8 @@
 
 mod annex_c_counts;
 mod conformance;
+#[path = "../corpus/mod.rs"]
+mod corpus;
 mod digests;
 mod drawings;
 mod evidence;

@@ -1,15 +1,13 @@
 //! Different facts, different proofs: no two requests with different verdicts have the same proof, and a rule is never decided
 //! by the same step in two senses.
 
-use elbowroom::audit;
+use crate::corpus::{self, Asked, Schemas, mutated, without};
 use elbowroom::checks::{Check, Evaluation, Verdict, evaluate, faults_of};
 use elbowroom::derivation::DerivationView;
 use elbowroom::json;
 use elbowroom::of_each_check;
 use serde_json::{Map, Value};
 use std::collections::{BTreeMap, BTreeSet, HashMap};
-use std::fs;
-use std::path::Path;
 
 /// The steps of a proof and the verdict; `None` for a request that is refused, or that only asks for a size.
 type Prove = fn(&Value) -> Option<(Vec<Value>, Verdict)>;
@@ -25,38 +23,21 @@ fn prove<C: Check>(request: &Value) -> Option<(Vec<Value>, Verdict)> {
     Some((steps["steps"].as_array().expect("steps").clone(), verdict?))
 }
 
-/// Every request of every conformance case and example, and those under 2023 with any one member left out.
+/// Every request of every conformance case and example, those that are generated from them, and those under 2023 with any one
+/// member left out.
 fn requests() -> Vec<(String, Value)> {
-    let mut whole = Vec::new();
-    for case in audit::cases().expect("cases") {
-        for edition in &case.editions {
-            let mut request = case.request.clone();
-            request.insert("edition".to_owned(), edition.year().into());
-            whole.push((case.check.clone(), Value::Object(request)));
-        }
-    }
-    let examples = Path::new(env!("CARGO_MANIFEST_DIR")).join("openapi/examples");
-    for check in of_each_check!(C => <C as Check>::NAME) {
-        for file in fs::read_dir(examples.join(check)).expect("the examples of a check") {
-            let path = file.expect("a file").path();
-            let text = fs::read_to_string(&path).expect("an example");
-            if let (true, Ok(request @ Value::Object(_))) =
-                (path.to_string_lossy().ends_with(".request.json"), serde_json::from_str(&text))
-            {
-                whole.push((check.to_owned(), request));
-            }
-        }
-    }
-    let less = |(check, request): &(String, Value)| {
+    let whole = corpus::whole();
+    let generated = mutated(&Schemas::published(), &whole, 6);
+    let less = |Asked { check, request, .. }: &Asked| {
         let mut places = Vec::new();
         members(request, "", &mut places);
         let without = places.iter().map(|at| (check.clone(), without(request, at)));
         without.collect::<Vec<_>>()
     };
-    let in_2023 = |(_, request): &&(String, Value)| request["edition"] == "2023";
+    let in_2023 = |asked: &&Asked| asked.request["edition"] == "2023";
     let less: Vec<(String, Value)> = whole.iter().filter(in_2023).flat_map(less).collect();
-    whole.extend(less);
-    whole
+    let as_they_are = whole.into_iter().chain(generated).map(|asked| (asked.check, asked.request));
+    as_they_are.chain(less).collect()
 }
 
 fn members(value: &Value, at: &str, found: &mut Vec<String>) {
@@ -72,15 +53,6 @@ fn members(value: &Value, at: &str, found: &mut Vec<String>) {
         }
         _ => {}
     }
-}
-
-fn without(request: &Value, at: &str) -> Value {
-    let mut less = request.clone();
-    let (parent, name) = at.rsplit_once('/').expect("a member");
-    if let Some(Value::Object(held)) = less.pointer_mut(parent) {
-        held.remove(name);
-    }
-    less
 }
 
 #[test]

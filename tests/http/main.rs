@@ -8,6 +8,8 @@ mod certificates;
 mod check;
 mod combined;
 mod connections;
+#[path = "../corpus/mod.rs"]
+mod corpus;
 mod documentation;
 mod drawings;
 mod examples;
@@ -24,6 +26,7 @@ mod schema_agreement;
 mod self_audit;
 mod settings;
 mod shutdown;
+mod soundness;
 mod support;
 #[cfg(feature = "client")]
 mod takeoff_client;

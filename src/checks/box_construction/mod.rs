@@ -209,6 +209,11 @@ impl Construction {
             Walls::ByVolume(_, large) => thickness.is_some_and(|thickness| thickness >= large.value),
         };
         if listed && excepted {
+            if let (Walls::ByVolume(_, large), Some(thickness)) = (walls, thickness) {
+                let proof = &mut self.inspection.proof;
+                let given = proof.given(&LISTED, thickness, Measure::Length, WALLS);
+                proof.compare(&LISTED, given, Relation::AtLeast, large);
+            }
             let at = Pointer::to(&"/enclosure/listed_as_equal");
             self.inspection.granted(&LISTED, at, "finding-listed-as-equal");
             return;

@@ -15,7 +15,6 @@ request! {
         /// The box.
         pub enclosure: ConstructedBox,
         /// The cover of the box.
-        #[schema(extensions(("x-role" = json!("thing"))))]
         pub cover: Option<MetalCover>,
     }
 }

@@ -118,6 +118,7 @@ impl Depths {
             depths_required.determined = false;
             return;
         };
+        self.inspection.proof.word(&EQUIPMENT, size.name(), at.member(&"/largest_supply_conductor"));
         if size > self.book.pull_box_beyond {
             self.over_4_awg();
         } else if size >= self.book.deepest_from {
@@ -129,11 +130,16 @@ impl Depths {
                 // large equipment has been asked for the same room already
                 let projects = large || self.behind(depths_required, &AWG_12_OR_10, projection, over, behind);
                 self.rear_center(one, at, (projection, projects), depths_required);
+            } else if self.book.rear_center.is_some() && self.enclosure.is_some() {
+                self.inspection.open(&REAR_CENTER, None, projection_at, "finding-projection-open");
             }
         } else {
             self.least(depths_required, &UP_TO_14_AWG, self.book.up_to_14_awg);
         }
         self.takes(projection, depths_required);
+        if projection.is_none() && self.enclosure.is_some() {
+            self.inspection.open(&EQUIPMENT, None, projection_at, "finding-projection-open");
+        }
     }
 
     /// Asks for a depth that does not depend on the projection.

@@ -20,7 +20,6 @@ request! {
         units,
         interpretations: BoxDepthsInterpretations,
         /// The box. Leave it out for a sizing question: the verdict is then null.
-        #[schema(extensions(("x-role" = json!("thing"))))]
         pub enclosure: Option<DepthEnclosure>,
         /// Devices and equipment inside the box. None for a plain box, as with a splice box or one under a luminaire.
         #[serde(default)]

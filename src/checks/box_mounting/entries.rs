@@ -130,6 +130,9 @@ impl Mounting {
             if self.enclosure.material == Some(MountedMaterial::Metal) {
                 self.inspection.proof.does_not_apply(&SINGLE_GANG, "metal-box-mounted", Some(MATERIAL));
             } else if entry.secured == Some(false) || self.does_without_clamp(entry, sheath) {
+                if let Some(secured) = entry.secured {
+                    self.inspection.proof.fact(&SINGLE_GANG, secured, item.member(&"/secured"));
+                }
                 self.inspection.proof.does_not_apply(&SECURED, "held-otherwise", Some(item));
                 self.fastened_near(entry, item, sheath);
                 return;

@@ -3,7 +3,7 @@
 use super::request::{AccessPlace, BoxMountingRequest, BoxShape, FinishOpening, MOST_ITEMS, MountedBox};
 use super::{BODY, MATERIAL, SINGLE_GANG_BOX, of_box};
 use crate::checks::FaultCode::Conflict;
-use crate::checks::{Faults, Name};
+use crate::checks::{FaultCode, Faults, Name};
 use crate::derivation::Pointer;
 
 pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
@@ -51,6 +51,9 @@ fn contradictions(enclosure: MountedBox, faults: &mut Faults) {
     }
     if material == Some(Nonmetallic) && grounded == Some(true) {
         faults.contradiction(of_box(&"/grounded"), MATERIAL, "fault-nonmetallic-box-grounded");
+    }
+    if material.is_none() && grounded.is_some() {
+        faults.add(of_box(&"/material"), FaultCode::MissingMember, "fault-grounding-of-unsaid-material");
     }
     if enclosure.single_gang_in_wall_or_ceiling == Some(true) {
         if enclosure.conduit_body == Some(true) {

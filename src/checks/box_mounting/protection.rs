@@ -63,13 +63,10 @@ impl Mounting {
             Some(MountedMaterial::Nonmetallic) => {
                 self.inspection.proof.does_not_apply(&GROUNDED, "nonmetallic-box", Some(MATERIAL));
             }
-            None if grounded.is_none() => {}
-            None if grounded == Some(false) => {
-                self.inspection.open(&GROUNDED, None, MATERIAL, "finding-box-grounded-material-open");
-            }
-            Some(MountedMaterial::Metal) | None => {
+            Some(MountedMaterial::Metal) => {
                 self.inspection.fact(&GROUNDED, grounded, of_box(&"/grounded"), GROUND);
             }
+            None => {}
         }
     }
 
@@ -120,6 +117,9 @@ impl Mounting {
         let may_be_longer = !std::ptr::eq(rule, &THROUGH_BODY);
         let is_long = reach.is_some_and(|reach| reach > limit.value);
         if may_be_longer && is_long && fastener.protected_end == Some(true) {
+            if let Some(reach) = reach {
+                self.inspection.proof.given(rule, reach, Measure::Length, item.member(&"/reach"));
+            }
             self.inspection.granted(rule, protection, "finding-fastener-end-protected");
             return;
         }
@@ -246,7 +246,10 @@ impl Mounting {
                 let limit = Some((Relation::AtMost, limit));
                 self.inspection.open(&DRAIN, limit, fitting, "finding-drain-fitting-open");
             }
-            _ => {
+            listed => {
+                if let Some(listed) = listed {
+                    self.inspection.proof.fact(&DRAIN, listed, fitting);
+                }
                 self.inspection.limit(&DRAIN, given(), Relation::AtMost, limit, WIDE);
             }
         }

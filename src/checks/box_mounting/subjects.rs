@@ -28,10 +28,7 @@ pub(super) static SUBJECTS: [Subject<Request>; 12] = [
     Subject {
         name: "grounding",
         is_described: |request| {
-            request.enclosure.is_some_and(|enclosure| {
-                enclosure.material == Some(MountedMaterial::Metal)
-                    || enclosure.material.is_none() && enclosure.grounded.is_some()
-            })
+            request.enclosure.is_some_and(|enclosure| enclosure.material == Some(MountedMaterial::Metal))
         },
         scope: &[InScope::always(&GROUNDED)],
     },

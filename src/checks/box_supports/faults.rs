@@ -8,7 +8,7 @@ use crate::checks::Faults;
 use crate::derivation::Pointer;
 
 pub(super) fn find(request: &BoxSupportsRequest, faults: &mut Faults) {
-    if request.enclosure.kind == HeldKind::Box && request.enclosure.trade_size.is_some() {
+    if request.enclosure.kind != Some(HeldKind::ConduitBody) && request.enclosure.trade_size.is_some() {
         faults.add(Pointer::to(&"/enclosure/trade_size"), Conflict, "fault-trade-size-of-box");
     }
     faults.at_most(Pointer::to(&"/means"), request.means.len(), MOST_ITEMS);

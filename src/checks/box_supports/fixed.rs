@@ -191,7 +191,10 @@ impl Holding<'_> {
             (None, None | Some(false)) => {
                 self.inspection.open(&BRACE, None, wet, "finding-wood-brace-location-open");
             }
-            (Some(true), given) | (None, given @ Some(true)) => {
+            (location, given) => {
+                if let Some(is_wet) = location {
+                    self.inspection.proof.fact(&BRACE, is_wet, wet);
+                }
                 self.inspection.fact(
                     &BRACE,
                     given,
@@ -343,11 +346,19 @@ impl Holding<'_> {
             },
         );
         self.cord_grip(cord, at);
-        if self.enclosure.kind == HeldKind::ConduitBody {
-            let kind = Pointer::to(&"/enclosure/kind");
-            self.inspection.proof.word(&CORD, "conduit_body", kind);
-            let finding = Finding::new(&CORD, Status::Violated, "finding-cord-holds-no-body");
-            self.inspection.findings.push(finding.at(kind));
+        let kind = Pointer::to(&"/enclosure/kind");
+        match self.enclosure.kind {
+            Some(HeldKind::ConduitBody) => {
+                self.inspection.proof.word(&CORD, "conduit_body", kind);
+                let finding = Finding::new(&CORD, Status::Violated, "finding-cord-holds-no-body");
+                self.inspection.findings.push(finding.at(kind));
+            }
+            Some(HeldKind::Box) => {
+                self.inspection.proof.word(&CORD, "box", kind);
+            }
+            None => {
+                self.inspection.open(&CORD, None, kind, "finding-cord-holds-what");
+            }
         }
     }
 

@@ -51,7 +51,12 @@ impl Holding<'_> {
                 let at = at.member(&"/accessible_to_unqualified");
                 self.inspection.open(rule, None, at, "finding-accessible-open");
             }
-            Some(true) | None => self.clear(rule, &place, clearance, at),
+            accessible => {
+                if let Some(accessible) = accessible {
+                    self.inspection.proof.fact(rule, accessible, at.member(&"/accessible_to_unqualified"));
+                }
+                self.clear(rule, &place, clearance, at);
+            }
         }
         match luminaire.conduits.as_slice() {
             [_] => self.extent(rule, luminaire.extent, &clearance.extent, at),
@@ -171,7 +176,12 @@ impl Holding<'_> {
             None if !place.is_clear(self, clearance) => {
                 self.inspection.open(&STEM, None, joints, "finding-stem-joints-open");
             }
-            Some(false) | None => self.clear(&STEM, &place, clearance, at),
+            secured => {
+                if let Some(secured) = secured {
+                    self.inspection.proof.fact(&STEM, secured, joints);
+                }
+                self.clear(&STEM, &place, clearance, at);
+            }
         }
         self.extent(&STEM, pendant.extent, &clearance.extent, at);
     }

@@ -32,7 +32,7 @@ impl Holding<'_> {
             self.inspection.proof.fact(if loaded { &LOADED_RACEWAYS } else { &RACEWAYS }, loaded, LOAD);
         }
         let exception = if loaded == Some(true) { &LOADED_CONDUIT_BODY } else { &CONDUIT_BODY };
-        if self.enclosure.kind == HeldKind::ConduitBody {
+        if self.enclosure.kind == Some(HeldKind::ConduitBody) {
             ways.push((exception, self.way(exception, |held| held.conduit_body(exception, raceways, index))));
         } else {
             let at = Some(Pointer::of(&"/means/#", index));

@@ -80,7 +80,7 @@ fn on_raceways(request: &Request) -> bool {
 }
 
 fn is_body_on_raceways(request: &Request) -> bool {
-    on_raceways(request) && request.enclosure.kind == HeldKind::ConduitBody
+    on_raceways(request) && request.enclosure.kind == Some(HeldKind::ConduitBody)
 }
 
 fn is_loaded(request: &Request) -> bool {

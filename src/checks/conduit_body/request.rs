@@ -31,7 +31,6 @@ request! {
         #[schema(min_items = 1, max_items = 50)]
         pub pulls: Vec<BodyPull>,
         /// What is spliced or connected in the body, counted as in an outlet box. Required where anything is.
-        #[schema(extensions(("x-role" = json!("thing"))))]
         pub contents: Option<Contents>,
         /// The permanent marking of a listed body that is smaller than the lengths ask.
         pub marked: Option<Marking>,

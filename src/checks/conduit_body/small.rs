@@ -71,6 +71,9 @@ fn cross_section(
         findings.push(finding.with("required", required).supply(supply).supply(body.member(&"/listed")));
         return;
     };
+    if let Some(short_radius) = request.body.short_radius {
+        proof.fact(&AREA, short_radius, body.member(&"/short_radius"));
+    }
     let given = proof.given(&AREA, given.value(), Measure::Area, supply);
     small.margin = Some(proof.difference(&AREA, given, required));
     let (enough, step) = proof.compare(&AREA, given, Relation::AtLeast, required);

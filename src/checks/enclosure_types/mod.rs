@@ -212,7 +212,11 @@ fn asked(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Vec<As
 /// What the words dry, damp and wet bring in. Outdoors every type stands the weather, whatever the word.
 fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> Option<(Condition, Pointer)> {
     let condition = match (request.location, request.moisture) {
-        (Location::Outdoor, Some(PlaceMoisture::Damp | PlaceMoisture::Wet)) => Condition::RainSnowSleet,
+        (Location::Outdoor, Some(moisture @ (PlaceMoisture::Damp | PlaceMoisture::Wet))) => {
+            let says = if moisture == PlaceMoisture::Wet { "wet" } else { "damp" };
+            inspection.proof.word(&SELECTION, says, MOISTURE_AT);
+            Condition::RainSnowSleet
+        }
         (Location::Indoor, Some(PlaceMoisture::Damp)) => {
             inspection.proof.word(&MOISTURE, "damp", MOISTURE_AT);
             Condition::FallingLiquids
@@ -227,9 +231,10 @@ fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> 
         }
         (Location::Outdoor, Some(PlaceMoisture::Dry) | None) => return None,
         (Location::Indoor, None) => {
+            // as much water as a wet place has: the word can then add nothing
             let is_water = |condition: &Condition| {
-                use Condition::{FallingLiquids, Hosedown, ProlongedSubmersion, TemporarySubmersion};
-                matches!(condition, FallingLiquids | Hosedown | TemporarySubmersion | ProlongedSubmersion)
+                use Condition::{Hosedown, ProlongedSubmersion, TemporarySubmersion};
+                matches!(condition, Hosedown | TemporarySubmersion | ProlongedSubmersion)
             };
             match request.conditions.iter().position(is_water) {
                 Some(index) => {

@@ -28,7 +28,6 @@ request! {
         /// is to be judged is only where this is said.
         pub hazardous: Option<bool>,
         /// The type that is there, or is meant to be.
-        #[schema(extensions(("x-role" = json!("thing"))))]
         pub enclosure_type: Option<EnclosureType>,
         /// Other types that the same enclosure is marked with: any one of them serves.
         #[serde(default)]

@@ -312,6 +312,7 @@ impl Outlet<'_> {
         })];
         let window = SHOW_WINDOW_ACCEPTED;
         if receptacle.show_window_accepted == Some(true) {
+            self.inspection.proof.fact(&SHOW_WINDOW, true, window);
             ways.push(self.way(&SHOW_WINDOW, |outlet| {
                 outlet.inspection.fact(
                     &SHOW_WINDOW,

@@ -43,6 +43,12 @@ impl Capacity {
         holds_assemblies_of(proof, enclosure, all_contents, findings);
         let total = match (assembled, enclosure.barriers.is_empty()) {
             (Some(assembled), false) => Some(less_barriers(proof, assembled, &enclosure.barriers)),
+            (None, false) => {
+                let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-barrier-in-unknown-box");
+                let finding = finding.at(Pointer::to(&"/enclosure/barriers"));
+                findings.push(finding.supply(Pointer::to(&"/enclosure/marked_volume")));
+                None
+            }
             _ => assembled,
         };
         if !enclosure.barriers.is_empty() {

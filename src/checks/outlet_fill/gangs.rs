@@ -116,8 +116,14 @@ pub(super) fn of_barriers(
         if status == Status::NotDetermined { finding.supply(place) } else { finding }
     }));
     let shared_by_gangs = request.spaces.iter().all(|space| space.gangs.is_some());
-    if shared_by_gangs && stated(enclosure).is_none() {
-        let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-of-an-unsaid-whole");
-        findings.push(finding.at(place).supply(unsaid_at(enclosure)));
+    match stated(enclosure).filter(|_| shared_by_gangs) {
+        Some((gangs, at)) => {
+            proof.given(&BARRIER, gangs.into(), Measure::Number, at);
+        }
+        None if shared_by_gangs => {
+            let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-of-an-unsaid-whole");
+            findings.push(finding.at(place).supply(unsaid_at(enclosure)));
+        }
+        None => {}
     }
 }

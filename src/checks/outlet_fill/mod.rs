@@ -103,7 +103,11 @@ impl Check for OutletFill {
             let most = (!fill.unsaid.is_empty())
                 .then(|| Fill::count(&mut proof, contents, place, opening, Bound::Most));
             if contents.is_unsaid() {
-                fill.leave_open_all(place);
+                match enclosure {
+                    Some(_) => fill.leave_open_all(place),
+                    // nothing is described, and no box is offered for it
+                    None => fill.complete = false,
+                }
             } else if let (None, Some(most)) = (enclosure, &most) {
                 say_range(&mut fill, most);
             }
@@ -126,7 +130,9 @@ impl Check for OutletFill {
             }
         }
         let outcome = OutletFillOutcome { spaces, boxes: offer };
-        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: request.enclosure.is_some() }
+        // what says nothing of the contents either asks for no size
+        let is_judged = enclosure.is_some() || contents.iter().all(|contents| contents.is_unsaid());
+        Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged }
     }
 
     fn takeoff_figures(

@@ -161,6 +161,9 @@ fn evaluate_section(
             distances::required(proof, &resolved),
         ),
     };
+    if section.inside.is_some() && cables.is_none() {
+        findings.extend(distances::unknown(&resolved));
+    }
     if has_blocks {
         lengths.extend(lengths::required_by_blocks(proof, &resolved));
     }

@@ -24,7 +24,9 @@ pub(super) fn of_request(proof: &mut Derivation, request: &PullBoxRequest, findi
                 .push(Finding::new(&BLOCKS, Status::NotDetermined, "finding-block-over-1000-volts").at(at));
             continue;
         }
-        if !block.grounding_bar {
+        if block.grounding_bar {
+            proof.fact(&BLOCKS, true, at.member(&"/grounding_bar"));
+        } else {
             findings.extend(line_side(proof, block, at));
             findings.push(block_itself(proof, block, at));
         }

@@ -55,7 +55,6 @@ request! {
         #[schema(max_items = 50)]
         pub sections: Vec<BoxSection>,
         /// The permanent marking of a listed box that is smaller than the rules ask.
-        #[schema(extensions(("x-role" = json!("relief"))))]
         pub marked: Option<Marking>,
         /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
         pub racked: Option<bool>,
@@ -82,10 +81,8 @@ pub struct Entry {
     /// The section of a divided box.
     pub section: Option<Name>,
     /// The raceway.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub raceway: Option<RacewayEntry>,
     /// The cable.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub cable: Option<CableEntry>,
     /// The cables in it, in a system over 1000 V.
     #[serde(default)]

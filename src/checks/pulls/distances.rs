@@ -3,6 +3,7 @@
 use super::outcome::EntryDistanceOf;
 use super::pull::ResolvedPull;
 use super::resolved::Resolved;
+use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::rulebook::pull::{DistanceBy, ENTRY_DISTANCE};
 use crate::rulebook::reading::SplicedConductor;
@@ -42,6 +43,14 @@ pub fn of_pairs(
         }
     }
     distances
+}
+
+/// What is found where the size of an entry of an angle or U pull is not known, and so no distance either.
+pub fn unknown(resolved: &Resolved<'_>) -> Option<Finding> {
+    let mut pulls = resolved.pulls.iter().filter(|pull| pull.angle);
+    let pull = pulls.find(|pull| resolved.sizes(&pull.ends).len() < 2)?;
+    let finding = Finding::new(&ENTRY_DISTANCE, Status::NotDetermined, "finding-entry-distance-unknown");
+    Some(finding.at(pull.at()))
 }
 
 /// The least distances as the answer has them, none measured yet.

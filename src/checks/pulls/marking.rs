@@ -70,6 +70,9 @@ impl Marking {
         let at = Pointer::to(&"/marked");
         let (covered, mut finding) = self.by_what_is_marked(proof, held);
         let full = at.member(&"/raceways_below_full_fill");
+        if let Some(said) = self.raceways_below_full_fill {
+            proof.fact(&MARKED, said, full);
+        }
         let covered = match (covered, below_full_fill) {
             (Some(true), Some(false)) => {
                 let step = proof.does_not_apply(&MARKED, "at-full-fill", Some(at));

@@ -67,7 +67,6 @@ pub struct RacewayGiven {
     /// The trade size. Leave it out to ask for it.
     pub trade_size: Option<TradeSize>,
     /// The length of a raceway between two enclosures. Up to 24 in (600 mm) it is a nipple, which may be filled to 60 %.
-    #[schema(extensions(("x-role" = json!("relief"))))]
     pub length: Option<Length>,
     /// Whether it is a nipple: a short piece between two enclosures. True without a `length` decides only where it matters nothing
     /// whether it is short enough.

@@ -37,6 +37,12 @@ pub(super) fn judge(
     let Some(([inside, outside], count)) = found else {
         return open("finding-not-in-three-eighths-table", Pointer::to(&"/conductors"));
     };
+    for (index, conductor) in request.conductors.iter().enumerate() {
+        if let Some(grounding) = conductor.equipment_grounding {
+            let at = Pointer::of(&"/conductors/#", index).member(&"/equipment_grounding");
+            proof.fact(&THREE_EIGHTHS, grounding, at);
+        }
+    }
     let number = proof.count(&THREE_EIGHTHS, Some(count.conductors), count.at);
     let fits = |cell, proof: &mut Derivation| {
         let most = proof.lookup(&THREE_EIGHTHS, cell, Some(count.at));
@@ -45,6 +51,10 @@ pub(super) fn judge(
     let place =
         if raceway.kind == RacewayKind::Lfmc { Some(FittingPlace::Outside) } else { raceway.fittings };
     let fittings_at = Pointer::to(&"/raceway/fittings");
+    if let Some(said) = raceway.fittings {
+        let says = if said == FittingPlace::Inside { "inside" } else { "outside" };
+        proof.word(&THREE_EIGHTHS, says, fittings_at);
+    }
     let (most, step) = match place {
         Some(FittingPlace::Inside) => fits(inside, proof),
         Some(FittingPlace::Outside) => fits(outside, proof),

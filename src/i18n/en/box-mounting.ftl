@@ -136,6 +136,7 @@ because-not-a-raceway = It is said of raceways, and none comes in here.
 because-flush-anyway = The fastener ends flush, or must do so.
 
 fault-loose-cover-in-building = Only a box underground may lie under loose cover.
+fault-grounding-of-unsaid-material = Whether a box is grounded is asked of a metal one. Say what it is made of.
 fault-short-side-longer = The shorter side is longer than the longer one.
 fault-metal-box-bonds-entries = A metal box is grounded; bonding all entries together is what a nonmetallic box does. Say which of the two this box is.
 fault-nonmetallic-box-grounded = A nonmetallic box cannot be grounded; a metal one is. Say which of the two this box is.
@@ -254,7 +255,6 @@ finding-fastener-too-long = Fastener { $subject } reaches { $given } into the bo
 finding-fastener-reach-open = Fastener { $subject } may reach at most { $limit } into the box. Say how far it does.
 finding-fastener-volume-open = How far fastener { $subject } may reach through a wall goes by the volume of the box. Give it.
 finding-fastener-corner-open = Fastener { $subject } reaches more than { $limit } through a wall, which is allowed only close to an adjacent wall. Say how far from one it stands.
-finding-box-grounded-material-open = A metal box must be grounded, and this one is not. Say whether it is metal.
 finding-fastener-end-protected = An approved means protects the end of fastener { $subject }, so it may reach farther.
 finding-fastener-mounts-box = Fastener { $subject } mounts the box, so it need not end flush with the wall.
 finding-fastener-mounts-box-open = Through the wall of a box of this volume, fastener { $subject } must end flush unless it is a nail or screw that mounts the box. Say whether it is.

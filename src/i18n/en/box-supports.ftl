@@ -188,6 +188,7 @@ finding-cord-hub-open = Say whether the cord enters the box through a hub: a lis
 finding-cord-grip-listed = The cord is held by a listed cord grip that is marked for threaded hubs.
 finding-cord-grip-not-listed = The cord enters through a hub and is not held there by a listed cord grip that is marked for threaded hubs.
 finding-cord-grip-open = The cord enters through a hub: say whether it is held there by a listed cord grip that is marked for threaded hubs.
+finding-cord-holds-what = A cord may hold a box, not a conduit body. Say which it is.
 finding-cord-holds-no-body = A cord may hold a box, not a conduit body.
 
 because-fastened-outside = Brackets outside the enclosure and the maker's mounting holes ask nothing more of nails and screws.

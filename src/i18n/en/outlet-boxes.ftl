@@ -27,6 +27,7 @@ finding-fewer-barriers-than-spaces = { $barriers } barriers cannot make { $space
 finding-more-barriers-than-spaces = { $barriers } barriers side by side make more than { $spaces } spaces. Name every space, or say that fewer barriers divide the box.
 finding-shares-of-an-unsaid-whole = Each space has its share by gangs, and how many gangs the box has is not said: together they must be the whole box.
 finding-section-adds-nothing = This section carries no volume mark and is not said to be made from a standard box, so it adds nothing.
+finding-barrier-in-unknown-box = What the barriers leave is not known before the volume of the box is.
 finding-barrier-policy = What barriers take was taken off the whole box first, and the rest shared out by gangs or by measured volume. The code does not say how; this is a policy of this service.
 finding-inside-measure = The box is over the size that must be marked and has no mark; { $volume } was computed from its inside dimensions.
 

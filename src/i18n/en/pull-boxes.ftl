@@ -50,6 +50,7 @@ finding-mark-open = Whether the marking covers what the box holds depends on a c
 finding-entries-apart = Entries with the same conductors are as far apart as is asked.
 finding-entries-close = Entries { $first } and { $other } hold the same conductors and are { $measured } apart: less than { $required }.
 finding-entries-never-apart = Entries { $first } and { $other } hold the same conductors and must be { $required } apart, but in this box they can be at most { $measured } apart.
+finding-entry-distance-unknown = How far apart the entries must be is not known, since the size of one of them is not.
 finding-positions-missing = Whether entries with the same conductors are far enough apart depends on where they are. Asked: { $pairs }. Give their positions.
 finding-entry-outside-wall = Entry { $entry } does not lie within the { $wall ->
     [left] left wall

@@ -136,6 +136,7 @@ because-not-a-raceway = Se dice de las canalizaciones, y por aquí no llega ning
 because-flush-anyway = El elemento de fijación termina a ras, o debe hacerlo.
 
 fault-loose-cover-in-building = Solo una caja subterránea puede quedar bajo material suelto.
+fault-grounding-of-unsaid-material = Si una caja está puesta a tierra se pregunta de una metálica. Indique de qué material es.
 fault-short-side-longer = El lado más corto es más largo que el lado más largo.
 fault-metal-box-bonds-entries = Una caja metálica se pone a tierra; unir entre sí todas las entradas es lo que hace una caja no metálica. Indique cuál de las dos es esta.
 fault-nonmetallic-box-grounded = Una caja no metálica no se puede poner a tierra; una metálica sí. Indique cuál de las dos es esta.
@@ -254,7 +255,6 @@ finding-fastener-too-long = El elemento de fijación { $subject } entra { $given
 finding-fastener-reach-open = El elemento de fijación { $subject } puede entrar a lo más { $limit } en la caja. Indique cuánto entra.
 finding-fastener-volume-open = Cuánto puede entrar el elemento de fijación { $subject } por una pared depende del volumen de la caja. Indíquelo.
 finding-fastener-corner-open = El elemento de fijación { $subject } entra más de { $limit } por una pared, lo que se permite solo cerca de una pared contigua. Indique a qué distancia está de ella.
-finding-box-grounded-material-open = Una caja metálica debe estar puesta a tierra, y esta no lo está. Indique si es metálica.
 finding-fastener-end-protected = Un medio aprobado protege el extremo del elemento de fijación { $subject }, así que puede entrar más.
 finding-fastener-mounts-box = El elemento de fijación { $subject } monta la caja, así que no tiene que terminar a ras de la pared.
 finding-fastener-mounts-box-open = Por la pared de una caja de este volumen, el elemento de fijación { $subject } debe terminar a ras, salvo que sea un clavo o tornillo que monta la caja. Indique si lo es.

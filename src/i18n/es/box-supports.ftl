@@ -188,6 +188,7 @@ finding-cord-hub-open = Indique si el cordón entra en la caja por un hub: se pi
 finding-cord-grip-listed = El cordón está sujeto por una abrazadera de cordón listada y marcada para hubs roscados.
 finding-cord-grip-not-listed = El cordón entra por un hub y no está sujeto ahí por una abrazadera de cordón listada y marcada para hubs roscados.
 finding-cord-grip-open = El cordón entra por un hub: indique si está sujeto ahí por una abrazadera de cordón listada y marcada para hubs roscados.
+finding-cord-holds-what = Un cordón puede sostener una caja, no un cuerpo de tubo conduit. Indique cuál es.
 finding-cord-holds-no-body = Un cordón puede sostener una caja, no un cuerpo de tubo conduit.
 
 because-fastened-outside = Los soportes exteriores a la envolvente y los agujeros de montaje del fabricante no piden nada más de clavos y tornillos.

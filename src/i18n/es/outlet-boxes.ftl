@@ -27,6 +27,7 @@ finding-fewer-barriers-than-spaces = { $barriers } barreras no pueden formar { $
 finding-more-barriers-than-spaces = { $barriers } barreras una al lado de otra forman más de { $spaces } espacios. Nombre cada espacio, o diga que dividen la caja menos barreras.
 finding-shares-of-an-unsaid-whole = Cada espacio tiene su parte por gangs, y no se dice cuántos gangs tiene la caja: juntas deben ser toda la caja.
 finding-section-adds-nothing = Esta sección no lleva marca de volumen y no se dice que esté hecha de una caja estándar, así que no suma nada.
+finding-barrier-in-unknown-box = No se sabe lo que dejan las barreras mientras no se sepa el volumen de la caja.
 finding-barrier-policy = Lo que ocupan las barreras se descontó primero de toda la caja, y el resto se repartió por gangs o por volumen medido. El código no dice cómo; este es un criterio de este servicio.
 finding-inside-measure = La caja supera el tamaño que debe llevar marca y no la tiene; se calcularon { $volume } a partir de sus dimensiones interiores.
 

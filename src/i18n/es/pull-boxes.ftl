@@ -65,6 +65,7 @@ finding-mark-open = Si la marca abarca lo que contiene la caja depende de una se
 finding-entries-apart = Las entradas con los mismos conductores están tan separadas como se pide.
 finding-entries-close = Las entradas { $first } y { $other } contienen los mismos conductores y están a { $measured } de distancia: menos que { $required }.
 finding-entries-never-apart = Las entradas { $first } y { $other } contienen los mismos conductores y deben estar a { $required } de distancia, pero en esta caja pueden estar a lo más a { $measured }.
+finding-entry-distance-unknown = No se sabe qué distancia debe haber entre las entradas, porque no se conoce el tamaño de una de ellas.
 finding-positions-missing = Si las entradas con los mismos conductores están lo bastante separadas depende de dónde están. Se pide: { $pairs }. Indique sus posiciones.
 finding-entry-outside-wall = La entrada { $entry } no queda dentro { $wall ->
     [left] de la pared izquierda

@@ -10,7 +10,7 @@ use crate::service::state::Service;
 use crate::service::telemetry::metrics::{Metrics, StreamLine};
 use crate::takeoff::lines::{Batch, is_blank};
 use crate::takeoff::summary::Entry;
-use crate::takeoff::table::Columns;
+use crate::takeoff::table::{Columns, is_blank_row};
 use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
@@ -30,6 +30,15 @@ impl LineKind {
     /// Whether the lines are items of a list, which are counted from 0 and are never blank.
     pub const fn is_of_list(&self) -> bool {
         matches!(self, Self::Item(_))
+    }
+
+    /// Whether a line is blank: counted, and not answered.
+    pub fn is_blank(&self, line: &[u8]) -> bool {
+        match self {
+            Self::Item(_) => false,
+            Self::Line => is_blank(line),
+            Self::Row(_) => is_blank_row(line),
+        }
     }
 }
 
@@ -93,7 +102,7 @@ fn line(number: u64, text: Option<&[u8]>, job: &Job, out: &mut Vec<u8>) -> Entry
         let problem = Box::new(line_too_long(job.longest_line));
         return refuse(index, Refusal { problem, reference: None }, job, out);
     };
-    if !job.line_kind.is_of_list() && is_blank(text) {
+    if job.line_kind.is_blank(text) {
         return Entry::Blank;
     }
     // a panic while one line is answered is the problem of that line alone

@@ -141,6 +141,18 @@ impl Columns {
     }
 }
 
+/// Whether a line of a table is blank: white space, or a row whose cells are all empty.
+pub fn is_blank_row(line: &[u8]) -> bool {
+    match line.trim_ascii_start().first() {
+        None => true,
+        Some(first) if first.is_ascii_alphanumeric() => false,
+        Some(_) => {
+            let fields = str::from_utf8(line).ok().and_then(record::fields);
+            fields.is_some_and(|fields| fields.iter().all(|field| field.trim().is_empty()))
+        }
+    }
+}
+
 impl Row {
     /// The column that a part of the request came from, as a JSON Pointer into the row; empty where none is known.
     pub fn column_of(&self, pointer: &str) -> &'static str {

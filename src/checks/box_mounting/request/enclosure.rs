@@ -29,7 +29,6 @@ pub enum BoxShape {
 #[serde(deny_unknown_fields, default)]
 pub struct MountedBox {
     /// What it is made of. A box that is said to be metal is asked whether it is grounded.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub material: Option<MountedMaterial>,
     /// Its shape. Decides for locknuts and bushings on its side; that of a single-gang box is known.
     pub shape: Option<BoxShape>,
@@ -39,7 +38,7 @@ pub struct MountedBox {
     pub conduit_body: Option<bool>,
     /// Whether it is a single-gang box, nominally no larger than 2-1/4 by 4 in, in a wall or ceiling.
     pub single_gang_in_wall_or_ceiling: Option<bool>,
-    /// Whether a metal box is grounded and bonded as Article 250 asks.
+    /// Whether a metal box is grounded and bonded as Article 250 asks. Only where `material` is said.
     pub grounded: Option<bool>,
     /// Whether a nonmetallic box bonds all entries together inside, or is listed with bonding built into its threaded
     /// entries.
@@ -101,7 +100,6 @@ pub struct Handhole {
     /// The weight of its cover, in the request's units. Decides where the cover opens without tools.
     pub cover_weight: Option<Weight>,
     /// A metal cover and other exposed metal of it. Leave it out where nothing of it is metal.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub exposed_metal: Option<ExposedMetal>,
 }
 

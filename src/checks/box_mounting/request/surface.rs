@@ -68,10 +68,8 @@ pub struct FittedCover {
     /// Whether its screws are machine screws that match the threads of the box, or are what the instructions ask for.
     pub screws_match: Option<bool>,
     /// A combustible finish that is exposed between the edge of a canopy and the box.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub combustible_finish: Option<CombustibleFinish>,
     /// The cord of a pendant that leaves through the cover.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub pendant_cord: Option<PendantCord>,
 }
 
@@ -113,10 +111,8 @@ pub struct Access {
     /// sidewalks, paving or earth.
     pub reachable: Option<bool>,
     /// For a box underground that is covered up: what lets it be.
-    #[schema(extensions(("x-role" = json!("relief"))))]
     pub under_loose_cover: Option<LooseCover>,
     /// The opening that the finish leaves over a recessed box.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub finish_opening: Option<FinishOpening>,
 }
 

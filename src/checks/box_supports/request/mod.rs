@@ -33,11 +33,10 @@ request! {
 }
 
 /// What kind of enclosure it is.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum HeldKind {
     /// A box.
-    #[default]
     Box,
     /// A conduit body.
     ConduitBody,
@@ -47,9 +46,8 @@ pub enum HeldKind {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct HeldEnclosure {
-    /// What it is. A box unless said otherwise.
-    #[serde(default)]
-    pub kind: HeldKind,
+    /// What it is. Raceways and ceilings hold it as a box unless it is said to be a conduit body; a cord holds a box only.
+    pub kind: Option<HeldKind>,
     /// Its volume, in in³ or cm³. A suspended ceiling, and raceways, hold only up to a volume.
     pub volume: Option<Volume>,
     /// The trade size of a conduit body; not for a box.

@@ -72,8 +72,13 @@ impl Counting<'_, '_> {
     }
 
     /// A size that is not said is the largest that has an allowance, at the most; at the least it is not counted.
+    /// What ends on it is no larger than what is in the box: where that is nothing, nothing bounds it.
     fn any_size(&mut self, unsaid: Unsaid) -> Option<ConductorSize> {
         let at = unsaid.at;
+        if self.present.largest().is_none() {
+            self.open(unsaid.rule, unsaid.message, at, Some(at));
+            return None;
+        }
         if self.leave_unsaid(unsaid) { self.sized(ConductorSize::AWG_6, at) } else { None }
     }
 

@@ -100,6 +100,10 @@ impl Fill {
         counting.devices();
         counting.terminal_blocks();
         counting.small_parts();
+        if let Some(nothing) = contents.nothing {
+            let at = counting.at(&"/contents/nothing", 0);
+            counting.proof.fact(&SUM, nothing, at);
+        }
         counting.finish()
     }
 

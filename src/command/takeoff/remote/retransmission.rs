@@ -6,7 +6,6 @@ use super::super::progress::Progress;
 use crate::service::takeoff::batch::LineKind;
 use crate::service::takeoff::form::Form;
 use crate::service::takeoff::source::{End, Next, Source};
-use crate::takeoff::lines::is_blank;
 use crate::takeoff::summary::Entry;
 use axum::body::Bytes;
 use futures_util::{Stream, StreamExt, stream};
@@ -51,7 +50,7 @@ struct Shared {
     state: Mutex<State>,
     /// Notified when a line was answered.
     room: Notify,
-    of_list: bool,
+    line_kind: LineKind,
 }
 
 #[derive(Default)]
@@ -91,7 +90,7 @@ impl RetransmissionWindow {
             source: tokio::sync::Mutex::new(source),
             state: Mutex::new(state),
             room: Notify::new(),
-            of_list: line_kind.is_of_list(),
+            line_kind: line_kind.clone(),
         };
         Ok(Self { shared: Arc::new(shared), header, line_kind })
     }
@@ -172,7 +171,7 @@ impl Shared {
         let mut state = self.state();
         match next {
             Next::Batch(batch) => {
-                batch.iter().for_each(|(number, text)| state.take(number, text, self.of_list))
+                batch.iter().for_each(|(number, text)| state.take(number, text, &self.line_kind))
             }
             Next::End(End::Whole) => state.ended = true,
             Next::End(End::Broken { problem, .. }) => {
@@ -226,13 +225,14 @@ impl State {
         piece
     }
 
-    fn take(&mut self, number: u64, text: Option<&[u8]>, of_list: bool) {
+    fn take(&mut self, number: u64, text: Option<&[u8]>, line_kind: &LineKind) {
         // a line that is too long even for here is sent as one that every service refuses
         let text = text.unwrap_or(b"!");
-        if !of_list && is_blank(text) {
+        if line_kind.is_blank(text) {
             self.unsent.push(Entry::Blank);
             return;
         }
+        let of_list = line_kind.is_of_list();
         // an item of a document may have line breaks, but only between its parts: within a text they are escaped
         let text: Bytes = match of_list {
             true => {

@@ -1,0 +1,183 @@
+//! Two members that state the same fact differently are refused, with both places.
+
+use elbowroom::checks::{Check, FaultCode, faults_of};
+use elbowroom::json;
+use elbowroom::of_each_check;
+use serde_json::{Value, json};
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
+
+/// A request for each contradiction that a check finds: the check, the key of the fault, and the request.
+fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
+    let nm = json!([{"kind": "NM-B", "size": "12 AWG", "conductors": 2}]);
+    let two_entries = json!([
+        {"id": "a", "wall": "left", "raceway": {"trade_size": "2"}, "position": {"from_bottom": 4, "from_back": 3}},
+        {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}, "position": {"from_bottom": 9, "from_back": 3}}
+    ]);
+    let hubs = json!([
+        {"place": "end", "raceway": {"kind": "EMT", "trade_size": "2"}},
+        {"place": "side", "raceway": {"kind": "EMT", "trade_size": "2"}}
+    ]);
+    let large = json!([{"size": "3/0 AWG", "count": 3}]);
+    vec![
+        (
+            "outlet_box_fill",
+            "fault-mark-below-table",
+            json!({"enclosure": {"standard": "square-4x2-1/8", "marked_volume": 20}, "contents": {"cables": nm}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-mark-below-table",
+            json!({"enclosure": {"standard": "square-4x2-1/8", "sections": [{"kind": "extension_ring", "standard": "square-4x2-1/8", "marked_volume": 20}]}, "contents": {"cables": nm}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-shares-are-not-the-box",
+            json!({"enclosure": {"marked_volume": 40, "gangs": 2, "barriers": [{"material": "nonmetallic"}]}, "spaces": [{"id": "a", "gangs": 1, "contents": {"cables": nm}}, {"id": "b", "gangs": 2, "contents": {"cables": nm}}]}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-nothing-and-something",
+            json!({"enclosure": {"marked_volume": 40}, "contents": {"nothing": true, "cables": nm}}),
+        ),
+        (
+            "box_mounting",
+            "fault-metal-box-bonds-entries",
+            json!({"enclosure": {"material": "metal", "bonds_all_entries": true}}),
+        ),
+        (
+            "box_mounting",
+            "fault-nonmetallic-box-grounded",
+            json!({"enclosure": {"material": "nonmetallic", "grounded": true}}),
+        ),
+        (
+            "box_mounting",
+            "fault-single-gang-body",
+            json!({"enclosure": {"single_gang_in_wall_or_ceiling": true, "conduit_body": true}}),
+        ),
+        (
+            "box_mounting",
+            "fault-single-gang-round",
+            json!({"enclosure": {"single_gang_in_wall_or_ceiling": true, "shape": "round"}}),
+        ),
+        (
+            "box_supports",
+            "fault-held-by-no-raceway",
+            json!({"enclosure": {"kind": "box"}, "means": [{"kind": "raceways", "conduits": []}]}),
+        ),
+        (
+            "box_supports",
+            "fault-luminaire-and-none",
+            json!({"enclosure": {"kind": "box", "devices_or_luminaires": false}, "means": [{"kind": "conduit_pendant", "conduit": "RMC"}]}),
+        ),
+        (
+            "free_conductors",
+            "fault-round-opening-with-gangs",
+            json!({"opening": {"diameter": 4, "gangs": 1}, "conductors": [{"role": "spliced", "free_length": 8}]}),
+        ),
+        (
+            "free_conductors",
+            "fault-reach-longer-than-conductor",
+            json!({"opening": {"gangs": 1}, "emergence_depth": 2, "conductors": [{"role": "spliced", "free_length": 6, "length_outside_opening": 5}]}),
+        ),
+        (
+            "enclosure_types",
+            "fault-condition-not-at-location",
+            json!({"location": "indoor", "conditions": ["rain_snow_sleet"]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-unmarked-and-marked",
+            json!({"body": {"unmarked": true, "marked_volume": 12}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-mark-list-and-pulls",
+            json!({"marked": {"listed": true, "size": "1/0 AWG", "count": 3, "conductors": [{"size": "1/0 AWG", "count": 3}]}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-distances-differ",
+            json!({"hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large, "distance": 12}, {"between": ["side", "end"], "conductors": large, "distance": 13}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-mark-list-and-pulls",
+            json!({"marked": {"listed": true, "size": "1/0 AWG", "count": 3, "conductors": [{"size": "1/0 AWG", "count": 3}]}, "entries": two_entries, "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-offset-and-positions",
+            json!({"box": {"width": 16, "height": 16, "depth": 8}, "entries": two_entries, "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG", "offset": false}]}),
+        ),
+        (
+            "raceway_fill",
+            "fault-short-and-no-nipple",
+            json!({"raceway": {"kind": "EMT", "trade_size": "1", "length": 20, "nipple": false}, "conductors": [{"insulation": "THHN", "size": "12 AWG"}]}),
+        ),
+        (
+            "luminaire_and_fan_outlets",
+            "fault-fan-location-of-no-ceiling",
+            json!({"load": {"kind": "luminaire", "position": "wall", "weight": 4}, "fan_location": {"dwelling": true}}),
+        ),
+    ]
+}
+
+/// The contradictions of a request: the key of the fault, and both places.
+type Contradictions = fn(&Value) -> Vec<(&'static str, String, String)>;
+
+fn contradictions<C: Check>(request: &Value) -> Vec<(&'static str, String, String)> {
+    let request: C::Request = json::read_value(request.clone()).expect("a request of the right form");
+    let faults = faults_of::<C>(&request);
+    let said_twice = faults.iter().filter(|fault| fault.code == FaultCode::Contradiction);
+    said_twice
+        .map(|fault| {
+            let other = fault.contradicts.expect("the other place");
+            (fault.message, fault.at.to_string(), other.to_string())
+        })
+        .collect()
+}
+
+#[test]
+fn two_members_that_state_one_fact_differently_are_refused_with_both_places() {
+    let checks: BTreeMap<&str, Contradictions> =
+        of_each_check!(C => (<C as Check>::NAME, contradictions::<C> as Contradictions)).into();
+    for (check, key, request) in contradictory() {
+        let found = checks[check](&request);
+        let [(message, at, other)] = &found[..] else { panic!("{key}: {found:?}") };
+        assert_eq!(*message, key);
+        for place in [at, other] {
+            assert!(request.pointer(place).is_some(), "{key}: {place}");
+        }
+        assert_ne!(at, other, "{key}");
+    }
+}
+
+/// A contradiction that a check finds and of which there is no request here would go unnoticed if it were lost.
+#[test]
+fn every_contradiction_that_a_check_finds_has_a_request() {
+    let tried: BTreeSet<&str> = contradictory().into_iter().map(|(_, key, _)| key).collect();
+    let mut files = Vec::new();
+    sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src/checks"), &mut files);
+    let mut sites = 0;
+    for file in files {
+        let text = std::fs::read_to_string(&file).expect("a source");
+        for call in text.split(".contradiction(").skip(1) {
+            let key = call.split('"').find(|text| text.starts_with("fault-")).expect("the key of a sentence");
+            assert!(tried.contains(key), "{key} of {}", file.display());
+            sites += 1;
+        }
+    }
+    assert_eq!(contradictory().len(), sites, "one request for each place that finds a contradiction");
+}
+
+fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
+    for entry in std::fs::read_dir(folder).expect("a folder") {
+        let path = entry.expect("an entry").path();
+        if path.is_dir() {
+            sources(&path, found);
+        } else {
+            found.push(path);
+        }
+    }
+}
