@@ -1,7 +1,8 @@
 //! An invented job: the boxes and raceways of a small clinic, as many boxes as are asked for, the same for the same seed.
 //!
-//! Receptacles, switches, ceiling and junction boxes in rooms, with the cables that would be there; some boxes are too small,
-//! some are not known yet, and for some only the size is asked. Every line is valid.
+//! Receptacles, switches, ceiling and junction boxes in rooms, with the cables that would be there. Everything that decides is
+//! said, so that most rows are settled; some boxes are too small, a few have no mark yet, and for some only the size is asked.
+//! Every line is valid.
 
 use crate::checks::Check;
 use crate::checks::outlet_fill::OutletFill;
@@ -190,9 +191,7 @@ fn receptacle(chance: &mut Chance, reference: &str) -> String {
         "cables": [cables(chance, "12 AWG", 2, runs)],
         "devices": [{"kind": kind, "largest_conductor": "12 AWG"}]
     });
-    if clamps {
-        contents["clamps"] = json!([{"kind": "internal", "count": runs}]);
-    }
+    contents["clamps"] = if clamps { json!([{"kind": "internal", "count": runs}]) } else { json!([]) };
     with_box(reference, enclosure, contents)
 }
 
@@ -217,7 +216,7 @@ fn switches(chance: &mut Chance, reference: &str) -> String {
     if travelers {
         list.push(cables(chance, size, 3, 1));
     }
-    with_box(reference, enclosure, json!({"cables": list, "devices": devices}))
+    with_box(reference, enclosure, json!({"cables": list, "devices": devices, "clamps": []}))
 }
 
 /// A luminaire on a ceiling box.
@@ -233,7 +232,8 @@ fn ceiling(chance: &mut Chance, reference: &str) -> String {
             "kind": canopy,
             "fixture_wires": [{"size": wire, "count": 2 + 2 * chance.below(2)}],
             "grounding": [{"size": wire}]
-        }
+        },
+        "clamps": []
     });
     if chance.percent(20) {
         contents["support_fittings"] = json!([{"kind": if chance.percent(70) { "stud" } else { "hickey" }}]);
