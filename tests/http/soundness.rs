@@ -89,7 +89,7 @@ async fn silence_never_buys_a_review_approval() {
         }
     }
     println!("{drops} members left out of {answered} reviews that were answered");
-    assert!(answered > REVIEWS / 2 && drops > 200, "{answered}, {drops}");
+    assert!(answered > REVIEWS / 3 && drops > 200, "{answered}, {drops}");
     assert!(bought.is_empty(), "approval bought by silence: {bought:#?}");
 }
 
