@@ -10,7 +10,7 @@ const MUTATIONS: usize = 3;
 
 /// Conductor sizes that are put in one another's place: either side of the sizes at which other rules begin.
 const CONDUCTORS: [&str; 7] = ["18 AWG", "14 AWG", "12 AWG", "10 AWG", "6 AWG", "4 AWG", "3/0 AWG"];
-/// Those that may end on a device of an outlet box: none is larger than what is in the box.
+/// Those that may end on a device of an outlet box, or be the grounding conductor of a cable: neither is larger than what is in it.
 const ON_DEVICES: [&str; 4] = ["14 AWG", "12 AWG", "10 AWG", "6 AWG"];
 /// Trade sizes that are put in one another's place.
 const TRADE_SIZES: [&str; 5] = ["1/2", "3/4", "1", "2", "4"];
@@ -68,7 +68,8 @@ fn exchanged(member: &Member<'_>, rng: &mut Rng) -> Option<Value> {
         (Value::Number(number), None) => moved(number, rng),
         (Value::Array(items), None) => Some(relisted(items, rng)),
         (Value::String(_), None)
-            if member.at.contains("/devices/") && member.at.ends_with("/largest_conductor") =>
+            if member.at.contains("/devices/") && member.at.ends_with("/largest_conductor")
+                || member.at.contains("/cables/") && member.at.ends_with("/grounding") =>
         {
             Some(rng.pick(ON_DEVICES).into())
         }
