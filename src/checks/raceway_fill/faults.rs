@@ -1,13 +1,13 @@
 //! What can be wrong with a request that decoded.
 
+use super::RacewayFill;
 use super::request::{
     BareConductor, BareConstruction, MOST_CONDUCTORS, MOST_ITEMS, RacewayCable, RacewayConductor,
     RacewayFillRequest, Wires,
 };
-use crate::checks::{FaultCode, Faults};
+use crate::checks::{FaultCode, Faults, rulebook_of};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Length, Units};
-use crate::rulebook::Rulebook;
 use crate::tables::{
     bare_conductor_dimensions, compact_conductor_dimensions, conductor_dimensions, raceway_dimensions,
 };
@@ -63,7 +63,8 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
         }
     }
     if let Some((length, Some(false))) = raceway.and_then(|raceway| Some((raceway.length?, raceway.nipple))) {
-        let longest = Rulebook::of(*edition).raceway_fill.nipple_length.value(*units);
+        let book = rulebook_of::<RacewayFill>(request, *edition);
+        let (longest, _) = book.value(&book.raceway_fill.nipple_length, *units);
         if length.value() <= longest {
             let (nipple, length) = (Pointer::to(&"/raceway/nipple"), Pointer::to(&"/raceway/length"));
             faults.contradiction(nipple, length, "fault-short-and-no-nipple");

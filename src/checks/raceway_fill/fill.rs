@@ -172,7 +172,7 @@ fn jamming(
     findings: &mut Vec<Finding>,
 ) -> Option<Figure> {
     let book = proof.rulebook().clone();
-    if contents.load.number.value != book.raceway_fill.jam_number.value(proof.units()) {
+    if contents.load.number.value != book.value(&book.raceway_fill.jam_number, proof.units()).0 {
         proof.does_not_apply(&JAMMING, "not-three", None);
         return None;
     }

@@ -231,10 +231,10 @@ fn fits(
         }
         let Some(smallest) = sizer.smallest(proof, kind, load, limit) else { continue };
         if smallest.size.is_none() {
-            let units = proof.units();
+            let (units, book) = (proof.units(), proof.rulebook());
             let most = match kind {
-                RacewayKind::Emt => Some(proof.rulebook().raceway_fill.largest_emt.value(units)),
-                RacewayKind::Imc => Some(proof.rulebook().raceway_fill.largest_imc.value(units)),
+                RacewayKind::Emt => Some(book.value(&book.raceway_fill.largest_emt, units).0),
+                RacewayKind::Imc => Some(book.value(&book.raceway_fill.largest_imc, units).0),
                 _ => None,
             };
             let larger = raceway_dimensions::without_figures(kind)

@@ -36,7 +36,7 @@ fn notices<C: Check>(cases: &[Value], mutation: Amended) -> bool {
             let book = Rulebook::of(request.terms().edition);
             let book = book.with_readings(request.readings(book.readings)).with_amendments(&[mutation]);
             let evaluation = evaluate_under::<C>(&book, &request);
-            let answer = answer::<C>(&request, &evaluation, Explain::None, Catalogue::english());
+            let answer = answer::<C>(&request, &evaluation, Explain::Full, Catalogue::english());
             let answer = serde_json::to_value(&answer).expect("an answer is JSON");
             let expect = case["expect"].as_object().expect("expectations");
             // a limit that the answer repeats would notice any mutation: what counts is what is decided
