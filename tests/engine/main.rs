@@ -10,6 +10,7 @@ mod evidence;
 mod exercises;
 mod inspections;
 mod languages;
+mod metric_cells;
 mod module_docs;
 mod mutations;
 mod printed_counts;
