@@ -18,14 +18,14 @@ rules! {
     /// What enters a box is secured to it.
     SECURED: "box-entry.secured", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], Published, THREADS;
     /// A nonmetallic sheath reaches into the box, past any clamp.
-    SHEATH: "box-entry.sheath", ["314.17(B), (C)", "314.17(B)", "314.17(B)"], [Published, Published, UnofficialCopy],
+    SHEATH: "box-entry.sheath", ["314.17(B), (C)", "314.17(B)(2)", "314.17(B)(2)"], [Published, Published, UnofficialCopy],
         THREADS;
     /// A nonmetallic single-gang box may do without a clamp where the cable is fastened close by.
     SINGLE_GANG: "box-entry.single-gang", ["314.17(C) Exception", "314.17(B)(2) Exception", "314.17(B)(2) Exception"],
         [Bracketed, Published, UnofficialCopy],
         ADOPTED;
     /// A cable inside a complete raceway is secured by the raceway.
-    IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)", "314.17(B)"], [Recalled, Published, UnofficialCopy],
+    IN_RACEWAY: "box-entry.cable-in-raceway", [-, "314.17(B)(3)", "314.17(B)(3)"], [Recalled, Published, UnofficialCopy],
         "recalled: the relief came with the merger of 2020";
     /// Insulated conductors of 4 AWG and larger in a raceway enter over a smooth, rounded surface.
     INSULATING_FITTING: "box-entry.insulating-fitting", "300.4(G)", [Published, Published, UnofficialCopy], ADOPTED;

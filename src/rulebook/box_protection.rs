@@ -11,14 +11,14 @@ rules! {
     GROUNDED: "box-protection.grounded", "314.4", Published,
         "2018 International Residential Code E3905 (main text); which parts of Article 250 apply is recalled";
     /// A fastener that reaches into the wiring space is what the maker specifies, or has a blunt end.
-    BLUNT: "box-protection.blunt-fasteners", [-, -, "314.5"], [Published, Published, UnofficialCopy], FASTENERS;
+    BLUNT: "box-protection.blunt-fasteners", [-, -, "314.5(1), (2)"], [Published, Published, UnofficialCopy], FASTENERS;
     /// The screws of a cover reach in so far at most.
-    COVER_SCREWS: "box-protection.cover-screws", [-, -, "314.5"], [Published, Published, UnofficialCopy], FASTENERS;
+    COVER_SCREWS: "box-protection.cover-screws", [-, -, "314.5(3)"], [Published, Published, UnofficialCopy], FASTENERS;
     /// Other fasteners through a cover reach in so far at most.
-    THROUGH_COVER: "box-protection.fasteners-through-cover", [-, -, "314.5"], [Published, Published, UnofficialCopy],
+    THROUGH_COVER: "box-protection.fasteners-through-cover", [-, -, "314.5(4)"], [Published, Published, UnofficialCopy],
         FASTENERS;
     /// Fasteners through the wall of a large box reach in so far at most.
-    THROUGH_WALL: "box-protection.fasteners-through-wall", [-, -, "314.5"], [Published, Published, UnofficialCopy],
+    THROUGH_WALL: "box-protection.fasteners-through-wall", [-, -, "314.5(5)"], [Published, Published, UnofficialCopy],
         FASTENERS;
     /// Fasteners through the wall of a small box, other than those that mount it, end flush with its inside.
     THROUGH_SMALL_WALL: "box-protection.fasteners-through-small-wall", [-, -, "314.5(6)"],

@@ -46,7 +46,7 @@ rules! {
     THREE_EIGHTHS: "raceway-fill.three-eighths", "348.22", [Bracketed, Published, UnofficialCopy],
         "Official metric text of 2012 (table whole); NFPA 70-2011 as California reprints it; 350.22(B) sends liquidtight conduit to the outside fittings";
     /// Three conductors may jam where the raceway's diameter is about three times theirs. Advice, not a requirement.
-    JAMMING: "raceway-fill.jamming", "Chapter 9, Table 1, informational note", EarlierEdition, RECALLED;
+    JAMMING: "raceway-fill.jamming", "Chapter 9, Table 1, informational note 2", EarlierEdition, RECALLED;
 }
 
 subject! {

@@ -1,6 +1,7 @@
 //! The engine, one module a subject: published counts, conformance cases, properties of every request, mutations, languages.
 
 mod annex_c_counts;
+mod citations;
 mod conformance;
 #[path = "../corpus/mod.rs"]
 mod corpus;
