@@ -29,7 +29,7 @@ fn rows(table: &str) -> Vec<(String, Row)> {
 
 /// A printed figure, and half of the last place that is printed.
 fn printed(row: &Row, column: &str) -> Option<(f64, f64)> {
-    let text = row.get(column).unwrap_or_else(|| panic!("no column {column}"));
+    let text = row.get(column).expect("a column of the table");
     let value = text.parse().ok()?;
     Some((value, half_a_place(text)))
 }
