@@ -310,8 +310,16 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> 
 
 /// A finding as a sentence.
 pub fn message_of(finding: &Finding, messages: &Catalogue) -> String {
-    let named = finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArg { argument, messages }));
-    messages.sentence(finding.message, named)
+    let named =
+        finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArg { argument, messages }));
+    let sentence = messages.sentence(finding.message, named);
+    match finding.read_as {
+        Some(reading) => {
+            let named = [("reading", reading), ("sentence", &*sentence)];
+            messages.sentence("finding-under-a-reading", named)
+        }
+        None => sentence,
+    }
 }
 
 /// An argument as a sentence writes it.

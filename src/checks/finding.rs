@@ -98,14 +98,30 @@ pub struct Finding {
     pub part: Option<usize>,
     /// Whether it is about a way to satisfy a rule that another way makes needless: it then decides nothing.
     pub is_superseded: bool,
+    /// The reading of an open point under which it is found, where another comes to something else.
+    pub read_as: Option<&'static str>,
+    /// Whether it asks for what can no longer change anything: nobody is asked.
+    pub is_needless: bool,
 }
 
 impl Finding {
     /// A finding that names nothing yet.
     pub fn new(rule: &'static Rule, status: Status, message: &'static str) -> Self {
         let (arguments, at, supply, unless) = (SmallVec::new(), Vec::new(), Vec::new(), Vec::new());
-        let (step, part, is_superseded) = (None, None, false);
-        Self { rule, status, message, arguments, at, supply, unless, step, part, is_superseded }
+        Self {
+            rule,
+            status,
+            message,
+            arguments,
+            at,
+            supply,
+            unless,
+            step: None,
+            part: None,
+            is_superseded: false,
+            read_as: None,
+            is_needless: false,
+        }
     }
 
     /// Names something in the sentence.

@@ -37,6 +37,7 @@ pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluat
         }
         conclude(&mut evaluation);
     }
+    evaluation.findings.retain(|finding| !finding.is_needless);
     evaluation
 }
 
@@ -130,7 +131,7 @@ fn reopen<C: Check>(
 ) {
     let followed = book.readings.place(point);
     let mut verdicts = vec![(point.readings()[usize::from(followed)], evaluation.verdict)];
-    let mut turned = Vec::new();
+    let (mut turned, mut others) = (Vec::new(), Vec::new());
     for place in (0..point.readings().len() as u8).filter(|place| *place != followed) {
         let other = accounted::<C>(&book.with_readings(book.readings.with_place(point, place)), request);
         verdicts.push((point.readings()[usize::from(place)], other.verdict));
@@ -139,9 +140,17 @@ fn reopen<C: Check>(
         }
         for (index, finding) in evaluation.findings.iter().enumerate() {
             let same = |found: &&Finding| std::ptr::eq(found.rule, finding.rule) && found.at == finding.at;
-            let status = other.findings.iter().find(same).map(|found| found.status);
-            if status != Some(finding.status) && finding.status != Status::Advisory {
+            let theirs = other.findings.iter().find(same);
+            if theirs.map(|found| found.status) != Some(finding.status) && finding.status != Status::Advisory
+            {
                 turned.push(index);
+                others.extend(theirs.map(|found| Finding {
+                    status: Status::NotDetermined,
+                    read_as: Some(point.readings()[usize::from(place)]),
+                    supply: vec![Pointer::to(point.chosen_at())],
+                    step: None,
+                    ..found.clone()
+                }));
             }
         }
         turned.push(usize::MAX);
@@ -152,11 +161,13 @@ fn reopen<C: Check>(
     for index in turned {
         if let Some(finding) = evaluation.findings.get_mut(index) {
             finding.status = Status::NotDetermined;
+            finding.read_as = Some(point.readings()[usize::from(followed)]);
             finding.supply.push(Pointer::to(point.chosen_at()));
         }
     }
     let finding = Finding::new(point.rule(), Status::NotDetermined, "finding-open-reading");
     let finding = finding.with("readings", FindingArg::Readings(verdicts));
+    evaluation.findings.append(&mut others);
     evaluation.findings.push(finding.supply(Pointer::to(point.chosen_at())));
     draw_up::<C>(request, evaluation);
 }

@@ -68,10 +68,14 @@ impl Inspection {
             (false, true) => Status::NotDetermined,
             (false, false) => Status::Violated,
         };
-        for way in ways.iter().filter(|way| way.status != status) {
+        for way in ways {
             for finding in self.findings.get_mut(way.findings.clone()).unwrap_or_default() {
                 let stands = stand.iter().any(|rule| std::ptr::eq(finding.rule, *rule));
-                if finding.status != Status::Satisfied && !stands {
+                let is_decided = way.status == Status::Violated || status == Status::Satisfied;
+                // what is missing of a way that another makes needless, or that is broken already, is not asked for
+                let is_needless = is_decided && finding.status == Status::NotDetermined && !stands;
+                if way.status != status && finding.status != Status::Satisfied && !stands || is_needless {
+                    finding.is_needless |= is_needless;
                     finding.supersede();
                 }
             }

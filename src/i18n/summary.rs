@@ -2,6 +2,8 @@
 
 use super::{Catalogue, figure};
 use crate::derivation::{Derivation, Operation, Outcome, Relation, Step, StepId};
+use crate::quantity::{Decimal, Unit};
+use std::cmp::Ordering;
 
 /// One sentence for each step that computes, compares or leaves a rule out.
 pub fn sentences(proof: &Derivation, catalogue: &Catalogue) -> Vec<String> {
@@ -53,29 +55,57 @@ fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<St
         Operation::SelectBoxes => {
             ("step-boxes", proof.selected().iter().map(|known| known.key()).collect::<Vec<_>>().join(", "))
         }
+        Operation::WholeQuotient | Operation::RoundCount => {
+            return whole(proof, step, catalogue, &place(title, citation));
+        }
         _ => ("step-computed", expression(proof, step)?),
     };
-    let cited = match citation {
+    Some(catalogue.sentence(key, [("result", text), ("rule", place(title, citation))]))
+}
+
+fn place(title: String, citation: Option<String>) -> String {
+    match citation {
         Some(citation) => format!("{title}, {citation}"),
         None => title,
+    }
+}
+
+/// A whole number from a quotient: the quotient, and which way it is rounded.
+fn whole(proof: &Derivation, step: &Step, catalogue: &Catalogue, rule: &str) -> Option<String> {
+    let operands = proof.operands(step);
+    let [of, by] = [operands.first()?, operands.get(1)?].map(|id| equals(proof, *id));
+    let ((of, of_unit), (by, by_unit)) = (of?, by?);
+    let Outcome::Equals(result, unit) = step.outcome else { return None };
+    let quotient = of.over(by)?;
+    let sign = if is_product(by, quotient, of) { "=" } else { "≈" };
+    let told = format!("{} ÷ {} {sign} {}", figure(of, of_unit), figure(by, by_unit), figure(quotient, unit));
+    let key = match result.cmp(&quotient) {
+        Ordering::Less => "step-rounded-down",
+        Ordering::Greater => "step-rounded-up",
+        Ordering::Equal => "step-computed",
     };
-    Some(catalogue.sentence(key, [("result", text), ("rule", cited)]))
+    let step = operands.get(2).map(|id| value(proof, *id)).unwrap_or_default();
+    let named = [("result", told), ("whole", figure(result, unit)), ("step", step), ("rule", rule.to_owned())];
+    Some(catalogue.sentence(key, named))
+}
+
+fn equals(proof: &Derivation, id: StepId) -> Option<(Decimal, Unit)> {
+    match proof.steps().get(id.index())?.outcome {
+        Outcome::Equals(value, unit) => Some((value, unit)),
+        _ => None,
+    }
 }
 
 fn expression(proof: &Derivation, step: &Step) -> Option<String> {
     let operands: Vec<String> = proof.operands(step).iter().map(|id| value(proof, *id)).collect();
     let left = match step.operation {
         Operation::Sum => operands.join(" + "),
-        Operation::Product => operands.join(" × "),
+        Operation::Product => factors(proof, step).join(" × "),
         Operation::Difference => operands.join(" − "),
-        Operation::Quotient | Operation::WholeQuotient => operands.join(" ÷ "),
+        Operation::Quotient => operands.join(" ÷ "),
         // a third operand is only the limit that it must not read as
         Operation::Percent => operands.iter().take(2).cloned().collect::<Vec<_>>().join(" ÷ "),
         Operation::Converted => operands.join(""),
-        Operation::RoundCount => match &operands[..] {
-            [of, by, step] => format!("{of} ÷ {by} (≥ {step} ↑)"),
-            _ => return None,
-        },
         Operation::Largest => format!("max({})", operands.join(", ")),
         Operation::Smallest => format!("min({})", operands.join(", ")),
         Operation::Distance => {
@@ -90,9 +120,43 @@ fn expression(proof: &Derivation, step: &Step) -> Option<String> {
         _ => return None,
     };
     Some(match step.outcome {
-        Outcome::Equals(result, unit) => format!("{left} = {}", figure(result, unit)),
+        Outcome::Equals(result, unit) => {
+            let sign = if is_exact(proof, step, result) { "=" } else { "≈" };
+            format!("{left} {sign} {}", figure(result, unit))
+        }
         _ => left,
     })
+}
+
+/// The factors of a product. A percentage that is made a plain factor is written without its sign, which would count twice.
+fn factors(proof: &Derivation, step: &Step) -> Vec<String> {
+    let is_plain = !matches!(step.outcome, Outcome::Equals(_, Unit::Percent));
+    let factor = |id: &StepId| match equals(proof, *id) {
+        Some((value, Unit::Percent)) if is_plain => value.to_string(),
+        _ => value(proof, *id),
+    };
+    proof.operands(step).iter().map(factor).collect()
+}
+
+/// Whether what is printed comes out exactly: products, quotients and roots end at the ninth decimal.
+fn is_exact(proof: &Derivation, step: &Step, result: Decimal) -> bool {
+    let operands: Vec<Decimal> =
+        proof.operands(step).iter().filter_map(|id| equals(proof, *id)).map(|(value, _)| value).collect();
+    match (step.operation, &operands[..]) {
+        (Operation::Product, [one, other]) => is_product(*one, *other, result),
+        (Operation::Quotient, [of, by]) => is_product(*by, result, *of),
+        (Operation::Distance, legs) => {
+            let square = |length: &Decimal| i128::from(length.billionths()).pow(2);
+            legs.iter().map(square).sum::<i128>() == square(&result)
+        }
+        _ => true,
+    }
+}
+
+fn is_product(one: Decimal, other: Decimal, result: Decimal) -> bool {
+    const BILLION: i128 = 1_000_000_000;
+    let wide = |number: Decimal| i128::from(number.billionths());
+    wide(one) * wide(other) == wide(result) * BILLION
 }
 
 fn value(proof: &Derivation, id: StepId) -> String {

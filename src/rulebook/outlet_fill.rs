@@ -1,9 +1,10 @@
 //! How much room the contents of a box take: what 314.16(B) counts.
 
 use super::RuleFigure;
-use super::declare::RECALLED;
+use super::declare::{Figures, RECALLED};
 use super::strategy::{Choice, Strategy, choices};
 use crate::trade::ConductorSize;
+use serde::Serialize;
 
 rules! {
     /// The fill is the sum of what conductors, clamps, fittings, devices, grounding conductors and terminal blocks take.
@@ -88,6 +89,10 @@ subject! {
         pub wire_connector: RuleFigure,
         /// Allowances for each terminal block assembly.
         pub terminal_block: Option<RuleFigure>,
+        /// Whether bonding jumpers are named beside grounding conductors.
+        pub bonding_jumpers: InText,
+        /// Whether the paragraph on clamp assemblies with terminations is known.
+        pub clamp_assemblies: InText,
     }
 }
 
@@ -107,6 +112,17 @@ choices! {
     /// The lines that grounding conductors make in the tally, where those past the first few take parts of an allowance.
     GroundingLines;
 }
+
+/// Whether something was found in the text of an edition that was read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub enum InText {
+    /// It was.
+    Found,
+    /// It was not.
+    NotFound,
+}
+
+impl Figures for InText {}
 
 subject! {
     /// What grounding conductors past the first few take.
@@ -158,6 +174,8 @@ impl OutletFill {
         isolated_set: Some(Self::ISOLATED_SET),
         wire_connector: RuleFigure::number("outlet-fill.wire-connectors.allowances", &NOTHING, 0),
         terminal_block: None,
+        bonding_jumpers: InText::Found,
+        clamp_assemblies: InText::Found,
     };
 
     /// 2020: a quarter allowance for each grounding conductor past four; the isolated set joins the count.
@@ -167,8 +185,14 @@ impl OutletFill {
         ..Self::E2017
     };
 
-    /// 2023: terminal blocks take an allowance.
-    pub(super) const E2023: Self = Self { terminal_block: Some(Self::TERMINAL_BLOCK), ..Self::E2020 };
+    /// 2023: terminal blocks take an allowance, bonding jumpers are named no more, and the paragraph on clamp assemblies was not in
+    /// the copy read.
+    pub(super) const E2023: Self = Self {
+        terminal_block: Some(Self::TERMINAL_BLOCK),
+        bonding_jumpers: InText::NotFound,
+        clamp_assemblies: InText::NotFound,
+        ..Self::E2020
+    };
 
     /// One allowance for a separate isolated set, in an edition that has the sentence.
     pub const ISOLATED_SET: RuleFigure =

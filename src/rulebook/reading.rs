@@ -1,8 +1,8 @@
 //! Interpretation points: where a rule is read in more than one way.
 
 use super::{
-    Rule, box_depth, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts, pull,
-    raceway_fill, unit_systems,
+    Rule, box_depth, box_entry, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts,
+    pull, raceway_fill, unit_systems,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -123,6 +123,13 @@ points! {
         Counted "counted",
         /// The marked volume already leaves them out: no allowance.
         NotCounted "not_counted",
+    }
+    /// What a bonding jumper that enters is counted as in an edition that names only grounding conductors.
+    Open BondingJumpers "bonding_jumpers" by outlet_fill::GROUNDING {
+        /// It joins the grounding conductors, as in the editions that name it.
+        WithGrounding "with_grounding",
+        /// It is a conductor like any other: one allowance.
+        AsConductor "as_conductor",
     }
     /// Which conductor sizes a device that comes with its own leads.
     Settled DeviceLeads "device_leads" by outlet_fill::DEVICES {
@@ -269,6 +276,13 @@ points! {
         EachAlone "each_alone",
         /// The pigtail lengthens both.
         LengthensBoth "lengthens_both",
+    }
+    /// Whether underground feeder cable is the nonmetallic-sheathed cable that an edition alone names where a clamp may be left out.
+    Open FeederAsNm "uf_as_nm" by box_entry::SINGLE_GANG {
+        /// It is not: the cable that is named is another.
+        NotNm "nm_only",
+        /// It is, where it is installed as nonmetallic-sheathed cable.
+        AsNm "as_nm",
     }
     /// Behind which equipment on 12 or 10 AWG an entry at the center of the back asks for room.
     Open RearCenterEntry "rear_center_entry" by box_depth::REAR_CENTER {

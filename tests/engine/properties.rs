@@ -215,8 +215,10 @@ proptest! {
         let mut boxed = request;
         boxed["enclosure"] = json!({"marked_volume": f64::from(volume), "gangs": 20});
         // room is counted in the system of the request
-        boxed["interpretations"] =
-            json!({"molded_clamps": "counted", "fan_canopy": "not_a_luminaire", "units": "as_requested"});
+        boxed["interpretations"] = json!({
+            "molded_clamps": "counted", "fan_canopy": "not_a_luminaire", "bonding_jumpers": "with_grounding",
+            "units": "as_requested",
+        });
         let filled = fill(&boxed);
         for room in filled.outcome.spaces[0].room_left.as_ref().expect("everything is counted") {
             let with = |count: i64| {

@@ -10,6 +10,7 @@ use crate::derivation::{Pointer, Relation};
 use crate::rulebook::box_entry::{
     IN_RACEWAY, INSULATING_FITTING, METAL_IN_NONMETALLIC, ROUND, SECURED, SHEATH, SINGLE_GANG,
 };
+use crate::rulebook::reading::FeederAsNm;
 
 const ON_SIDE: Sentences = Sentences {
     met: "finding-round-box-side-free",
@@ -25,6 +26,11 @@ const HELD: Sentences = Sentences {
     met: "finding-entry-secured",
     broken: "finding-entry-not-secured",
     open: "finding-entry-secured-open",
+};
+const FEEDER: Sentences = Sentences {
+    met: "finding-single-gang-feeder",
+    broken: "finding-single-gang-feeder",
+    open: "finding-single-gang-feeder",
 };
 const SHEATHED: Sentences = Sentences {
     met: "finding-sheath-far-enough",
@@ -152,20 +158,22 @@ impl Mounting {
         self.inspection.limit(&SHEATH, given, Relation::AtLeast, limit, SHEATHED)
     }
 
-    /// Whether a cable is named by the exception of the single-gang box; `None` where that is disputed.
-    fn is_named(&self, entry: &WiringEntry) -> Option<bool> {
+    /// Whether a cable is named by the exception of the single-gang box.
+    fn is_named(&mut self, entry: &WiringEntry) -> bool {
         let is_feeder = entry.wiring == EntryWiring::UndergroundFeederCable;
-        (!is_feeder || self.book.box_entry.feeder_without_clamp).then_some(true)
+        !is_feeder
+            || self.book.box_entry.feeder_without_clamp
+            || self.inspection.proof.reading::<FeederAsNm>() == FeederAsNm::AsNm
     }
 
     /// Whether all that the exception of the single-gang box asks is known to be so: then securing does not matter.
-    fn does_without_clamp(&self, entry: &WiringEntry, sheath: Status) -> bool {
+    fn does_without_clamp(&mut self, entry: &WiringEntry, sheath: Status) -> bool {
         let most = self.value(&self.book.box_entry.fastened_within);
         self.enclosure.material == Some(MountedMaterial::Nonmetallic)
             && self.enclosure.single_gang_in_wall_or_ceiling == Some(true)
             && entry.fastened_at.is_some_and(|at| at.value() <= most)
-            && self.is_named(entry) == Some(true)
             && sheath == Status::Satisfied
+            && self.is_named(entry)
     }
 
     /// A cable that is not secured to its box: the box must be a small nonmetallic one in a wall or ceiling, and the cable
@@ -188,9 +196,10 @@ impl Mounting {
                 self.inspection.open(&SINGLE_GANG, None, MATERIAL, "finding-entry-material-open");
             }
         }
-        if self.is_named(entry).is_none() {
-            let at = item.member(&"/secured");
-            self.inspection.open(&SINGLE_GANG, None, at, "finding-single-gang-feeder-open");
+        if !self.is_named(entry) {
+            let at = item.member(&"/wiring");
+            let step = self.inspection.proof.word(&SINGLE_GANG, "underground_feeder_cable", at);
+            self.inspection.decided_by(&SINGLE_GANG, false, at, step, FEEDER);
         }
         if sheath == Status::Violated {
             self.inspection.advise(&SINGLE_GANG, "finding-single-gang-needs-sheath", item);

@@ -1,6 +1,7 @@
 //! One conductor: which of its length counts, whether that is enough, and what a splice may do about it.
 
 use super::request::{Damage, DamagePlace, Extension, ExtensionKind, FreeConductor, FreeConductorRole};
+use super::subjects::leaves_the_box;
 use super::{ConductorLength, Lengths, SpliceAnswer};
 use crate::checks::inspection::Sentences;
 use crate::checks::{Name, Status};
@@ -16,6 +17,18 @@ struct Counted {
     /// Whether it ends before the conductor does, at damage or at a splice.
     cut_off: bool,
     sentences: Sentences,
+    /// What is known of it where it is missing.
+    bound: Option<Bounded>,
+}
+
+/// A length that one which is missing has at the least, or at the most.
+#[derive(Clone, Copy)]
+struct Bounded {
+    figure: Figure,
+    at: Pointer,
+    sentences: Sentences,
+    /// What a comparison must come to for the bound to decide it: a least length that is enough, a most that is not.
+    decides: bool,
 }
 
 const PLAIN: Sentences = Sentences {
@@ -33,8 +46,23 @@ const IN_ONE_PIECE: Sentences = Sentences {
     broken: "finding-unspliced-length-short",
     open: "finding-unspliced-length-open",
 };
+const AT_LEAST: Sentences = Sentences {
+    met: "finding-free-length-at-least",
+    broken: "finding-free-length-open",
+    open: "finding-free-length-open",
+};
+const AT_MOST: Sentences = Sentences {
+    met: "finding-free-length-open",
+    broken: "finding-free-length-short",
+    open: "finding-free-length-open",
+};
 const REACH: Sentences =
     Sentences { met: "finding-reach-enough", broken: "finding-reach-short", open: "finding-reach-open" };
+const REACH_AT_MOST: Sentences = Sentences {
+    met: "finding-reach-enough",
+    broken: "finding-reach-short-at-most",
+    open: "finding-reach-unknown",
+};
 const PLACE: Sentences = Sentences {
     met: "finding-splice-inside-box",
     broken: "finding-splice-outside-box",
@@ -52,6 +80,9 @@ impl Lengths {
         let at = Pointer::of(&"/conductors/#", index);
         let id = conductor.id.as_ref().map(Name::as_str);
         self.inspection.about(id, index);
+        if conductor.damage.is_some() && !leaves_the_box(conductor) {
+            self.inspection.open(&SPLICE_PLACE, None, at.member(&"/damage"), "finding-damage-of-unspliced");
+        }
         match conductor.role {
             FreeConductorRole::PassesThrough => {
                 self.inspection.proof.does_not_apply(&UNBROKEN, "unbroken", Some(at));
@@ -73,12 +104,13 @@ impl Lengths {
             None => depth,
         };
         let required = self.required(depth);
-        let counted = self.counted(conductor, at);
+        let counted = self.counted(conductor, at, depth);
         let mut shortfalls = Vec::new();
         // a reach that was measured counts before the one that the depth would give
         let measured = conductor.length_outside_opening.is_some() && !counted.cut_off;
         let whole = required.filter(|_| !measured);
-        let enough = self.long_enough(&counted, whole, &mut shortfalls);
+        let depth_open = depth.is_none().then_some(depth_at);
+        let enough = self.long_enough(&counted, whole, depth_open, &mut shortfalls);
         let reaches = self.reaches(conductor, at, &counted, (depth, depth_at), &mut shortfalls);
         let short = enough == Status::Violated || reaches == Some(Status::Violated);
         let splice = match &conductor.spliced_to_reach {
@@ -97,8 +129,8 @@ impl Lengths {
     }
 
     /// The length that counts for a conductor: up to its damage, and in one piece where only that counts.
-    fn counted(&mut self, conductor: &FreeConductor, at: Pointer) -> Counted {
-        let mut damage = conductor.damage;
+    fn counted(&mut self, conductor: &FreeConductor, at: Pointer, depth: Option<Figure>) -> Counted {
+        let (item, mut damage) = (at, conductor.damage);
         if damage.is_some_and(|damage| damage.place == DamagePlace::InWall) {
             self.inspection.open(&SPLICE_PLACE, None, at.member(&"/damage"), "finding-damage-in-wall");
             damage = None;
@@ -115,7 +147,36 @@ impl Lengths {
         };
         let proof = &mut self.inspection.proof;
         let figure = length.map(|length| proof.given(&LENGTH, length.value(), Measure::Length, at));
-        Counted { figure, at, cut_off, sentences }
+        let bound = if figure.is_none() { self.bound(conductor, item, cut_off, depth) } else { None };
+        Counted { figure, at, cut_off, sentences, bound }
+    }
+
+    /// What is known of a length that nobody gives: a part is no longer than the whole conductor, and a conductor is at least as
+    /// long as what reaches outside the opening and what lies behind it.
+    fn bound(
+        &mut self,
+        conductor: &FreeConductor,
+        item: Pointer,
+        cut_off: bool,
+        depth: Option<Figure>,
+    ) -> Option<Bounded> {
+        let proof = &mut self.inspection.proof;
+        if cut_off {
+            let at = item.member(&"/free_length");
+            let whole = conductor.free_length?.value();
+            let figure = proof.given(&LENGTH, whole, Measure::Length, at);
+            return Some(Bounded { figure, at, sentences: AT_MOST, decides: false });
+        }
+        let at = item.member(&"/length_outside_opening");
+        let outside = conductor.length_outside_opening?.value();
+        let outside = proof.given(&LENGTH, outside, Measure::Length, at);
+        let depth = match depth {
+            None => self.least_depth(),
+            known => known,
+        };
+        let proof = &mut self.inspection.proof;
+        let figure = depth.map_or(outside, |depth| proof.sum(&LENGTH, &[outside, depth]));
+        Some(Bounded { figure, at, sentences: AT_LEAST, decides: true })
     }
 
     /// Whether a length that a splice makes up counts.
@@ -137,14 +198,30 @@ impl Lengths {
         &mut self,
         counted: &Counted,
         required: Option<Figure>,
+        depth_at: Option<Pointer>,
         shortfalls: &mut Vec<Figure>,
     ) -> Status {
         let (relation, base) = (Relation::AtLeast, self.base);
-        let Some(figure) = counted.figure else {
-            return self.inspection.open(&LENGTH, Some((relation, base)), counted.at, counted.sentences.open);
+        let (figure, at, sentences) = match (counted.figure, counted.bound) {
+            (Some(figure), _) => (figure, counted.at, counted.sentences),
+            // what it has at the least is enough, or what it has at the most is not
+            (None, Some(Bounded { figure, at, sentences, decides }))
+                if relation.holds(figure.value, base.value) == decides =>
+            {
+                (figure, at, sentences)
+            }
+            (None, bound) => {
+                let status =
+                    self.inspection.open(&LENGTH, Some((relation, base)), counted.at, counted.sentences.open);
+                if let (Some(finding), true) =
+                    (self.inspection.findings.last_mut(), bound.is_some_and(|bound| bound.decides))
+                {
+                    finding.supply.extend(depth_at);
+                }
+                return status;
+            }
         };
-        let status =
-            self.inspection.compare(&LENGTH, (figure, counted.at), relation, base, counted.sentences);
+        let status = self.inspection.compare(&LENGTH, (figure, at), relation, base, sentences);
         // where the whole requirement is known, what is missing is missing of that
         let required = required.unwrap_or(base);
         if figure.value < required.value {
@@ -185,8 +262,7 @@ impl Lengths {
         };
         let (relation, limit) = (Relation::AtLeast, self.outside);
         let Some((reach, reach_at)) = reach else {
-            let missing = if counted.figure.is_none() { counted.at } else { depth_at };
-            return Some(self.inspection.open(&OUTSIDE, Some((relation, limit)), missing, REACH.open));
+            return Some(self.reach_open(counted, depth_at));
         };
         if self.small.is_none() && !relation.holds(reach.value, limit.value) {
             let opening = Pointer::to(&"/opening");
@@ -202,6 +278,32 @@ impl Lengths {
             shortfalls.push(self.inspection.proof.difference(&OUTSIDE, limit, reach));
         }
         Some(status)
+    }
+
+    /// A reach that can be neither measured nor computed: too short where even the least depth leaves too little.
+    fn reach_open(&mut self, counted: &Counted, depth_at: Pointer) -> Status {
+        let (relation, limit) = (Relation::AtLeast, self.outside);
+        if let (Some(true), Some(length), Some(least)) = (self.small, counted.figure, self.least_depth()) {
+            let proof = &mut self.inspection.proof;
+            let reach = proof.difference(&OUTSIDE, length, least);
+            let reach = proof.at_least_zero(&OUTSIDE, reach);
+            if !relation.holds(reach.value, limit.value) {
+                return self.inspection.compare(
+                    &OUTSIDE,
+                    (reach, counted.at),
+                    relation,
+                    limit,
+                    REACH_AT_MOST,
+                );
+            }
+        }
+        let missing = if counted.figure.is_none() { counted.at } else { depth_at };
+        let message = if self.small == Some(true) { "finding-reach-unknown" } else { REACH.open };
+        let status = self.inspection.open(&OUTSIDE, Some((relation, limit)), missing, message);
+        if let (Some(finding), None) = (self.inspection.findings.last_mut(), self.small) {
+            finding.supply.push(Pointer::to(&"/opening"));
+        }
+        status
     }
 
     /// A conductor that was made longer: where the splice stands, and whether its length counts.

@@ -7,6 +7,7 @@ use crate::checks::FaultCode::Conflict;
 use crate::checks::Faults;
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Offset};
+use crate::rulebook::Rulebook;
 
 pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     if let Some(BoxOpening { width, height, diameter: Some(_), .. }) = request.opening
@@ -17,6 +18,9 @@ pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     if let Some(BoxOpening { diameter: Some(_), gangs: Some(_), .. }) = request.opening {
         let at = Pointer::to(&"/opening/gangs");
         faults.contradiction(at, Pointer::to(&"/opening/diameter"), "fault-round-opening-with-gangs");
+    }
+    if let Some(opening) = &request.opening {
+        of_opening(request, opening, faults);
     }
     faults.at_most(Pointer::to(&"/rings"), request.rings.len(), MOST_ITEMS);
     faults.at_most(Pointer::to(&"/conductors"), request.conductors.len(), MOST_ITEMS);
@@ -30,6 +34,25 @@ pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     }
 }
 
+/// A device box, and any box of the table, has a small opening: no other measure can make it a large one.
+fn of_opening(request: &FreeConductorsRequest, opening: &BoxOpening, faults: &mut Faults) {
+    let limit = Rulebook::of(request.edition).free_conductor.small_opening.value(request.units);
+    let sides = [
+        (opening.diameter, opening.diameter, &"/opening/diameter"),
+        (opening.width, opening.height, &"/opening/width"),
+    ];
+    let large = sides.into_iter().find_map(|(one, other, place)| {
+        (one?.value() >= limit && other?.value() >= limit).then_some(Pointer::to(place))
+    });
+    let named = [
+        (opening.standard.is_some(), &"/opening/standard"),
+        (opening.gangs.is_some() && opening.diameter.is_none(), &"/opening/gangs"),
+    ];
+    if let (Some(large), Some((_, named))) = (large, named.into_iter().find(|(is_said, _)| *is_said)) {
+        faults.contradiction(Pointer::to(named), large, "fault-large-opening-of-small-box");
+    }
+}
+
 fn of_conductor(conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
     let FreeConductor { role, free_length, damage, spliced_to_reach, .. } = conductor;
     let unbroken = *role == FreeConductorRole::PassesThrough;
@@ -40,6 +63,10 @@ fn of_conductor(conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
     }
     if spliced_to_reach.is_some() && unbroken {
         faults.add(at.member(&"/spliced_to_reach"), Conflict, "fault-unbroken-conductor-spliced");
+    }
+    if let (Some(Damage { place: DamagePlace::InWall, .. }), FreeConductorRole::StaysInside) = (damage, role)
+    {
+        faults.contradiction(at.member(&"/damage/place"), at.member(&"/role"), "fault-damage-outside-of-box");
     }
     if let Some(Damage { place: DamagePlace::InWall, sound_length: Some(_) }) = damage {
         faults.add(at.member(&"/damage/sound_length"), Conflict, "fault-sound-length-in-wall");

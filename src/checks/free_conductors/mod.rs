@@ -136,6 +136,12 @@ impl Lengths {
         Some(proof.sum(&OUTSIDE, &parts))
     }
 
+    /// The least depth from which conductors can emerge where nobody says it: that which rings add.
+    fn least_depth(&mut self) -> Option<Figure> {
+        let rings = self.rings.clone();
+        (!rings.is_empty()).then(|| self.inspection.proof.sum(&OUTSIDE, &rings))
+    }
+
     /// The free length that a conductor needs which emerges so far behind the opening.
     fn required(&mut self, depth: Option<Figure>) -> Option<Figure> {
         let Self { ref mut inspection, base, outside, small, .. } = *self;
@@ -181,7 +187,11 @@ fn is_small(
     limit: Figure,
     device: &RuleFigure,
 ) -> Option<bool> {
-    let BoxOpening { width, height, diameter, gangs } = opening;
+    let BoxOpening { width, height, diameter, gangs, standard } = opening;
+    if let Some(standard) = standard {
+        proof.word(&OUTSIDE, standard.key(), Pointer::to(&"/opening/standard"));
+        return Some(true);
+    }
     let sides = [(width, &"/width"), (height, &"/height"), (diameter, &"/diameter")];
     let mut known = 0;
     for (side, member) in sides {

@@ -4,6 +4,7 @@ use crate::checks::Name;
 use crate::checks::request::{interpretations, request};
 use crate::quantity::{Count, Length, Offset, converts};
 use crate::rulebook::reading::{ContinuousLength, SharedPigtail};
+use crate::tables::standard_boxes::StandardBox;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -56,6 +57,8 @@ pub struct BoxOpening {
     pub diameter: Option<Length>,
     /// The gangs of a device box or ring: whatever their number, its opening is about 3 in (75 mm) high, and small.
     pub gangs: Option<Count<100>>,
+    /// The row of Table 314.16(A) that the box is of: every one of them has a small opening.
+    pub standard: Option<StandardBox>,
 }
 
 /// A plaster ring, an extension ring or another part that moves the opening outwards.

@@ -16,7 +16,7 @@ pub(super) static SUBJECTS: [Subject<Request>; 1] = [Subject {
     ],
 }];
 
-fn leaves_the_box(conductor: &FreeConductor) -> bool {
+pub(super) const fn leaves_the_box(conductor: &FreeConductor) -> bool {
     matches!(conductor.role, FreeConductorRole::Spliced | FreeConductorRole::Terminated)
 }
 
@@ -31,5 +31,7 @@ fn is_made_longer(conductor: &FreeConductor) -> bool {
 /// A splice that makes it longer stands in this box; damage in the wall cannot be cured by one here.
 fn has_its_splice_placed(conductor: &FreeConductor) -> bool {
     let in_wall = conductor.damage.is_some_and(|damage| damage.place == DamagePlace::InWall);
-    is_made_longer(conductor) || leaves_the_box(conductor) && in_wall
+    is_made_longer(conductor)
+        || leaves_the_box(conductor) && in_wall
+        || !leaves_the_box(conductor) && conductor.damage.is_some()
 }

@@ -27,7 +27,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection};
 use super::ways::Way;
-use super::{Check, Faults, Judgement, Retaking, Subject};
+use super::{Check, Faults, Finding, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::digest::Reads;
@@ -51,6 +51,13 @@ impl Check for LuminaireAndFanOutlets {
     }
 
     fn faults(request: &LuminaireAndFanOutletsRequest, faults: &mut Faults) {
+        if let OutletLoad::CeilingFan(FanLoad { position: Some(OutletPosition::Wall), .. }) = request.load {
+            faults.contradiction(
+                Pointer::to(&"/load/position"),
+                Pointer::to(&"/load/kind"),
+                "fault-ceiling-fan-on-wall",
+            );
+        }
         if request.fan_location.is_some() && !request.load.is_on_ceiling() {
             let place = match &request.load {
                 OutletLoad::FloorReceptacle(_) => Pointer::to(&"/load/kind"),
@@ -84,13 +91,25 @@ impl Check for LuminaireAndFanOutlets {
             outlet.ready_for_fan(&request.load, request.fan_location.clone().unwrap_or_default());
         }
         let box_carries = outlet.box_carries.filter(|_| !outlet.is_unfit(&request.load));
-        let Inspection { proof, requirements, findings, .. } = outlet.inspection;
+        let Inspection { proof, requirements, mut findings, .. } = outlet.inspection;
+        if request.outlet_box.is_none() {
+            leave_box_unasked(&mut findings);
+        }
         let carried = carried.into_iter().map(|(rule, Way { requirements, status, step, .. })| {
             WayOfCarrying { rule: rule.id, status, requirements, step }
         });
         let outcome = LuminaireAndFanOutletsOutcome { box_carries, carried: carried.collect(), requirements };
         Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: request.outlet_box.is_some() }
     }
+}
+
+/// Nobody describes a box where only what it must be is asked: nothing is asked of it.
+fn leave_box_unasked(findings: &mut Vec<Finding>) {
+    let is_of_box = |at: &Pointer| at.to_string().starts_with("/box");
+    for finding in findings.iter_mut() {
+        finding.supply.retain(|at| !is_of_box(at));
+    }
+    findings.retain(|finding| finding.at.is_empty() || !finding.at.iter().all(is_of_box));
 }
 
 /// A box under inspection.

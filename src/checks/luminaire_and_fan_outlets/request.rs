@@ -98,6 +98,8 @@ pub struct HoldingScrews {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FanLoad {
+    /// Where the box is. A fan of this check hangs from a ceiling, so that a wall is refused.
+    pub position: Option<OutletPosition>,
     /// Its weight with everything on it, in pounds or kilograms.
     pub weight: Option<Weight>,
     /// Whether the structure carries it, independently of the box. Left out: the box carries it.

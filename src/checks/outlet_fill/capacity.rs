@@ -18,6 +18,8 @@ pub(super) struct Capacity {
     pub added: Option<Figure>,
     /// All of it, less what barriers take; `None` when the volume of the box could not be established.
     total: Option<Figure>,
+    /// The same with the least that barriers of unsaid material can take, and where the first such material would be said.
+    roomier: Option<(Figure, Pointer)>,
 }
 
 impl Capacity {
@@ -42,7 +44,9 @@ impl Capacity {
         });
         holds_assemblies_of(proof, enclosure, all_contents, findings);
         let total = match (assembled, enclosure.barriers.is_empty()) {
-            (Some(assembled), false) => Some(less_barriers(proof, assembled, &enclosure.barriers)),
+            (Some(assembled), false) => {
+                Some(less_barriers(proof, assembled, &enclosure.barriers, Material::Nonmetallic))
+            }
             (None, false) => {
                 let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-barrier-in-unknown-box");
                 let finding = finding.at(Pointer::to(&"/enclosure/barriers"));
@@ -51,11 +55,16 @@ impl Capacity {
             }
             _ => assembled,
         };
+        let unsaid = enclosure.barriers.iter().position(is_of_unsaid_material);
+        let roomier = assembled.zip(unsaid).map(|(assembled, index)| {
+            let at = Pointer::of(&"/enclosure/barriers/#", index).member(&"/material");
+            (less_barriers(proof, assembled, &enclosure.barriers, Material::Metal), at)
+        });
         if !enclosure.barriers.is_empty() {
             let finding = Finding::new(&BARRIER, Status::Advisory, "finding-barrier-policy");
             findings.push(finding.at(Pointer::to(&"/enclosure/barriers")));
         }
-        Self { added, total }
+        Self { added, total, roomier }
     }
 
     /// The share of one space: in proportion to its gangs, or to its measured volume. The whole where nothing divides it.
@@ -65,7 +74,26 @@ impl Capacity {
         spaces: &[Space],
         space: Option<(usize, &Space)>,
     ) -> Option<Figure> {
-        let total = self.total?;
+        Self::share_of(self.total?, proof, spaces, space)
+    }
+
+    /// The share of one space where barriers of unsaid material take the least, and where that material would be said.
+    pub fn roomier_share(
+        &self,
+        proof: &mut Derivation,
+        spaces: &[Space],
+        space: Option<(usize, &Space)>,
+    ) -> Option<(Figure, Pointer)> {
+        let (total, at) = self.roomier?;
+        Some((Self::share_of(total, proof, spaces, space)?, at))
+    }
+
+    fn share_of(
+        total: Figure,
+        proof: &mut Derivation,
+        spaces: &[Space],
+        space: Option<(usize, &Space)>,
+    ) -> Option<Figure> {
         let Some((index, _)) = space else { return Some(total) };
         (proof.rulebook().outlet_volume.sharing.apply)(proof, total, spaces, index)
     }
@@ -234,14 +262,24 @@ fn section_volume(
     Some(times_count(proof, one, section.count, item))
 }
 
-fn less_barriers(proof: &mut Derivation, assembled: Figure, barriers: &[Barrier]) -> Figure {
+const fn is_of_unsaid_material(barrier: &Barrier) -> bool {
+    barrier.marked_volume.is_none() && barrier.material.is_none()
+}
+
+/// What barriers leave of a box. One of unsaid material is taken as of `otherwise`.
+fn less_barriers(
+    proof: &mut Derivation,
+    assembled: Figure,
+    barriers: &[Barrier],
+    otherwise: Material,
+) -> Figure {
     let book = proof.rulebook().clone();
     let taken: Vec<Figure> = barriers
         .iter()
         .enumerate()
         .map(|(index, barrier)| {
             let item = Pointer::of(&"/enclosure/barriers/#", index);
-            let one = match (barrier.marked_volume, barrier.material) {
+            let one = match (barrier.marked_volume, barrier.material.unwrap_or(otherwise)) {
                 (Some(mark), _) => {
                     proof.given(&BARRIER, mark.value(), Measure::Volume, item.member(&"/marked_volume"))
                 }

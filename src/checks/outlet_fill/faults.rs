@@ -33,10 +33,31 @@ pub(super) fn find(request: &OutletFillRequest, faults: &mut Faults) {
     if let Some(contents) = &request.contents {
         of_contents(contents, None, faults);
     }
+    if let Some(enclosure) = &request.enclosure {
+        of_molded_clamps(request, enclosure, faults);
+    }
     faults.at_most(Pointer::to(&"/spaces"), request.spaces.len(), MOST_ITEMS);
     of_spaces(&request.spaces, faults);
     if let Some(enclosure) = &request.enclosure {
         of_shares(enclosure, &request.spaces, faults);
+    }
+}
+
+/// Spring tabs are molded into plastic boxes only.
+fn of_molded_clamps(request: &OutletFillRequest, enclosure: &Enclosure, faults: &mut Faults) {
+    let metal = match (enclosure.standard, enclosure.material) {
+        (Some(_), _) => Pointer::to(&"/enclosure/standard"),
+        (None, Some(Material::Metal)) => Pointer::to(&"/enclosure/material"),
+        _ => return,
+    };
+    let whole = request.contents.iter().map(|contents| (contents, None));
+    let divided = request.spaces.iter().enumerate().map(|(space, one)| (&one.contents, Some(space)));
+    for (contents, space) in whole.chain(divided) {
+        if let Some(index) = contents.clamps.iter().position(|clamp| clamp.kind == ClampKind::Molded) {
+            let item = Pointer::of(&"/contents/clamps/#", index);
+            let item = space.map_or(item, |space| item.under(&"/spaces/#", space));
+            faults.contradiction(item.member(&"/kind"), metal, "fault-molded-clamp-in-metal-box");
+        }
     }
 }
 
@@ -76,6 +97,14 @@ fn of_enclosure(enclosure: &Enclosure, units: Units, faults: &mut Faults) {
     }
     if enclosure.marked_volume.is_some() && enclosure.inside_dimensions.is_some() {
         faults.add(at(&"/inside_dimensions"), Conflict, "fault-marked-box-is-not-measured");
+    }
+    for (index, section) in enclosure.sections.iter().enumerate() {
+        if let (Some(ring), Some(own)) = (section.gangs, enclosure.gangs)
+            && ring.get() < own.get()
+        {
+            let ring = Pointer::of(&"/enclosure/sections/#", index).member(&"/gangs");
+            faults.contradiction(ring, at(&"/gangs"), "fault-ring-narrower-than-box");
+        }
     }
     if let Some(inside) = enclosure.inside_dimensions {
         for (side, member) in [

@@ -39,6 +39,7 @@ use crate::derivation::{BoxesAsked, Derivation, Figure, Pointer, Relation, StepI
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::outlet_fill::{CLAMPS, GROUNDING};
+use crate::rulebook::outlet_volume::BARRIER;
 use crate::rulebook::{Part, Rulebook, outlet_volume};
 use crate::tables;
 use capacity::Capacity;
@@ -121,7 +122,10 @@ impl Check for OutletFill {
             if let (Some(enclosure), Some(needed)) = (enclosure, needed) {
                 fill.findings.extend(gangs::judge(&mut proof, enclosure, needed, space));
             }
-            spaces.push(close(&mut proof, &mut fill, most, available, space));
+            let roomier = capacity
+                .as_ref()
+                .and_then(|capacity| capacity.roomier_share(&mut proof, &request.spaces, space));
+            spaces.push(close(&mut proof, &mut fill, most, (available, roomier), space));
             fill.findings.iter_mut().for_each(|finding| finding.part = Some(index));
             if findings.is_empty() {
                 findings = fill.findings;
@@ -143,6 +147,9 @@ impl Check for OutletFill {
     }
 }
 
+/// What a barrier of unsaid material is tried as.
+const METAL_OR_NOT: &[&str; 2] = &["metal", "nonmetallic"];
+
 static UNSAID: Contents = Contents::UNSAID;
 
 /// A size is asked for, and something is not said: the sizes of devices must be; for the rest the most that it can take counts.
@@ -162,12 +169,12 @@ fn say_range(fill: &mut Fill, most: &Fill) {
 
 /// Compares what a space has with what its contents require. `available` is `None` for a sizing question, and holds
 /// `None` where no volume could be established. `most` is the count of the most that the contents can come to, where something
-/// is not said.
+/// is not said. `roomier` is what the space has where a barrier of unsaid material takes the least.
 fn close(
     proof: &mut Derivation,
     fill: &mut Fill,
     mut most: Option<Fill>,
-    available: Option<Option<Figure>>,
+    (available, roomier): (Option<Option<Figure>>, Option<(Figure, Pointer)>),
     space: Option<(usize, &Space)>,
 ) -> SpaceFill {
     let scope = &outlet_volume::SCOPE;
@@ -176,7 +183,19 @@ fn close(
     let available_volume = available.flatten().map(|volume| fill.take_off_assemblies(proof, volume));
     let (mut margin, mut cure, mut percent_used, mut room_left) = (None, None, None, None);
     if let Some(volume) = available_volume {
-        let (fits, least_step) = proof.compare(scope, required, Relation::AtMost, volume);
+        let (mut fits, mut least_step) = proof.compare(scope, required, Relation::AtMost, volume);
+        if let Some((roomier, at)) = roomier {
+            let roomier = fill.take_off_assemblies(proof, roomier);
+            let (_, step) = proof.compare(scope, required, Relation::AtMost, roomier);
+            match proof.whatever(&BARRIER, at, METAL_OR_NOT, &[step, least_step]) {
+                Some((_, step)) => least_step = step,
+                None => {
+                    fits = true;
+                    let message = "finding-barrier-material-unsaid";
+                    fill.leave_open([Unsaid { rule: &BARRIER, at, values: METAL_OR_NOT, message }]);
+                }
+            }
+        }
         let step = match &most {
             Some(most) => whatever_is_unsaid(proof, fill, most, least_step, volume),
             None => least_step,

@@ -119,7 +119,8 @@ finding-openings-closed = All unused openings are closed.
 finding-openings-left-open = Unused openings are left open, or are closed with less than the wall of the box would give.
 finding-openings-closed-open = Unused openings must be closed. Say whether all are.
 finding-round-box-shape-open = A round box takes no locknut or bushing on its side. Say what shape the box has, or that entry { $subject } bears none there.
-finding-single-gang-feeder-open = This edition names nonmetallic-sheathed cable alone where a clamp may be left out; whether underground feeder cable at entry { $subject } is one is disputed. Secure it to the box.
+finding-single-gang-feeder = This edition names nonmetallic-sheathed cable alone where a clamp may be left out, and entry { $subject } is underground feeder cable. Secure it to the box.
+point-uf_as_nm = Where the edition names nonmetallic-sheathed cable alone: may underground feeder cable that is installed as such do without a clamp at a single-gang box?
 finding-entry-conductor-open = Where a raceway comes in, what protects its conductors goes by their size. Say which insulated conductor at entry { $subject } is the largest.
 
 because-no-large-conductor-enters = No insulated conductor of 4 AWG or larger comes in here.

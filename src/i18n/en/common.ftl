@@ -14,6 +14,8 @@ caution-amended = Figures were amended as this request says. Whether the jurisdi
 ## Proof in sentences
 
 step-computed = { $result } ({ $rule })
+step-rounded-down = { $result }, rounded down to { $whole } ({ $rule })
+step-rounded-up = { $result }, raised to { $whole } from a rest of { $step } on ({ $rule })
 step-left-out = Left out: { $result } ({ $rule })
 step-read = Read as { $result } ({ $rule })
 step-boxes = Boxes that would do: { $result } ({ $rule })
@@ -54,12 +56,14 @@ finding-met-in-other-units-by-figures = Met in the other system of units, { $the
 finding-met-in-other-units = Met in the other system of units, and not in that of the request: either may be used.
 finding-open-in-other-units = Not met in the units of the request. Whether it is met in the other system, which may be used as well, depends on what is not said.
 finding-not-asked-in-other-units = Not asked in the other system of units, which may be used as well.
+finding-under-a-reading = Read as { $reading }: { $sentence }
 finding-open-reading = The rule is read in more than one way, and the verdict depends on the reading: { $readings }. Choose one.
 finding-unverified-edition = The 2026 edition is answered with the rules of 2023. None of its figures or section numbers could be verified.
 fault-unverified-edition = The text of the 2026 edition was not available. Ask for a verified edition, or set accept_unverified_rules to true to have the rules of 2023 carried forward.
 fault-review-of-nothing = A review needs something that is known of the box: the request of one check at the least.
 fault-said-by-the-review = The review says { $term } for every check. Leave it out here, or say the same.
 fault-said-twice-of-one-box = This says another thing of the same box than { $other }: { $here } here, { $there } there. Say which of them is right.
+fault-devices-without-depth = { $other } names devices, and no equipment is named here, so that the depth of a box without any would be judged. Name it, or leave the enclosure of this check out.
 fault-edition-twice = This edition stands twice. Name each once.
 fault-editions-to-compare = Name from 2 to { $most } editions.
 fault-unknown-check = No check has this name.

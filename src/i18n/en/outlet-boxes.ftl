@@ -91,6 +91,8 @@ finding-fixture-wires-unsaid = The wires of what hangs here count, and which the
 finding-assembly-in-metal-box = A clamp assembly with terminations is made for nonmetallic boxes, and this box is metal.
 finding-assembly-in-unsaid-box = A clamp assembly with terminations is made for nonmetallic boxes. Say what this box is made of.
 finding-assembly-not-listed = A clamp assembly with terminations serves in boxes that it is listed and marked for, and it is not for this one.
+finding-assembly-not-read = What this edition says of a clamp assembly with terminations could not be read, so that what it takes is open. Take it from print.
+finding-barrier-material-unsaid = What a barrier without a mark takes goes by its material, and here it matters. Say what it is made of, or give the volume marked on it.
 finding-assembly-listing-unsaid = A clamp assembly with terminations serves in boxes that it is listed and marked for. Say whether it is for this one.
 
 because-stays-inside = No part of it leaves the box.
@@ -110,11 +112,14 @@ fault-nothing-and-something = There cannot be nothing in the box and this.
 fault-listing-of-plain-clamp = Only a clamp assembly with terminations is listed for certain boxes.
 fault-loop-without-length = A loop needs its length: it decides whether the loop counts once or twice.
 fault-length-without-loop = Only a loop has a loop length.
+fault-ring-narrower-than-box = A ring of fewer gangs does not fit a box of so many. Say which of the two is right.
+fault-molded-clamp-in-metal-box = Spring tabs are molded into plastic boxes, and this box is metal. Say which of the two is right.
 fault-assembly-without-volume = A clamp assembly with terminations takes its own volume off the box. Say how much that is.
 fault-volume-of-plain-clamp = Only a clamp assembly with terminations has a volume of its own.
 
 point-canopy_wires = More than four small fixture wires from a canopy: do all of them count, or only those past four?
 point-fan_canopy = Is the canopy of a ceiling fan one that lets its wires be left out?
+point-bonding_jumpers = Where the edition names only grounding conductors: does a bonding jumper that enters join them, or is it a conductor like any other?
 point-molded_clamps = Are spring tabs molded into a plastic box internal clamps, or already outside its marked volume?
 point-device_leads = A device with leads of its own: is its yoke counted by the circuit conductor, or by the leads?
 point-loop_threshold = Where a deep box asks for more free conductor than the base length: does that lengthen a loop that counts twice?

@@ -178,6 +178,10 @@ situation-barrier-metal = { $count ->
         [one] A metal barrier without a mark divides it.
        *[other] { $count } metal barriers without a mark divide it.
     }
+situation-barrier = { $count ->
+        [one] A barrier without a mark divides it.
+       *[other] { $count } barriers without a mark divide it.
+    }
 situation-barrier-nonmetallic = { $count ->
         [one] A plastic barrier without a mark divides it.
        *[other] { $count } plastic barriers without a mark divide it.

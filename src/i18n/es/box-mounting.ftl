@@ -119,7 +119,8 @@ finding-openings-closed = Todas las aberturas sin usar están cerradas.
 finding-openings-left-open = Hay aberturas sin usar que quedaron abiertas, o cerradas con menos de lo que daría la pared de la caja.
 finding-openings-closed-open = Las aberturas sin usar deben cerrarse. Indique si todas lo están.
 finding-round-box-shape-open = Una caja redonda no admite tuerca ni boquilla en su costado. Indique la forma de la caja, o que la entrada { $subject } no lleva ninguna ahí.
-finding-single-gang-feeder-open = Esta edición nombra solo el cable con cubierta no metálica donde puede faltar la abrazadera; se discute si el cable para alimentador subterráneo de la entrada { $subject } lo es. Asegúrelo a la caja.
+finding-single-gang-feeder = Esta edición nombra solo el cable con cubierta no metálica donde puede faltar la abrazadera, y el de la entrada { $subject } es cable para alimentador subterráneo. Asegúrelo a la caja.
+point-uf_as_nm = Donde la edición nombra solo el cable con cubierta no metálica: ¿puede prescindir de abrazadera en una caja de un módulo (gang) el cable para alimentador subterráneo instalado como tal?
 finding-entry-conductor-open = Donde llega una canalización, lo que protege sus conductores depende de su calibre. Indique cuál es el mayor conductor aislado de la entrada { $subject }.
 
 because-no-large-conductor-enters = Ningún conductor aislado de calibre 4 AWG o mayor llega por aquí.

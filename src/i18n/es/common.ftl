@@ -64,6 +64,8 @@ caution-amended = Se modificaron cifras como dice esta solicitud. No se comprob�
 ## La demostración en frases
 
 step-computed = { $result } ({ $rule })
+step-rounded-down = { $result }, redondeado hacia abajo a { $whole } ({ $rule })
+step-rounded-up = { $result }, elevado a { $whole } desde un resto de { $step } ({ $rule })
 step-left-out = Omitido: { $result } ({ $rule })
 step-read = Leído como { $result } ({ $rule })
 step-boxes = Cajas que servirían: { $result } ({ $rule })
@@ -104,12 +106,14 @@ finding-met-in-other-units-by-figures = Se cumple en el otro sistema de unidades
 finding-met-in-other-units = Se cumple en el otro sistema de unidades y no en el de la solicitud: puede usarse cualquiera de los dos.
 finding-open-in-other-units = No se cumple en las unidades de la solicitud. Si se cumple en el otro sistema, que también puede usarse, depende de lo que no se dice.
 finding-not-asked-in-other-units = No se exige en el otro sistema de unidades, que también puede usarse.
+finding-under-a-reading = Leída como { $reading }: { $sentence }
 finding-open-reading = La regla se lee de más de una manera, y el veredicto depende de la lectura: { $readings }. Elija una.
 finding-unverified-edition = La edición 2026 se responde con las reglas de 2023. No se pudo verificar ninguna de sus cifras ni de sus números de sección.
 fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una edición verificada, o ponga accept_unverified_rules en true para que se lleven adelante las reglas de 2023.
 fault-review-of-nothing = Una revisión de la caja necesita algo que se sepa de ella: al menos la solicitud de una revisión.
 fault-said-by-the-review = La solicitud ya dice { $term } para todas las revisiones. Omítalo aquí, o diga lo mismo.
 fault-said-twice-of-one-box = Esto dice de la misma caja otra cosa que { $other }: { $here } aquí, { $there } allí. Diga cuál es lo correcto.
+fault-devices-without-depth = { $other } nombra dispositivos, y aquí no se nombra ningún equipo, así que se juzgaría la profundidad de una caja sin ninguno. Nómbrelo, u omita el envolvente de esta revisión.
 fault-edition-twice = Esta edición está dos veces. Nombre cada una solo una vez.
 fault-editions-to-compare = Nombre de 2 a { $most } ediciones.
 fault-unknown-check = Ninguna revisión tiene este nombre.

@@ -108,4 +108,5 @@ because-not-a-habitable-room = No está en un cuarto habitable.
 because-no-place-for-a-fan = No es un lugar aceptable para un ventilador.
 because-no-spare-conductors = No llegan a ella conductores de reserva con interruptor.
 
+fault-ceiling-fan-on-wall = Un ventilador de techo no cuelga de una caja en una pared. Indique cuál de las dos cosas es cierta.
 fault-fan-location-of-no-ceiling = Solo una caja en un techo puede tener que estar lista para un ventilador. Omita fan_location.

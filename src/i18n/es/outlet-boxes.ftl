@@ -91,6 +91,8 @@ finding-fixture-wires-unsaid = Los alambres de lo que cuelga aquí cuentan, y no
 finding-assembly-in-metal-box = Un conjunto de abrazadera con terminación se hace para cajas no metálicas, y esta caja es metálica.
 finding-assembly-in-unsaid-box = Un conjunto de abrazadera con terminación se hace para cajas no metálicas. Diga de qué es esta caja.
 finding-assembly-not-listed = Un conjunto de abrazadera con terminación sirve en cajas para las que está listado y marcado, y no lo está para esta.
+finding-assembly-not-read = No se pudo leer lo que esta edición dice de un conjunto de abrazadera con terminación, así que lo que ocupa queda abierto. Tómelo de la edición impresa.
+finding-barrier-material-unsaid = Lo que ocupa una barrera sin marca depende de su material, y aquí importa. Diga de qué es, o indique el volumen marcado en ella.
 finding-assembly-listing-unsaid = Un conjunto de abrazadera con terminación sirve en cajas para las que está listado y marcado. Diga si lo está para esta.
 
 because-stays-inside = Ninguna parte de él sale de la caja.
@@ -110,11 +112,14 @@ fault-nothing-and-something = No puede no haber nada en la caja y haber esto.
 fault-listing-of-plain-clamp = Solo un conjunto de abrazadera con terminación está listado para ciertas cajas.
 fault-loop-without-length = Un bucle necesita su longitud: decide si cuenta una o dos veces.
 fault-length-without-loop = Solo un bucle tiene longitud de bucle.
+fault-ring-narrower-than-box = Un aro de menos módulos (gangs) no va en una caja de tantos. Indique cuál de las dos cosas es cierta.
+fault-molded-clamp-in-metal-box = Las lengüetas elásticas se moldean en cajas de plástico, y esta caja es metálica. Indique cuál de las dos cosas es cierta.
 fault-assembly-without-volume = Un conjunto de abrazadera con terminación descuenta de la caja su propio volumen. Indique cuánto es.
 fault-volume-of-plain-clamp = Solo un conjunto de abrazadera con terminación tiene un volumen propio.
 
 point-canopy_wires = Más de cuatro alambres pequeños para luminaria que vienen de un dosel: ¿cuentan todos, o solo los que pasan de cuatro?
 point-fan_canopy = ¿Es el dosel de un ventilador de techo de los que permiten omitir sus alambres?
+point-bonding_jumpers = Donde la edición nombra solo los conductores de puesta a tierra: un puente de unión que entra, ¿se suma a ellos o es un conductor como cualquier otro?
 point-molded_clamps = Las lengüetas elásticas moldeadas en una caja de plástico, ¿son abrazaderas internas, o ya están fuera de su volumen marcado?
 point-device_leads = Un dispositivo con puntas propias: ¿se cuenta su yugo según el conductor del circuito, o según las puntas?
 point-loop_threshold = Donde una caja profunda pide más conductor libre que la longitud base: ¿alarga eso un bucle que cuenta doble?

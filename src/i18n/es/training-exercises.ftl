@@ -178,6 +178,10 @@ situation-barrier-metal = { $count ->
         [one] La divide una barrera metálica sin marca.
        *[other] La dividen { $count } barreras metálicas sin marca.
     }
+situation-barrier = { $count ->
+        [one] La divide una barrera sin marca.
+       *[other] La dividen { $count } barreras sin marca.
+    }
 situation-barrier-nonmetallic = { $count ->
         [one] La divide una barrera de plástico sin marca.
        *[other] La dividen { $count } barreras de plástico sin marca.

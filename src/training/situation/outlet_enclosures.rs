@@ -60,8 +60,9 @@ fn section(section: &Section, units: Units) -> Sentence {
 
 fn barrier(barrier: &Barrier) -> Sentence {
     let key = match barrier.material {
-        Material::Metal => "situation-barrier-metal",
-        Material::Nonmetallic => "situation-barrier-nonmetallic",
+        Some(Material::Metal) => "situation-barrier-metal",
+        Some(Material::Nonmetallic) => "situation-barrier-nonmetallic",
+        None => "situation-barrier",
     };
     counted(key, barrier.count)
 }

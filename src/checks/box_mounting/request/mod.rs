@@ -8,8 +8,9 @@ pub use enclosure::*;
 pub use surface::*;
 pub use wiring::*;
 
-use crate::checks::request::request;
+use crate::checks::request::{interpretations, request};
 use crate::quantity::converts;
+use crate::rulebook::reading::FeederAsNm;
 
 /// The most items of any list.
 pub const MOST_ITEMS: usize = 200;
@@ -19,6 +20,7 @@ request! {
     pub struct BoxMountingRequest {
         /// The units of every figure in the request and the answer.
         units,
+        interpretations: BoxMountingInterpretations,
         /// The box itself, as far as other parts go by it.
         pub enclosure: Option<MountedBox>,
         /// The wall or ceiling around a box with a flush-type cover or faceplate. Leave it out for a surface-mounted box.
@@ -50,4 +52,12 @@ request! {
 
 converts! {
     BoxMountingRequest { enclosure, flush_surface, cover, access, entries, fasteners, moisture, handhole }
+}
+
+interpretations! {
+    /// How disputed points of mounting a box are to be read.
+    pub struct BoxMountingInterpretations {
+        /// Underground feeder cable that is not secured to a single-gang box.
+        uf_as_nm: FeederAsNm,
+    }
 }

@@ -7,7 +7,7 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::outlet_fill::{
-    CLAMP_ASSEMBLY, CLAMPS, ClampsBy, ClampsTake, NOTHING, SUPPORT_FITTINGS, SupportFittingsTake,
+    CLAMP_ASSEMBLY, CLAMPS, ClampsBy, ClampsTake, InText, NOTHING, SUPPORT_FITTINGS, SupportFittingsTake,
 };
 use crate::rulebook::reading::MoldedClamps;
 use crate::rulebook::{Choice, Rule, RuleFigure, Strategy};
@@ -104,6 +104,9 @@ impl Counting<'_, '_> {
 
     /// A clamp assembly with terminations is for boxes that it is listed and marked for.
     fn assembly_listed(&mut self, clamp: &Clamp, item: Pointer) {
+        if self.book.outlet_fill.clamp_assemblies == InText::NotFound {
+            self.open(&CLAMP_ASSEMBLY, "finding-assembly-not-read", item, None);
+        }
         let at = item.member(&"/listed_for_box");
         match clamp.listed_for_box {
             Some(true) => {

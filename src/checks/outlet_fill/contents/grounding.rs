@@ -6,8 +6,9 @@ use crate::checks::outlet_fill::outcome::{Item, TallyLine};
 use crate::checks::outlet_fill::request::GroundingKind;
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::rulebook::outlet_fill::{
-    CONDUCTORS, GROUNDING, GroundingBeyond, GroundingBy, GroundingLines, GroundingParts, ISOLATED_SET,
+    CONDUCTORS, GROUNDING, GroundingBeyond, GroundingBy, GroundingLines, GroundingParts, ISOLATED_SET, InText,
 };
+use crate::rulebook::reading::BondingJumpers;
 use crate::rulebook::{Choice, Rule, Strategy};
 use crate::trade::{ConductorSize, SizeSet};
 use smallvec::SmallVec;
@@ -68,9 +69,22 @@ impl Counting<'_, '_> {
                 self.leave_out(Item::Grounding, &CONDUCTORS, "stays-inside", item);
                 continue;
             }
+            if grounding.kind == GroundingKind::BondingJumper && self.bonding_jumpers_count_alone() {
+                if let Some(size) = self.sized(grounding.size, item.member(&"/size")) {
+                    let count = self.count_at(&CONDUCTORS, grounding.count, item);
+                    self.take(Item::Conductors, &CONDUCTORS, size, count, item);
+                }
+                continue;
+            }
             let count = self.count_at(&GROUNDING, grounding.count, item);
             self.enter(grounding.size, count, grounding.kind == GroundingKind::Isolated, item);
         }
+    }
+
+    /// Whether a bonding jumper that enters is read as a conductor like any other.
+    fn bonding_jumpers_count_alone(&mut self) -> bool {
+        self.book.outlet_fill.bonding_jumpers == InText::NotFound
+            && self.proof.reading::<BondingJumpers>() == BondingJumpers::AsConductor
     }
 
     pub(super) fn enter(&mut self, size: ConductorSize, count: Figure, isolated: bool, at: Pointer) {

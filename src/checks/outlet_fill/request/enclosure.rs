@@ -96,8 +96,8 @@ pub struct Section {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Barrier {
-    /// What it is made of: decides what it takes when it is not marked.
-    pub material: Material,
+    /// What it is made of: decides what it takes when it is not marked. Left out of one that is not, both are tried.
+    pub material: Option<Material>,
     /// The volume marked on it. A barrier that is not marked takes the volume that 314.16(A) gives for its material.
     pub marked_volume: Option<Volume>,
     /// How many alike. 1 unless said otherwise.

@@ -14,8 +14,8 @@ use crate::checks::Name;
 use crate::checks::request::{interpretations, request};
 use crate::quantity::{Count, Volume, converts};
 use crate::rulebook::reading::{
-    CanopyWires, DeviceLeads, FanCanopy, LoopThreshold, MoldedClamps, RailSplices, SmallConductors,
-    UnmarkedLargeBox,
+    BondingJumpers, CanopyWires, DeviceLeads, FanCanopy, LoopThreshold, MoldedClamps, RailSplices,
+    SmallConductors, UnmarkedLargeBox,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -60,6 +60,8 @@ interpretations! {
         fan_canopy: FanCanopy,
         /// Spring tabs molded into a plastic box.
         molded_clamps: MoldedClamps,
+        /// Bonding jumpers that enter, from 2023 on.
+        bonding_jumpers: BondingJumpers,
         /// Which conductor sizes a device that comes with its own leads.
         device_leads: DeviceLeads,
         /// How long a loop must be to count twice.
