@@ -215,9 +215,8 @@ impl Page<'_> {
             column.line(sheet, Letters::Plain, &figure_sentence("drawing-raceway-most", most, messages));
         } else {
             for room in fill.room_left.iter().take(MOST_ROOMS) {
-                let what =
-                    room.row.map(ToOwned::to_owned).or(room.diameter.map(figure_text)).unwrap_or_default();
-                let text = [("what", what), ("number", room.more.value.to_string())];
+                let what = room.name.as_ref().map(ToString::to_string).or(room.diameter.map(figure_text));
+                let text = [("what", what.unwrap_or_default()), ("number", room.more.value.to_string())];
                 column.line(sheet, Letters::Plain, &messages.sentence("drawing-raceway-room", text));
             }
             let more = fill.room_left.len().saturating_sub(MOST_ROOMS);
@@ -325,7 +324,8 @@ impl Column {
 /// `Conductors, THHN 12 AWG: 4 × 0.0133 in² = 0.0532 in²`.
 fn line_text(line: &RacewayTallyLine, messages: &Catalogue) -> String {
     let what = messages.label(&name_of(line.what));
-    let of = line.row.map(ToOwned::to_owned).or(line.diameter.map(figure_text)).unwrap_or_default();
+    let of =
+        line.name.as_ref().map(ToString::to_string).or(line.diameter.map(figure_text)).unwrap_or_default();
     let [each, area] = [line.each, line.area].map(figure_text);
     format!("{what}, {of}: {} × {each} = {area}", line.count.value)
 }

@@ -165,8 +165,10 @@ fn types_of_one_row_are_one_size() {
         ]
     });
     let evaluation = evaluated(request.clone());
-    assert_eq!(evaluation.outcome.tally.len(), 1);
-    assert_eq!(evaluation.outcome.tally[0].at.len(), 2);
+    // and keep the names that the caller gave them
+    let names: Vec<_> = evaluation.outcome.tally.iter().filter_map(|line| line.name.as_deref()).collect();
+    assert_eq!(names, ["THHN 14 AWG", "THWN-2 14 AWG"]);
+    assert!(evaluation.outcome.same_size);
     assert_eq!(decided(request), RAISED);
 }
 

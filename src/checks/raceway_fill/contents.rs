@@ -12,6 +12,8 @@ use crate::rulebook::raceway_fill::{ACTUAL, BARE, CABLES, CONDUCTORS};
 use crate::tables::Cell;
 use crate::tables::conductor_dimensions::{self, Dimensions};
 use crate::tables::{bare_conductor_dimensions, compact_conductor_dimensions};
+use crate::trade::ConductorSize;
+use smol_str::{SmolStr, format_smolstr};
 
 /// Where the dimensions of a thing come from.
 #[derive(Clone, Copy)]
@@ -27,13 +29,21 @@ struct Entry {
     what: RacewayItem,
     rule: &'static Rule,
     dimensioned: Dimensioned,
+    /// The type as the caller names it: types that share a row of a table are not the same.
+    letters: &'static str,
+    size: Option<ConductorSize>,
     count: Option<Wires>,
     at: Pointer,
 }
 
 impl Entry {
     /// What makes two inputs one line, and the order of the lines.
-    fn key(&self) -> (RacewayItem, &'static str, Decimal, &'static str) {
+    fn key(&self) -> (RacewayItem, &'static str, Decimal, &'static str, &'static str) {
+        let (what, table, value, row) = self.place();
+        (what, table, value, row, self.letters)
+    }
+
+    fn place(&self) -> (RacewayItem, &'static str, Decimal, &'static str) {
         match self.dimensioned {
             Dimensioned::Row(dimensions) => {
                 let cell = dimensions.diameter.or(dimensions.area);
@@ -103,7 +113,8 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         let (what, rule) = (RacewayItem::Conductors, &CONDUCTORS);
         entries.extend(row.map(|row| {
             let dimensioned = Dimensioned::Row(row);
-            Entry { what, rule, dimensioned, count: conductor.count, at }
+            let (letters, size) = (conductor.insulation.letters(), Some(conductor.size));
+            Entry { what, rule, dimensioned, letters, size, count: conductor.count, at }
         }));
     }
     for (index, bare) in request.bare_conductors.iter().enumerate() {
@@ -116,7 +127,7 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         let (what, rule) = (RacewayItem::BareConductors, &BARE);
         entries.extend(row.map(|row| {
             let dimensioned = Dimensioned::Row(row);
-            Entry { what, rule, dimensioned, count: bare.count, at }
+            Entry { what, rule, dimensioned, letters: "", size: None, count: bare.count, at }
         }));
     }
     for (index, cable) in request.cables.iter().enumerate() {
@@ -126,14 +137,14 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         let (what, rule) = (RacewayItem::Cables, &CABLES);
         entries.extend(given.map(|(diameter, member)| {
             let dimensioned = Dimensioned::Measured(diameter.value(), at.member(member));
-            Entry { what, rule, dimensioned, count: cable.count, at }
+            Entry { what, rule, dimensioned, letters: "", size: None, count: cable.count, at }
         }));
     }
     for (index, measured) in request.measured_conductors.iter().enumerate() {
         let at = Pointer::of(&"/measured_conductors/#", index);
         let dimensioned = Dimensioned::Measured(measured.diameter.value(), at.member(&"/diameter"));
         let (what, rule) = (RacewayItem::MeasuredConductors, &ACTUAL);
-        entries.push(Entry { what, rule, dimensioned, count: measured.count, at });
+        entries.push(Entry { what, rule, dimensioned, letters: "", size: None, count: measured.count, at });
     }
     entries
 }
@@ -168,6 +179,7 @@ fn line(
         what: first.what,
         table: place.map(|(table, _)| *table),
         row: place.map(|(_, row)| *row),
+        name: name(first, place.map(|(_, row)| *row)),
         diameter,
         count,
         each,
@@ -175,4 +187,12 @@ fn line(
         rule: rule.id,
         at: group.iter().map(|entry| entry.at).collect(),
     })
+}
+
+/// What the caller calls a thing of a table: its own type and size, or the row of one that has no type.
+fn name(entry: &Entry, row: Option<&'static str>) -> Option<SmolStr> {
+    match (entry.size, row) {
+        (Some(size), _) => Some(format_smolstr!("{} {size}", entry.letters)),
+        (None, row) => row.map(SmolStr::new_static),
+    }
 }

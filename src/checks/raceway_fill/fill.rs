@@ -44,7 +44,16 @@ pub(super) fn of(
         findings.push(three_eighths::judge(proof, request, raceway, admission.step));
     } else {
         let percents = (fill_percent, limit_percent);
-        findings.push(by_area(load, (kind, trade_size), (limit, percents), admission));
+        let mut finding = by_area(load, (kind, trade_size), percents, admission);
+        let may_be_nipple = raceway.length.is_none() && raceway.nipple.is_none();
+        if finding.status == Status::Violated && may_be_nipple {
+            // only looked at: as a nipple it is another raceway than the one that is judged
+            let (mut other, mut scratch) = (sizer.clone(), proof.clone());
+            let as_nipple =
+                other.admits(&mut scratch, &NIPPLE, (kind, trade_size), load, FillLimit::Nipple)?;
+            finding.unless.extend(as_nipple.fits.then_some(Pointer::to(&"/raceway/length")));
+        }
+        findings.push(finding);
     }
     if limit == FillLimit::Nipple && raceway.length.is_none() && !is_counted {
         findings.extend(nipple_of_unknown_length(proof, sizer, (kind, trade_size), load, admission));
@@ -70,7 +79,7 @@ pub(super) fn of(
 fn by_area(
     load: &Load,
     (kind, trade_size): (RacewayKind, TradeSize),
-    (limit, (fill_percent, limit_percent)): (FillLimit, (Figure, Figure)),
+    (fill_percent, limit_percent): (Figure, Figure),
     admission: Admission,
 ) -> Finding {
     let (rule, status, message) = match (admission.fits, admission.raised) {
@@ -78,14 +87,7 @@ fn by_area(
         (true, true) => (&SAME_SIZE, Status::Satisfied, "finding-fill-raised"),
         (false, _) => (&LIMITS, Status::Violated, "finding-fill-over"),
     };
-    let finding = Finding::new(rule, status, message);
-    let finding = match (status, limit) {
-        (Status::Violated, FillLimit::One | FillLimit::Two | FillLimit::OverTwo) => {
-            finding.unless(Pointer::to(&"/raceway/length"))
-        }
-        _ => finding,
-    };
-    finding
+    Finding::new(rule, status, message)
         .with("total", load.total)
         .with("allowed", admission.allowed)
         .with("fill", fill_percent)
@@ -143,7 +145,8 @@ fn room(
             Some(more) => more,
             None => more_of(proof, sizer, raceway, load, line.each, limit)?,
         };
-        rooms.push(RacewayRoom { what: line.what, row: line.row, diameter: line.diameter, more });
+        let (name, diameter) = (line.name.clone(), line.diameter);
+        rooms.push(RacewayRoom { what: line.what, row: line.row, name, diameter, more });
     }
     Some(rooms)
 }

@@ -308,7 +308,7 @@ fn differences(
             }
             _ => {
                 for (our, their) in our.room_left.iter().zip(&their.room_left) {
-                    let what = our.row.unwrap_or("×");
+                    let what = our.name.as_deref().unwrap_or("×");
                     let (our, their) = (our.more.value.to_string(), their.more.value.to_string());
                     differ("finding-other-area-room", what, &our, &their);
                 }

@@ -3,6 +3,7 @@
 use crate::derivation::{Figure, Pointer, StepId};
 use crate::trade::{RacewayKind, TradeSize};
 use serde::Serialize;
+use smol_str::SmolStr;
 use utoipa::ToSchema;
 
 /// What goes into the raceway, how full that makes it, and which trade sizes would do.
@@ -14,7 +15,7 @@ pub struct RacewayFillOutcome {
     pub total_area: Figure,
     /// Whether all have the same cross-section, so that the number may be raised at a fraction of 0.8.
     pub same_size: bool,
-    /// What was counted, one line for each size and kind.
+    /// What was counted, one line for each type and size.
     pub tally: Vec<RacewayTallyLine>,
     /// How full the given raceway is. Absent when none was given with a trade size, or its dimensions are not available.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -50,6 +51,10 @@ pub struct RacewayTallyLine {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "THHN 12 AWG")]
     pub row: Option<&'static str>,
+    /// What the caller calls it: its own type and size, whatever type the row is named for. Absent for measured ones.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<String>, example = "THW 12 AWG")]
+    pub name: Option<SmolStr>,
     /// The measured diameter; absent for those of a table.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub diameter: Option<Figure>,
@@ -119,6 +124,10 @@ pub struct RacewayRoom {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "THHN 12 AWG")]
     pub row: Option<&'static str>,
+    /// What the caller calls it: its own type and size, whatever type the row is named for. Absent for measured ones.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<String>, example = "THW 12 AWG")]
+    pub name: Option<SmolStr>,
     /// The measured diameter; absent for those of a table.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub diameter: Option<Figure>,
