@@ -162,27 +162,75 @@ impl From<&Faults> for FaultList {
 }
 
 /// Words of the trade that mean one of the accepted names, though they are spelled in another way.
-const MEANINGS: [(&str, &[&str]); 20] = [
+const MEANINGS: &[(&str, &[&str])] = &[
     ("pvc", &["PVC-40"]),
     ("pvc schedule 40", &["PVC-40"]),
+    ("schedule 40", &["PVC-40"]),
+    ("sch 40", &["PVC-40"]),
     ("pvc schedule 80", &["PVC-80"]),
+    ("schedule 80", &["PVC-80"]),
+    ("sch 80", &["PVC-80"]),
     ("rigid", &["RMC"]),
+    ("grc", &["RMC"]),
+    ("rigid metal conduit", &["RMC"]),
+    ("thinwall", &["EMT"]),
     ("flex", &["FMC"]),
+    ("greenfield", &["FMC"]),
+    ("sealtite", &["LFMC"]),
+    ("liquidtight", &["LFMC"]),
+    ("lfnc", &["LFNC-B"]),
+    ("smurf tube", &["ENT"]),
+    ("smurf", &["ENT"]),
+    ("poly", &["HDPE"]),
     ("nm", &["NM-B"]),
+    ("nmc", &["NM-B"]),
+    ("romex", &["NM-B"]),
     ("uf", &["UF-B"]),
     ("bx", &["AC"]),
+    ("tc", &["TC-ER"]),
+    ("so", &["cord"]),
+    ("sjo", &["cord"]),
+    ("soow", &["cord"]),
     ("plastic", &["nonmetallic"]),
+    ("pvc box", &["nonmetallic"]),
     ("fiberglass", &["nonmetallic"]),
     ("steel", &["metal", "sheet_steel"]),
     ("aluminum", &["metal"]),
     ("imperial", &["us"]),
+    ("inch", &["us"]),
     ("metric", &["si"]),
     ("gfci", &["protective_device"]),
+    ("afci", &["protective_device"]),
     ("dimmer", &["control"]),
+    ("timer", &["control"]),
+    ("sensor", &["control"]),
     ("outlet", &["receptacle"]),
+    ("duplex", &["receptacle"]),
+    ("pigtail", &["stays_inside"]),
+    ("jumper", &["stays_inside"]),
+    ("through", &["passes_through"]),
+    ("loop", &["passes_through"]),
+    ("capped", &["terminated", "spliced"]),
     ("square", &["flat_sided"]),
     ("octagonal", &["flat_sided"]),
     ("fan", &["ceiling_fan"]),
+    ("paddle fan", &["ceiling_fan"]),
+    ("light", &["luminaire"]),
+    ("fixture", &["luminaire"]),
+    ("smoke alarm", &["equipment"]),
+    ("mud ring", &["plaster_ring"]),
+    ("plaster ring", &["plaster_ring"]),
+    ("bonding", &["bonding_jumper"]),
+    ("egc", &["equipment_grounding"]),
+    ("ground", &["equipment_grounding"]),
+    ("4 square", &["square-4x1-1/2"]),
+    ("1900", &["square-4x1-1/2"]),
+    ("handy", &["device-4x2-1/8x1-1/2"]),
+    ("handy box", &["device-4x2-1/8x1-1/2"]),
+    // types that are none of the tables of raceway fill, and look like others that are
+    ("mtw", &[]),
+    ("use", &[]),
+    ("use-2", &[]),
 ];
 
 /// The known name that means what was given, or is spelled most like it; `None` when none is much like it. Of editions it is
@@ -194,6 +242,8 @@ const MEANINGS: [(&str, &[&str]); 20] = [
 /// assert_eq!(nearest("xyz", ["devices", "cables"].into_iter()), None);
 /// assert_eq!(nearest("2008", ["2017", "2020", "2023"].into_iter()), Some("2017".to_owned()));
 /// assert_eq!(nearest("PVC", ["EMT", "PVC-A", "PVC-40"].into_iter()), Some("PVC-40".to_owned()));
+/// assert_eq!(nearest("MTW", ["THHN", "TW"].into_iter()), None);
+/// assert_eq!(nearest("LFNC", ["LFMC", "LFNC-B"].into_iter()), Some("LFNC-B".to_owned()));
 /// ```
 pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<String> {
     const MOST_CHARACTERS: usize = 80;
@@ -202,8 +252,11 @@ pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<
     }
     let given = given.trim().to_lowercase();
     let known: Vec<&str> = known.collect();
-    if let Some(meant) = meant(&given, &known).or_else(|| nearest_year(&given, &known)) {
-        return Some(meant.to_owned());
+    if let Some(meant) = meant(&given, &known) {
+        return meant.map(str::to_owned);
+    }
+    if let Some(year) = nearest_year(&given, &known) {
+        return Some(year.to_owned());
     }
     known
         .into_iter()
@@ -213,9 +266,22 @@ pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<
         .map(|(name, _)| name.to_owned())
 }
 
-fn meant<'a>(given: &str, known: &[&'a str]) -> Option<&'a str> {
-    let (_, meanings) = MEANINGS.iter().find(|(word, _)| *word == given)?;
-    known.iter().copied().find(|name| meanings.contains(name))
+/// The name that is meant; `None` where the meaning of what was given is not known, `Some(None)` where it is known to be none of
+/// these names.
+fn meant<'a>(given: &str, known: &[&'a str]) -> Option<Option<&'a str>> {
+    // the rows of the table of boxes that are named octagonal are those of round boxes too
+    if let Some(row) = given.strip_prefix("round-") {
+        let row = format!("octagonal-{row}");
+        if let Some(name) = known.iter().copied().find(|name| *name == row) {
+            return Some(Some(name));
+        }
+    }
+    let is_insulation = known.contains(&"THHN");
+    let mut meant = MEANINGS.iter().filter(|(word, _)| *word == given);
+    meant.find_map(|(_, meanings)| match meanings {
+        [] => is_insulation.then_some(None),
+        _ => known.iter().copied().find(|name| meanings.contains(name)).map(Some),
+    })
 }
 
 fn nearest_year<'a>(given: &str, known: &[&'a str]) -> Option<&'a str> {
