@@ -310,8 +310,7 @@ fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> 
 
 /// A finding as a sentence.
 pub fn message_of(finding: &Finding, messages: &Catalogue) -> String {
-    let named =
-        finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArg { argument, messages }));
+    let named = finding.arguments.iter().map(|(name, argument)| (*name, LocalizedArg { argument, messages }));
     let sentence = messages.sentence(finding.message, named);
     match finding.read_as {
         Some(reading) => {

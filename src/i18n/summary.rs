@@ -85,7 +85,8 @@ fn whole(proof: &Derivation, step: &Step, catalogue: &Catalogue, rule: &str) -> 
         Ordering::Equal => "step-computed",
     };
     let step = operands.get(2).map(|id| value(proof, *id)).unwrap_or_default();
-    let named = [("result", told), ("whole", figure(result, unit)), ("step", step), ("rule", rule.to_owned())];
+    let named =
+        [("result", told), ("whole", figure(result, unit)), ("step", step), ("rule", rule.to_owned())];
     Some(catalogue.sentence(key, named))
 }
 
