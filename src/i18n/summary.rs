@@ -146,6 +146,9 @@ fn is_exact(proof: &Derivation, step: &Step, result: Decimal) -> bool {
     match (step.operation, &operands[..]) {
         (Operation::Product, [one, other]) => is_product(*one, *other, result),
         (Operation::Quotient, [of, by]) => is_product(*by, result, *of),
+        (Operation::Percent, [part, whole, ..]) => {
+            is_product(*whole, result, part.times(Decimal::whole(100)))
+        }
         (Operation::Distance, legs) => {
             let square = |length: &Decimal| i128::from(length.billionths()).pow(2);
             legs.iter().map(square).sum::<i128>() == square(&result)
