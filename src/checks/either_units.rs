@@ -4,7 +4,7 @@
 //! in the other one. What is met there is met; a demand is violated only where it fails in both. Only then is anything judged twice.
 
 use super::judging::{accounted_once, open_points};
-use super::{Account, Check, Evaluation, Finding, FindingArg, Request as _, RuleStatus, Status};
+use super::{Account, Check, Evaluation, Finding, FindingArg, Request as _, RuleStatus, Status, Verdict};
 use crate::derivation::{Derivation, Operation, Outcome, Step, StepId};
 use crate::rulebook::reading::UnitsOfMeasure;
 use crate::rulebook::{Rule, Rulebook};
@@ -106,6 +106,8 @@ fn told<'a, O>(index: usize, here: &Evaluation<O>, other: &'a Evaluation<O>) -> 
     let met = |step, about: &Finding| other.proof.deciding(rule, step, &about.at).map(Other::Met);
     if let Some(same) = counterpart(index, &here.findings, &other.findings) {
         return match same.status {
+            // nobody is asked for it there because the way that it is about is broken already
+            _ if same.is_needless && other.verdict == Some(Verdict::Violates) => None,
             _ if same.is_superseded => Some(Other::Needless),
             Status::Satisfied => met(same.step, same),
             Status::NotDetermined if finding.status == Status::Violated => Some(Other::Open(same)),

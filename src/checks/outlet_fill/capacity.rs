@@ -283,8 +283,15 @@ fn less_barriers(
                 (Some(mark), _) => {
                     proof.given(&BARRIER, mark.value(), Measure::Volume, item.member(&"/marked_volume"))
                 }
-                (None, Material::Metal) => proof.stated(&book.outlet_volume.metal_barrier),
-                (None, Material::Nonmetallic) => proof.stated(&book.outlet_volume.nonmetallic_barrier),
+                (None, made_of) => {
+                    if let Some(said) = barrier.material {
+                        proof.word(&BARRIER, said.name(), item.member(&"/material"));
+                    }
+                    match made_of {
+                        Material::Metal => proof.stated(&book.outlet_volume.metal_barrier),
+                        Material::Nonmetallic => proof.stated(&book.outlet_volume.nonmetallic_barrier),
+                    }
+                }
             };
             times_count(proof, one, barrier.count, item)
         })

@@ -41,6 +41,16 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"enclosure": {"marked_volume": 40}, "contents": {"nothing": true, "cables": nm}}),
         ),
         (
+            "outlet_box_fill",
+            "fault-molded-clamp-in-metal-box",
+            json!({"enclosure": {"marked_volume": 40, "material": "metal"}, "contents": {"cables": nm, "clamps": [{"kind": "molded"}]}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-ring-narrower-than-box",
+            json!({"enclosure": {"marked_volume": 40, "gangs": 2, "sections": [{"kind": "plaster_ring", "gangs": 1, "marked_volume": 4}]}, "contents": {"cables": nm}}),
+        ),
+        (
             "box_mounting",
             "fault-metal-box-bonds-entries",
             json!({"enclosure": {"material": "metal", "bonds_all_entries": true}}),
@@ -81,6 +91,16 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"opening": {"gangs": 1}, "emergence_depth": 2, "conductors": [{"role": "spliced", "free_length": 6, "length_outside_opening": 5}]}),
         ),
         (
+            "free_conductors",
+            "fault-large-opening-of-small-box",
+            json!({"opening": {"gangs": 1, "width": 9, "height": 9}, "conductors": [{"role": "spliced", "free_length": 8}]}),
+        ),
+        (
+            "free_conductors",
+            "fault-damage-outside-of-box",
+            json!({"opening": {"gangs": 1}, "conductors": [{"role": "stays_inside", "damage": {"place": "in_wall"}}]}),
+        ),
+        (
             "enclosure_types",
             "fault-condition-not-at-location",
             json!({"location": "indoor", "conditions": ["rain_snow_sleet"]}),
@@ -101,6 +121,11 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large, "distance": 12}, {"between": ["side", "end"], "conductors": large, "distance": 13}]}),
         ),
         (
+            "conduit_body_check",
+            "fault-mark-list-and-pulls",
+            json!({"marked": {"listed": true, "size": "3/0 AWG", "count": 3, "conductors": [{"size": "3/0 AWG", "count": 3, "insulation": "THHN"}]}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": [{"size": "3/0 AWG", "count": 3, "insulation": "XHHW"}]}]}),
+        ),
+        (
             "pull_box_size",
             "fault-mark-list-and-pulls",
             json!({"marked": {"listed": true, "size": "1/0 AWG", "count": 3, "conductors": [{"size": "1/0 AWG", "count": 3}]}, "entries": two_entries, "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
@@ -114,6 +139,11 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             "raceway_fill",
             "fault-short-and-no-nipple",
             json!({"raceway": {"kind": "EMT", "trade_size": "1", "length": 20, "nipple": false}, "conductors": [{"insulation": "THHN", "size": "12 AWG"}]}),
+        ),
+        (
+            "luminaire_and_fan_outlets",
+            "fault-ceiling-fan-on-wall",
+            json!({"load": {"kind": "ceiling_fan", "position": "wall", "weight": 30}}),
         ),
         (
             "luminaire_and_fan_outlets",
