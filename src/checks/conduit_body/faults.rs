@@ -94,17 +94,19 @@ fn of_held(request: &ConduitBodyRequest, marked: &Marking, faults: &mut Faults) 
     };
     let listed = tally(&mut marked.conductors.iter());
     let pulled = tally(&mut request.pulls.iter().flat_map(|pull| &pull.conductors));
+    let (at, pulls) = (Pointer::to(&"/marked/conductors"), Pointer::to(&"/pulls"));
+    if !listed.is_empty() && listed != pulled {
+        faults.contradiction(at, pulls, "fault-mark-list-and-pulls");
+        return;
+    }
     let is_insulated_otherwise = |group: &ConductorGroup| {
-        let of_size = |listed: &&ConductorGroup| listed.size == group.size;
+        let mut of_size = marked.conductors.iter().filter(|listed| listed.size == group.size).peekable();
         let differs =
             |listed: &ConductorGroup| listed.insulation.is_some() && listed.insulation != group.insulation;
-        group.insulation.is_some() && marked.conductors.iter().filter(of_size).all(differs)
+        group.insulation.is_some() && of_size.peek().is_some() && of_size.all(differs)
     };
-    let differs = listed != pulled
-        || request.pulls.iter().flat_map(|pull| &pull.conductors).any(is_insulated_otherwise);
-    if !listed.is_empty() && differs {
-        let at = Pointer::to(&"/marked/conductors");
-        faults.contradiction(at, Pointer::to(&"/pulls"), "fault-mark-list-and-pulls");
+    if request.pulls.iter().flat_map(|pull| &pull.conductors).any(is_insulated_otherwise) {
+        faults.contradiction(at, pulls, "fault-mark-list-and-pulls");
     }
 }
 
