@@ -28,6 +28,7 @@ fn open_box_and_full_raceway() -> Value {
     request["checks"]["outlet_box_fill"]["enclosure"]["marked_volume"] = json!(25);
     request["checks"]["raceway_fill"]["raceway"]["trade_size"] = json!("1/2");
     request["checks"]["raceway_fill"]["conductors"][0]["count"] = json!(10);
+    request["checks"]["outlet_box_fill"]["contents"]["conductors"][0]["count"] = json!(10);
     request
 }
 
@@ -173,7 +174,11 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
             "box_construction/enclosure/material",
         ),
         (
-            review(marked(), "box_depths", json!({"enclosure": {"internal_depth": 3, "volume": 120}})),
+            review(
+                marked(),
+                "box_depths",
+                json!({"enclosure": {"internal_depth": 3, "volume": 120}, "equipment": [{}]}),
+            ),
             "box_depths/enclosure/volume",
             "outlet_box_fill/enclosure/marked_volume",
         ),
@@ -193,7 +198,7 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
             "outlet_box_fill/enclosure/standard",
         ),
         (
-            review(row(), "box_depths", json!({"enclosure": {"internal_depth": 3.5}})),
+            review(row(), "box_depths", json!({"enclosure": {"internal_depth": 3.5}, "equipment": [{}]})),
             "box_depths/enclosure/internal_depth",
             "outlet_box_fill/enclosure/standard",
         ),
@@ -230,6 +235,58 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
             json!({"checks": {"box_supports": held(json!({"kind": "conduit_body"})), "box_mounting": mounting(json!({"conduit_body": false}))}}),
             "box_supports/enclosure/kind",
             "box_mounting/enclosure/conduit_body",
+        ),
+        (
+            review(marked(), "box_depths", json!({"enclosure": {"internal_depth": 3}})),
+            "box_depths/equipment",
+            "outlet_box_fill/contents/devices",
+        ),
+        (
+            review(
+                marked(),
+                "box_depths",
+                json!({"enclosure": {"internal_depth": 3}, "equipment": [{}, {}]}),
+            ),
+            "outlet_box_fill/contents/devices",
+            "box_depths/equipment",
+        ),
+        (
+            review(marked(), "free_conductors", json!({"opening": {"width": 10, "height": 10}})),
+            "free_conductors/opening/width",
+            "outlet_box_fill/enclosure/gangs",
+        ),
+        (
+            review(marked(), "free_conductors", json!({"opening": {"gangs": 3}})),
+            "outlet_box_fill/enclosure/gangs",
+            "free_conductors/opening/gangs",
+        ),
+        (
+            review(row(), "free_conductors", json!({"opening": {"standard": "square-4x1-1/2"}})),
+            "outlet_box_fill/enclosure/standard",
+            "free_conductors/opening/standard",
+        ),
+        (
+            review(row(), "free_conductors", json!({"emergence_depth": 5})),
+            "free_conductors/emergence_depth",
+            "outlet_box_fill/enclosure/standard",
+        ),
+        (
+            json!({"checks": {"outlet_box_fill": {"enclosure": {"marked_volume": 20}, "contents": {"nothing": true}},
+                "luminaire_and_fan_outlets": {"load": {"kind": "luminaire", "position": "wall", "weight": 4}, "box": {"identified": true}}}}),
+            "outlet_box_fill/contents/nothing",
+            "luminaire_and_fan_outlets/load/kind",
+        ),
+        (
+            json!({"checks": {"outlet_box_fill": {"enclosure": {"marked_volume": 20}, "contents": {"cables": [], "canopy": {"kind": "domed_luminaire"}}},
+                "luminaire_and_fan_outlets": {"load": {"kind": "floor_receptacle"}, "box": {"listed_for_floor": true}}}}),
+            "outlet_box_fill/contents/canopy/kind",
+            "luminaire_and_fan_outlets/load/kind",
+        ),
+        (
+            json!({"checks": {"outlet_box_fill": {"enclosure": {"marked_volume": 20}, "contents": {"conductors": [{"size": "12 AWG", "role": "spliced", "count": 6}]}},
+                "raceway_fill": {"raceway": {"kind": "EMT", "trade_size": "1/2"}, "conductors": [{"insulation": "THHN", "size": "12 AWG", "count": 9}]}}}),
+            "raceway_fill/conductors/0",
+            "outlet_box_fill/contents",
         ),
     ]
 }

@@ -63,6 +63,7 @@ fault-unverified-edition = The text of the 2026 edition was not available. Ask f
 fault-review-of-nothing = A review needs something that is known of the box: the request of one check at the least.
 fault-said-by-the-review = The review says { $term } for every check. Leave it out here, or say the same.
 fault-said-twice-of-one-box = This says another thing of the same box than { $other }: { $here } here, { $there } there. Say which of them is right.
+fault-devices-without-depth = The fill of this box names devices at { $other }, and the depth check is asked about the box without naming any. Say at equipment what stands in the box, or leave the depth check out.
 fault-edition-twice = This edition stands twice. Name each once.
 fault-editions-to-compare = Name from 2 to { $most } editions.
 fault-unknown-check = No check has this name.

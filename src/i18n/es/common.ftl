@@ -113,6 +113,7 @@ fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una
 fault-review-of-nothing = Una revisión de la caja necesita algo que se sepa de ella: al menos la solicitud de una revisión.
 fault-said-by-the-review = La solicitud ya dice { $term } para todas las revisiones. Omítalo aquí, o diga lo mismo.
 fault-said-twice-of-one-box = Esto dice de la misma caja otra cosa que { $other }: { $here } aquí, { $there } allí. Diga cuál es lo correcto.
+fault-devices-without-depth = El llenado de esta caja nombra dispositivos en { $other }, y la revisión de profundidad se pide de la caja sin nombrar ninguno. Diga en equipment qué está en la caja, u omita la revisión de profundidad.
 fault-edition-twice = Esta edición está dos veces. Nombre cada una solo una vez.
 fault-editions-to-compare = Nombre de 2 a { $most } ediciones.
 fault-unknown-check = Ninguna revisión tiene este nombre.

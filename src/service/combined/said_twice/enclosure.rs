@@ -5,9 +5,11 @@ use super::{
     BODY, CONSTRUCTION, DEPTHS, FILL, FREE, MOUNTING, PULL, Review, SUPPORTS, Says, Statement, TYPES,
     pointer_to,
 };
-use crate::quantity::Units;
 use crate::tables::standard_boxes::StandardBox;
 use serde_json::Value;
+
+/// No device box, and no box of the table, has an opening that is larger every way, in inches.
+const SMALL_OPENING: f64 = 7.5;
 
 impl Review<'_> {
     fn standard(&self) -> Option<StandardBox> {
@@ -57,10 +59,7 @@ impl Review<'_> {
         found.extend(self.statement(DEPTHS, "/enclosure/internal_depth", number));
         found.extend(self.standard().and_then(|row| {
             let inches = row.key().rsplit_once('x').and_then(|(_, depth)| inches(depth))?;
-            let scale = match self.units {
-                Units::Us => 1.0,
-                Units::Si => 25.4,
-            };
+            let scale = self.scale();
             let says = Says::Between((inches - 0.25) * scale, (inches + 0.25) * scale);
             Some(Statement { at: pointer_to(FILL, "/enclosure/standard"), says })
         }));
@@ -99,7 +98,22 @@ impl Review<'_> {
                 .or(other)
                 .map(|only| Statement { says: Says::Between(0.0, measured(&only.says)), at: only.at }),
         });
+        // a device box, and any box of the table, has a small opening
+        for pointer in ["/enclosure/standard", "/enclosure/gangs"] {
+            found.extend(self.get(FILL, pointer).map(|_| Statement {
+                at: pointer_to(FILL, pointer),
+                says: Says::Between(0.0, SMALL_OPENING * self.scale()),
+            }));
+        }
         found
+    }
+
+    /// The gangs of the opening are those of the box, where no ring says otherwise.
+    pub(super) fn gangs_of_opening(&self) -> Vec<Statement> {
+        if self.has_sections() {
+            return Vec::new();
+        }
+        self.statements(&[(FILL, "/enclosure/gangs", number), (FREE, "/opening/gangs", number)])
     }
 
     /// How far behind the opening conductors emerge, where no ring stands between.
@@ -107,7 +121,17 @@ impl Review<'_> {
         if self.has_sections() || !self.list(FREE, "/rings").is_empty() {
             return Vec::new();
         }
-        self.statements(&[(FILL, "/opening/conductor_depth", number), (FREE, "/emergence_depth", number)])
+        let mut found = self
+            .statements(&[(FILL, "/opening/conductor_depth", number), (FREE, "/emergence_depth", number)]);
+        // no deeper than the box is
+        found.extend(self.depth().into_iter().map(|depth| {
+            let deepest = match depth.says {
+                Says::Between(_, deepest) => deepest,
+                Says::OneOf(_) => f64::MAX,
+            };
+            Statement { at: depth.at, says: Says::Between(0.0, deepest) }
+        }));
+        found
     }
 
     /// A wet place, at a wood brace.

@@ -11,8 +11,9 @@ use crate::checks::FaultCode;
 use crate::quantity::Units;
 use crate::service::fault_list::FaultView;
 use reading::{
-    body_or_box, carried, hung, metal_of_row, metal_or_not, none_if_false, number, shape_of_row, single_gang,
-    some_if_any, some_if_carried, some_if_there, some_or_none, trade_size, word,
+    body_or_box, carried, hung, metal_of_row, metal_or_not, none_if_false, none_if_true, number, row,
+    shape_of_row, single_gang, some_if_any, some_if_carried, some_if_in_floor, some_if_there, some_or_none,
+    trade_size, word,
 };
 use serde_json::{Map, Value};
 use std::collections::BTreeMap;
@@ -110,7 +111,22 @@ const FACTS: &[Fact] = &[
         (LUMINAIRE, "/load/kind", some_if_carried),
     ],
     // whether a device or equipment is in the box
-    &[(FILL, "/contents/devices", some_or_none), (DEPTHS, "/equipment", some_or_none)],
+    &[
+        (FILL, "/contents/devices", some_or_none),
+        (DEPTHS, "/equipment", some_or_none),
+        (LUMINAIRE, "/load/kind", some_if_in_floor),
+    ],
+    // whether anything is in the box
+    &[
+        (FILL, "/contents/nothing", none_if_true),
+        (DEPTHS, "/equipment", some_if_any),
+        (FREE, "/conductors", some_if_any),
+        (RACEWAY, "/conductors", some_if_any),
+        (MOUNTING, "/flush_device", some_if_there),
+        (LUMINAIRE, "/load/kind", some_if_carried),
+    ],
+    // the row of the table that the box is of
+    &[(FILL, "/enclosure/standard", row), (FREE, "/opening/standard", row)],
     // what hangs from the box
     &[(FILL, "/contents/canopy/kind", hung), (LUMINAIRE, "/load/kind", carried)],
 ];
@@ -125,6 +141,8 @@ pub(in crate::service::combined) fn contradictions(parts: &Parts, units: Units) 
     facts.extend(review.sides());
     facts.push(review.opening());
     facts.push(review.emergence());
+    facts.push(review.yokes());
+    facts.push(review.gangs_of_opening());
     for statements in &facts {
         for (index, one) in statements.iter().enumerate() {
             pairs.extend(statements[index + 1..].iter().map(|other| [one.clone(), other.clone()]));
@@ -134,10 +152,13 @@ pub(in crate::service::combined) fn contradictions(parts: &Parts, units: Units) 
     review.raceways(&mut pairs);
     review.supply_conductors(&mut pairs);
     review.conductors(&mut pairs);
+    review.numbers_of_conductors(&mut pairs);
+    let unnamed = review.devices_without_depth();
     let differing = pairs.iter().filter(|[one, other]| check_of(&one.at) != check_of(&other.at));
     differing
         .filter(|[one, other]| !one.says.agrees(&other.says))
         .map(|[one, other]| fault(&review, one, other))
+        .chain(unnamed)
         .collect()
 }
 
@@ -159,6 +180,14 @@ struct Review<'a> {
 }
 
 impl Review<'_> {
+    /// Units of the request to the inch.
+    const fn scale(&self) -> f64 {
+        match self.units {
+            Units::Us => 1.0,
+            Units::Si => 25.4,
+        }
+    }
+
     fn get(&self, check: &str, pointer: &str) -> Option<&Value> {
         let (first, rest) =
             pointer.strip_prefix('/')?.split_once('/').unwrap_or((pointer.strip_prefix('/')?, ""));

@@ -75,6 +75,18 @@ pub(super) fn some_if_there(value: &Value) -> Option<Says> {
     value.is_object().then(|| Says::word("some"))
 }
 
+pub(super) fn some_if_in_floor(value: &Value) -> Option<Says> {
+    (value.as_str()? == "floor_receptacle").then(|| Says::word("some"))
+}
+
+pub(super) fn none_if_true(value: &Value) -> Option<Says> {
+    value.as_bool()?.then(|| Says::word("none"))
+}
+
+pub(super) fn row(value: &Value) -> Option<Says> {
+    StandardBox::read(value.as_str()?).map(|row| Says::word(row.key()))
+}
+
 pub(super) fn some_if_carried(value: &Value) -> Option<Says> {
     (value.as_str()? != "nothing").then(|| Says::word("some"))
 }
@@ -91,6 +103,7 @@ pub(super) fn carried(value: &Value) -> Option<Says> {
     Some(Says::word(match value.as_str()? {
         "luminaire" => "luminaire",
         "ceiling_fan" => "fan",
+        "floor_receptacle" => "receptacle",
         "nothing" => "nothing",
         _ => return None,
     }))

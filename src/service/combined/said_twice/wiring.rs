@@ -2,6 +2,8 @@
 
 use super::reading::{conductor_size, size_of_conductor, size_of_raceway, trade_size};
 use super::{BODY, DEPTHS, FILL, PULL, RACEWAY, Review, SUPPORTS, Says, Statement, pointer_to};
+use crate::checks::FaultCode;
+use crate::service::fault_list::FaultView;
 use crate::trade::ConductorSize;
 use serde_json::Value;
 
@@ -90,6 +92,77 @@ impl Review<'_> {
             }
         }
         pairs.extend(brought.into_iter().map(|one| [one, inside.clone()]));
+    }
+
+    /// How many devices and equipment there are, one for each yoke: a depth is asked for no more than the fill counts.
+    pub(super) fn yokes(&self) -> Vec<Statement> {
+        let counted = |device: &Value| device.get("count").and_then(Value::as_f64).unwrap_or(1.0);
+        let contents = self.contents();
+        let devices = contents.iter().map(|at| (at, self.list(FILL, &format!("{at}/devices"))));
+        let yokes: f64 = devices.clone().flat_map(|(_, devices)| devices).map(counted).sum();
+        let first = devices.filter(|(_, devices)| !devices.is_empty()).map(|(at, _)| at).next();
+        let equipment = self.list(DEPTHS, "/equipment").len();
+        let (Some(at), true) = (first, equipment > 0) else { return Vec::new() };
+        vec![
+            Statement { at: pointer_to(FILL, &format!("{at}/devices")), says: Says::Between(0.0, yokes) },
+            Statement { at: pointer_to(DEPTHS, "/equipment"), says: Says::number(equipment as f64) },
+        ]
+    }
+
+    /// A depth check that names no equipment judges a box without any, and the fill names devices in this one.
+    pub(super) fn devices_without_depth(&self) -> Option<FaultView> {
+        self.get(DEPTHS, "/enclosure")?;
+        let is_silent = self.get(DEPTHS, "/equipment").is_none();
+        let contents = self.contents();
+        let device = contents.iter().map(|at| format!("{at}/devices"));
+        let named = device.clone().find(|at| !self.list(FILL, at).is_empty()).filter(|_| is_silent)?;
+        let (at, other) = (pointer_to(DEPTHS, "/equipment"), pointer_to(FILL, &named));
+        let named = [("other", other.clone())];
+        let view = FaultView::in_body(at, FaultCode::Contradiction, "fault-devices-without-depth", named);
+        Some(FaultView { contradicts: Some(other), ..view })
+    }
+
+    /// A raceway brings no more conductors of a size than the box has.
+    pub(super) fn numbers_of_conductors(&self, pairs: &mut Vec<[Statement; 2]>) {
+        let contents = self.contents();
+        let Some(at) = contents.first() else { return };
+        let stays = |thing: &Value| ["role", "kind"].iter().any(|of| thing[*of] == "stays_inside");
+        let count = |thing: &Value| thing.get("count").and_then(Value::as_f64).unwrap_or(1.0);
+        let number = |lists: &[(&str, String)], size: &str| -> f64 {
+            let things = lists.iter().flat_map(|(check, list)| self.list(check, list));
+            let of = |thing: &Value| {
+                let is = |member: &str| {
+                    thing.get(member).and_then(size_of_conductor).is_some_and(|own| own == size)
+                };
+                let insulated = thing.get("conductors").and_then(Value::as_f64).unwrap_or(1.0);
+                let own = if is("size") && !stays(thing) { insulated } else { 0.0 };
+                // the grounding conductor of a cable may go unsaid
+                let unsaid = thing.get("conductors").is_some() && thing.get("grounding").is_none();
+                let grounding = if is("grounding") || unsaid && is("size") { 1.0 } else { 0.0 };
+                count(thing) * (own + grounding)
+            };
+            things.map(of).sum()
+        };
+        let inside: Vec<(&str, String)> = contents
+            .iter()
+            .flat_map(|at| ["conductors", "grounding", "cables"].map(|list| (FILL, format!("{at}/{list}"))))
+            .collect();
+        let brought = ["/conductors", "/bare_conductors"].map(|list| (RACEWAY, list.to_owned()));
+        for (check, list) in &brought {
+            for (index, thing) in self.list(check, list).iter().enumerate() {
+                let Some(size) = thing.get("size").and_then(size_of_conductor) else { continue };
+                let (ours, theirs) = (number(&brought, &size), number(&inside, &size));
+                if theirs > 0.0 {
+                    pairs.push([
+                        Statement {
+                            at: pointer_to(check, &format!("{list}/{index}")),
+                            says: Says::number(ours),
+                        },
+                        Statement { at: pointer_to(FILL, at), says: Says::Between(0.0, theirs) },
+                    ]);
+                }
+            }
+        }
     }
 
     /// Where the fill lists contents: for the whole box, or space by space.
