@@ -5,7 +5,7 @@
 //!
 //! **Invariant:** a rule that nothing confirms (basis `unconfirmed`) never decides: what is found about it is advisory.
 
-use super::{Finding, Status};
+use super::{Finding, FindingArg, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::Rule;
@@ -244,6 +244,33 @@ impl Inspection {
             step: None,
         });
         status
+    }
+
+    /// Notes a rule that a given size alone does not decide: it is compared with no limit before something is supplied.
+    pub fn open_given(
+        &mut self,
+        rule: &'static Rule,
+        given: Given,
+        (relation, limit): (Relation, Figure),
+        at: Pointer,
+        message: &'static str,
+    ) -> Status {
+        let figure = given.value.map(|value| self.proof.given(rule, value, given.measure, given.at));
+        let status = self.open(rule, Some((relation, limit)), at, message);
+        if let Some(figure) = figure {
+            self.also_say("given", figure);
+        }
+        if let Some(requirement) = self.requirements.last_mut() {
+            requirement.given = figure;
+        }
+        status
+    }
+
+    /// Adds a figure to what was found last, for its sentence.
+    pub fn also_say(&mut self, name: &'static str, figure: Figure) {
+        if let Some(finding) = self.findings.last_mut() {
+            finding.arguments.push((name, FindingArg::Figure(figure)));
+        }
     }
 
     /// Says something to know that decides nothing.

@@ -46,8 +46,12 @@ pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluat
 fn take_again<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &mut Evaluation<C::Outcome>) {
     let first = First::of(&evaluation.findings);
     meet_in_either::<C>(book, request, evaluation);
+    let as_read = AsRead {
+        verdict: evaluation.verdict,
+        statuses: evaluation.findings.iter().map(|finding| finding.status).collect(),
+    };
     for point in open_points(&evaluation.proof) {
-        reopen::<C>(point, book, request, evaluation);
+        reopen::<C>(point, book, request, &as_read, evaluation);
     }
     if let Some(retaking) = first.retaking(&evaluation.findings) {
         C::retake(&mut evaluation.outcome, &retaking);
@@ -122,27 +126,33 @@ pub(super) fn open_points(proof: &Derivation) -> SmallVec<[Point; 2]> {
     proof.consulted().iter().copied().filter(is_open).collect()
 }
 
+/// What a request came to under the readings in force, before any of them was left open.
+struct AsRead {
+    verdict: Option<Verdict>,
+    statuses: SmallVec<[Status; 24]>,
+}
+
 /// Leaves open what another reading of an open point would turn over: whatever is found otherwise under it is not determined.
 fn reopen<C: Check>(
     point: Point,
     book: &Rulebook,
     request: &C::Request,
+    as_read: &AsRead,
     evaluation: &mut Evaluation<C::Outcome>,
 ) {
     let followed = book.readings.place(point);
-    let mut verdicts = vec![(point.readings()[usize::from(followed)], evaluation.verdict)];
+    let mut verdicts = vec![(point.readings()[usize::from(followed)], as_read.verdict)];
     let (mut turned, mut others) = (Vec::new(), Vec::new());
     for place in (0..point.readings().len() as u8).filter(|place| *place != followed) {
         let other = accounted::<C>(&book.with_readings(book.readings.with_place(point, place)), request);
         verdicts.push((point.readings()[usize::from(place)], other.verdict));
-        if other.verdict == evaluation.verdict {
+        if other.verdict == as_read.verdict {
             continue;
         }
-        for (index, finding) in evaluation.findings.iter().enumerate() {
+        for (index, (finding, was)) in evaluation.findings.iter().zip(&as_read.statuses).enumerate() {
             let same = |found: &&Finding| std::ptr::eq(found.rule, finding.rule) && found.at == finding.at;
             let theirs = other.findings.iter().find(same);
-            if theirs.map(|found| found.status) != Some(finding.status) && finding.status != Status::Advisory
-            {
+            if theirs.map(|found| found.status) != Some(*was) && *was != Status::Advisory {
                 turned.push(index);
                 others.extend(theirs.map(|found| Finding {
                     status: Status::NotDetermined,
@@ -162,6 +172,7 @@ fn reopen<C: Check>(
         if let Some(finding) = evaluation.findings.get_mut(index) {
             finding.status = Status::NotDetermined;
             finding.read_as = Some(point.readings()[usize::from(followed)]);
+            finding.unless.clear();
             finding.supply.push(Pointer::to(point.chosen_at()));
         }
     }

@@ -46,6 +46,18 @@ impl Inspection {
         Begun { findings: self.findings.len(), requirements: self.requirements.len() }
     }
 
+    /// Whether something was found since, and all of it met.
+    pub fn all_met_since(&self, begun: &Begun) -> bool {
+        let found = self.findings.get(begun.findings..).unwrap_or_default();
+        !found.is_empty() && found.iter().all(|finding| finding.status == Status::Satisfied)
+    }
+
+    /// Takes back what was found since; the steps of the proof stay.
+    pub fn forget_since(&mut self, begun: &Begun) {
+        self.findings.truncate(begun.findings);
+        self.requirements.truncate(begun.requirements);
+    }
+
     /// Closes a way to satisfy a rule: what was found since it began.
     pub fn end(&mut self, rule: &'static Rule, begun: Begun) -> Way {
         let found = self.findings.get(begun.findings..).unwrap_or_default();

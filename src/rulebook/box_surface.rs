@@ -19,8 +19,9 @@ rules! {
         "Lamendola, codebookcity.com, answers to Article 314 part 7";
     /// A surface extension is an extension ring, mounted over the box and mechanically secured to it.
     EXTENSION_RING: "box-surface.extension-ring", "314.22", [Bracketed, Published, UnofficialCopy], EXTENSION;
-    /// Another box serves as an extension ring only where it is listed for that.
-    EXTENSION_BOX: "box-surface.extension-box", "314.22", Recalled, EXTENSION;
+    /// Another box over the first is held and grounded as a ring is. That it must be listed for that is practice, not text.
+    EXTENSION_BOX: "box-surface.extension-box", "314.22", CommonPractice,
+        "common practice: the texts of 2011, 2020 and 2023 name the ring alone; another box is held to what they ask of one";
     /// An extension may be made from a cover under conditions.
     EXTENSION_COVER: "box-surface.extension-from-cover", "314.22 Exception", [Bracketed, Published, UnofficialCopy],
         EXTENSION;

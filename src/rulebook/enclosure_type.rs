@@ -12,6 +12,9 @@ rules! {
     /// Dry, damp and wet are words for locations, which no row of the table names.
     MOISTURE: "enclosure-type.moisture", "Article 100, Location", CommonPractice,
         "common practice: a damp place indoors is taken as falling liquids and light splashing, a wet one as hosedown and splashing water, a wet or damp one outdoors as rain, snow and sleet";
+    /// Some enclosures of type 4X are marked for use indoors only, and do not stand outdoors.
+    INDOOR_ONLY: "enclosure-type.indoor-only", [-, -, "Table 110.28"], Recalled,
+        "An unofficial copy of the 2023 edition, to be compared with the print";
     /// Hazardous (classified) locations are no matter of the table.
     HAZARDOUS: "enclosure-type.hazardous", "Articles 500 to 506", [Recalled, Published, UnofficialCopy],
         RECALLED;

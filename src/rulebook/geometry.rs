@@ -7,6 +7,8 @@ rules! {
     BARRIERS: "geometry.barriers", "geometry", Arithmetic, "Arithmetic: no code has to say so";
     /// The holes of entries on one wall need room beside one another.
     ENTRIES: "geometry.entries", "geometry", Arithmetic, "Arithmetic: no code has to say so";
+    /// What is in a raceway is no wider than the raceway is inside.
+    RACEWAYS: "geometry.raceways", "geometry", Arithmetic, "Arithmetic: no code has to say so";
     /// An entry lies within the wall that it is on.
     POSITIONS: "geometry.positions", "geometry", Arithmetic, "Arithmetic: no code has to say so";
 }

@@ -256,9 +256,11 @@ fn conduit_bodies_at_their_extremes_are_drawn() {
             "conductors": groups, "spliced": true})
         })
         .collect();
+    let spliced = ["14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG"]
+        .map(|size| json!({"size": size, "role": "spliced", "count": 200}));
     let crowd = json!({"body": {"length": 1200, "width": 20, "depth": 400.123456}, "units": "si",
         "hubs": all.map(|place| hub(place, "4")), "pulls": pulls,
-        "contents": {"conductors": [{"size": "8 AWG", "role": "spliced", "count": 300}]}, "reference": "Ω".repeat(60)});
+        "contents": {"conductors": spliced}, "reference": "Ω".repeat(60)});
     drawn::<ConduitBodyCheck>("crowd", crowd);
     // one end only, and the smaller body that its marking permits
     let marked = json!({

@@ -19,6 +19,7 @@ mod proofs;
 mod properties;
 mod pull_box_drawings;
 mod pull_box_properties;
+mod pull_contradictions;
 mod raceway_fill;
 mod raceway_properties;
 mod registries;

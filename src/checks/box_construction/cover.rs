@@ -89,12 +89,13 @@ impl Construction {
             self.inspection.open(&COVER, None, at, "finding-cover-thickness-open");
             return;
         };
-        if thickness < walls && cover.listed.is_none() {
-            self.inspection.open(&COVER, None, of_cover(&"/listed"), "finding-cover-listed-open");
-            return;
-        }
         let limit = self.inspection.proof.given(&COVER, walls.value(), Measure::Length, WALLS);
         let given = Given { value: Some(thickness.value()), measure: Measure::Length, at };
+        if thickness < walls && cover.listed.is_none() {
+            let (limit, listed) = ((Relation::AtLeast, limit), of_cover(&"/listed"));
+            self.inspection.open_given(&COVER, given, limit, listed, "finding-cover-listed-open");
+            return;
+        }
         self.inspection.limit(&COVER, given, Relation::AtLeast, limit, THICKNESS);
     }
 }

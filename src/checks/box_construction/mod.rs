@@ -234,12 +234,9 @@ impl Construction {
                     && (excepted || matches!(walls, Walls::ByVolume(..))) =>
             {
                 let at = Pointer::to(&"/enclosure/listed_as_equal");
-                self.inspection.open(
-                    rule,
-                    Some((Relation::AtLeast, limit)),
-                    at,
-                    "finding-thin-walls-listed-open",
-                );
+                let given = Given { value: thickness, measure: Measure::Length, at: WALLS };
+                let limit = (Relation::AtLeast, limit);
+                self.inspection.open_given(rule, given, limit, at, "finding-thin-walls-listed-open");
             }
             Some((rule, limit)) => {
                 if let Some(listed) = self.given.listed_as_equal {
@@ -250,7 +247,10 @@ impl Construction {
                 self.inspection.limit(rule, given, Relation::AtLeast, limit, THICKNESS);
             }
             None => {
-                self.inspection.open(&SHEET_STEEL, None, VOLUME, "finding-volume-decides-thickness");
+                let small = self.inspection.proof.stated(&self.book.sheet_steel);
+                let given = Given { value: thickness, measure: Measure::Length, at: WALLS };
+                let (limit, finding) = ((Relation::AtLeast, small), "finding-volume-decides-thickness");
+                self.inspection.open_given(&SHEET_STEEL, given, limit, VOLUME, finding);
             }
         }
     }

@@ -41,7 +41,7 @@ impl LooseCover {
 
 impl Mounting {
     /// Reached as it is; or, underground, covered up as the exception lets it be.
-    pub(super) fn access(&mut self, access: Option<Access>) {
+    pub(super) fn access(&mut self, access: Option<Access>, is_covered_in_finish: bool) {
         let Some(Access { place, reachable, under_loose_cover, finish_opening }) = access else { return };
         let at = Pointer::to(&"/access/reachable");
         let (rule, sentences) = match place {
@@ -64,6 +64,10 @@ impl Mounting {
                 }
                 self.inspection.proof.does_not_apply(rule, "under-loose-cover", Some(LOOSE_COVER));
                 self.loose_cover(cover);
+            }
+            (None, None) if place == AccessPlace::Building && is_covered_in_finish => {
+                let cover = Pointer::to(&"/cover/fitted");
+                self.inspection.granted(rule, cover, "finding-reached-by-cover");
             }
             (None, _) => {
                 self.inspection.fact(rule, reachable, at, sentences);

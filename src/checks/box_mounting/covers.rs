@@ -1,12 +1,13 @@
 //! What covers the box, and openings that nothing uses.
 
-use super::{FittedCover, Mounting, UnusedOpenings};
+use super::{FittedCover, Mounting, Stage, UnusedOpenings};
 use crate::checks::inspection::{Given, Sentences};
 use crate::derivation::{Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::box_entry::UNUSED;
 use crate::rulebook::box_surface::{CANOPY_FINISH, COVER, COVER_SCREWS, PENDANT_CORD};
 
+const STAGE: Pointer = Pointer::to(&"/stage");
 const FITTED: Sentences = Sentences {
     met: "finding-cover-fitted",
     broken: "finding-cover-missing",
@@ -32,10 +33,19 @@ const CLOSED: Sentences = Sentences {
 
 impl Mounting {
     /// The cover, its screws, and what shows or passes around it.
-    pub(super) fn cover(&mut self, cover: Option<FittedCover>) {
+    pub(super) fn cover(&mut self, cover: Option<FittedCover>, stage: Option<Stage>) {
         let Some(FittedCover { fitted, screws_match, combustible_finish, pendant_cord }) = cover else {
             return;
         };
+        if stage == Some(Stage::RoughIn) {
+            for rule in [&COVER, &COVER_SCREWS, &CANOPY_FINISH, &PENDANT_CORD] {
+                self.inspection.proof.does_not_apply(rule, "rough-in", Some(STAGE));
+            }
+            return;
+        }
+        if let Some(Stage::Finished) = stage {
+            self.inspection.proof.word(&COVER, "finished", STAGE);
+        }
         let at = |member| Pointer::to(&"/cover").member(member);
         self.inspection.fact(&COVER, fitted, at(&"/fitted"), FITTED);
         if fitted == Some(false) {
@@ -55,11 +65,11 @@ impl Mounting {
                 let value = finish.exposed_area.map(|area| area.value());
                 let large = value.is_some_and(|area| area >= limit.value);
                 let relation = Relation::Below;
+                let given = Given { value, measure: Measure::Area, at: at(&"/exposed_area") };
                 if large && finish.covered.is_none() {
-                    let finding = "finding-finish-covered-open";
-                    self.inspection.open(&CANOPY_FINISH, Some((relation, limit)), at(&"/covered"), finding);
+                    let (finding, covered) = ("finding-finish-covered-open", at(&"/covered"));
+                    self.inspection.open_given(&CANOPY_FINISH, given, (relation, limit), covered, finding);
                 } else {
-                    let given = Given { value, measure: Measure::Area, at: at(&"/exposed_area") };
                     self.inspection.limit(&CANOPY_FINISH, given, relation, limit, BARE_FINISH);
                 }
             }

@@ -24,6 +24,13 @@ pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
         contradictions(enclosure, faults);
     }
     let Some(access) = request.access else { return };
+    if access.place == AccessPlace::Building
+        && access.reachable == Some(false)
+        && is_covered_in_finish(request)
+    {
+        let (reachable, cover) = (Pointer::to(&"/access/reachable"), Pointer::to(&"/cover/fitted"));
+        faults.contradiction(reachable, cover, "fault-cover-and-not-reached");
+    }
     if access.place == AccessPlace::Building && access.under_loose_cover.is_some() {
         let at = Pointer::to(&"/access/under_loose_cover");
         faults.add(at, Conflict, "fault-loose-cover-in-building");
@@ -38,6 +45,11 @@ pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
     {
         faults.add(at(&"/short_side"), Conflict, "fault-short-side-longer");
     }
+}
+
+/// Whether the box opens in a finished surface and has its cover there.
+pub(super) fn is_covered_in_finish(request: &BoxMountingRequest) -> bool {
+    request.flush_surface.is_some() && request.cover.is_some_and(|cover| cover.fitted == Some(true))
 }
 
 /// A metal box is grounded; a nonmetallic one bonds its entries together. Neither has the means of the other, and a single-gang

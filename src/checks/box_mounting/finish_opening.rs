@@ -46,8 +46,14 @@ impl Mounting {
         }
         match opening.interim_amendment_in_force {
             _ if openings.in_text => {}
+            // what is as the amendment asks is so whether or not it is in force
             None => {
-                self.inspection.open(&OPENING, None, at, "finding-opening-amendment-open");
+                let begun = self.inspection.begin();
+                self.opening_of_box(opening, &openings, whole);
+                if !self.inspection.all_met_since(&begun) {
+                    self.inspection.forget_since(&begun);
+                    self.inspection.open(&OPENING, None, at, "finding-opening-amendment-open");
+                }
                 return;
             }
             Some(in_force) => {
@@ -58,7 +64,12 @@ impl Mounting {
                 }
             }
         }
-        match self.is_small(&openings) {
+        self.opening_of_box(opening, &openings, whole);
+    }
+
+    /// By the size of the box: a large one, or a conduit body, is wholly open.
+    fn opening_of_box(&mut self, opening: FinishOpening, openings: &Openings, whole: Pointer) {
+        match self.is_small(openings) {
             Some(false) => {
                 self.inspection.fact(&OPENING_FULL, opening.whole_box_open, whole, FULL);
             }
@@ -68,7 +79,7 @@ impl Mounting {
             None => {
                 self.inspection.open(&OPENING, None, of_box(&"/conduit_body"), "finding-opening-body-open");
             }
-            Some(true) => self.small_box_opening(opening, &openings),
+            Some(true) => self.small_box_opening(opening, openings),
         }
     }
 

@@ -60,21 +60,20 @@ impl Mounting {
         let at = |member| Pointer::to(&"/handhole").member(member);
         let limit = self.inspection.proof.stated(&self.book.box_access.handhole_cover);
         let (value, relation) = (handhole.cover_weight.map(|weight| weight.value()), Relation::Above);
+        let given = Given { value, measure: Measure::Weight, at: at(&"/cover_weight") };
         let light = value.is_none_or(|weight| weight <= limit.value);
         if light && handhole.cover_needs_tools.is_none() {
-            let finding = "finding-handhole-cover-tools-open";
-            self.inspection.open(
-                &HANDHOLE_COVER,
-                Some((relation, limit)),
-                at(&"/cover_needs_tools"),
-                finding,
-            );
+            let finding = match value {
+                Some(_) => "finding-handhole-cover-light-open",
+                None => "finding-handhole-cover-tools-open",
+            };
+            let tools = at(&"/cover_needs_tools");
+            self.inspection.open_given(&HANDHOLE_COVER, given, (relation, limit), tools, finding);
             return;
         }
         if let Some(needed) = handhole.cover_needs_tools {
             self.inspection.proof.fact(&HANDHOLE_COVER, needed, at(&"/cover_needs_tools"));
         }
-        let given = Given { value, measure: Measure::Weight, at: at(&"/cover_weight") };
         self.inspection.limit(&HANDHOLE_COVER, given, relation, limit, HEAVY);
     }
 }

@@ -75,8 +75,8 @@ impl Check for BoxMounting {
         mounting.flush_surface(request.flush_surface);
         mounting.flush_device(request.flush_device);
         mounting.extension(request.extension);
-        mounting.cover(request.cover);
-        mounting.access(request.access);
+        mounting.cover(request.cover, request.stage);
+        mounting.access(request.access, faults::is_covered_in_finish(request));
         mounting.entries(&request.entries);
         mounting.unused_openings(request.unused_openings);
         mounting.fasteners(&request.fasteners);

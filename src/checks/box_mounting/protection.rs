@@ -170,7 +170,11 @@ impl Mounting {
                 self.inspection.granted(&THROUGH_SMALL_WALL, at, "finding-fastener-mounts-box");
             }
             None if fastener.reach.is_some() && fastener.protected_end != Some(true) => {
-                self.inspection.open(&THROUGH_SMALL_WALL, None, at, "finding-fastener-mounts-box-open");
+                let limit = self.stated(&book.through_small_wall);
+                let given = distance(fastener.reach.map(|reach| reach.value()), item.member(&"/reach"));
+                let finding = "finding-fastener-mounts-box-open";
+                let limit = (Relation::AtMost, limit);
+                self.inspection.open_given(&THROUGH_SMALL_WALL, given, limit, at, finding);
             }
             Some(false) | None => {
                 if fastener.mounts_box.is_some() {
@@ -195,9 +199,10 @@ impl Mounting {
         let is_decided = is_over(most_near) || fastener.protected_end == Some(true);
         match near {
             None if is_over(most) && !is_decided => {
-                let limit = self.stated(&book.through_wall);
-                let limit = Some((Relation::AtMost, limit));
-                self.inspection.open(&THROUGH_WALL, limit, near_at, "finding-fastener-corner-open");
+                let limit = (Relation::AtMost, self.stated(&book.through_wall));
+                let given = distance(reach, item.member(&"/reach"));
+                let finding = "finding-fastener-corner-open";
+                self.inspection.open_given(&THROUGH_WALL, given, limit, near_at, finding);
             }
             None if is_over(most_near) => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
             Some(true) => self.reach(fastener, item, &THROUGH_WALL, book.through_wall_near),
@@ -243,8 +248,8 @@ impl Mounting {
                 self.inspection.granted(&DRAIN_FITTING, fitting, "finding-drain-fitting");
             }
             None if wide => {
-                let limit = Some((Relation::AtMost, limit));
-                self.inspection.open(&DRAIN, limit, fitting, "finding-drain-fitting-open");
+                let limit = (Relation::AtMost, limit);
+                self.inspection.open_given(&DRAIN, given(), limit, fitting, "finding-drain-fitting-open");
             }
             listed => {
                 if let Some(listed) = listed {

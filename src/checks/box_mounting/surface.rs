@@ -41,11 +41,6 @@ const GROUNDING: Sentences = Sentences {
     broken: "finding-extension-no-grounding",
     open: "finding-extension-grounding-open",
 };
-const LISTED: Sentences = Sentences {
-    met: "finding-extension-listed",
-    broken: "finding-extension-not-listed",
-    open: "finding-extension-listed-open",
-};
 const STAYS_ON: Sentences = Sentences {
     met: "finding-extension-cover-stays",
     broken: "finding-extension-cover-falls",
@@ -97,6 +92,12 @@ impl Mounting {
                 let limit = self.stated(&book.setback);
                 self.inspection.limit(&SETBACK, given, Relation::AtMost, limit, SET_BACK);
             }
+            None if setback.is_some() => {
+                let limit = self.stated(&book.setback);
+                let finding = "finding-setback-combustible-open";
+                let relation = Relation::AtMost;
+                self.inspection.open_given(&SETBACK, given, (relation, limit), combustible_at, finding);
+            }
             None => {
                 self.inspection.open(&SETBACK, None, combustible_at, "finding-combustible-open");
             }
@@ -119,16 +120,13 @@ impl Mounting {
     ) {
         let relation = Relation::AtMost;
         let wide = gap.is_some_and(|gap| gap > limit.value);
+        let given = distance(gap, at);
         if combustible.is_none() && wide {
-            self.inspection.open(
-                &GAP,
-                Some((relation, limit)),
-                combustible_at,
-                "finding-gap-combustible-open",
-            );
+            let finding = "finding-gap-combustible-open";
+            self.inspection.open_given(&GAP, given, (relation, limit), combustible_at, finding);
             return;
         }
-        self.inspection.limit(&GAP, distance(gap, at), relation, limit, GAPS);
+        self.inspection.limit(&GAP, given, relation, limit, GAPS);
     }
 
     /// A flush device: enclosed, and held by screws of its own.
@@ -139,7 +137,7 @@ impl Mounting {
         self.inspection.fact(&FLUSH_DEVICE, own_screws, at(&"/own_screws"), OWN_SCREWS);
     }
 
-    /// An extension over the surface: a ring, another box that is listed for it, or the cover under conditions.
+    /// An extension over the surface: a ring, another box, or the cover under conditions.
     pub(super) fn extension(&mut self, extension: Option<SurfaceExtension>) {
         let Some(extension) = extension else { return };
         let at = |member| Pointer::to(&"/extension").member(member);
@@ -150,8 +148,11 @@ impl Mounting {
         let (rule, asked): (&'static Rule, Vec<Asked>) = match extension.means {
             ExtensionMeans::ExtensionRing => (&EXTENSION_RING, vec![secured, grounding]),
             ExtensionMeans::AnotherBox => {
-                let listed = (listed_as_extension, at(&"/listed_as_extension"), LISTED);
-                (&EXTENSION_BOX, vec![listed, secured, grounding])
+                if listed_as_extension != Some(true) {
+                    let at = at(&"/listed_as_extension");
+                    self.inspection.advise(&EXTENSION_BOX, "finding-extension-not-listed", at);
+                }
+                (&EXTENSION_BOX, vec![secured, grounding])
             }
             ExtensionMeans::Cover => {
                 let independent = at(&"/grounding_independent_of_cover");

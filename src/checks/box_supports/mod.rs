@@ -88,8 +88,11 @@ impl Check for BoxSupports {
             ways.extend(found.into_iter().map(|(rule, way)| (Pointer::of(&"/means/#", index), rule, way)));
         }
         let found: Vec<Way> = ways.iter().map(|(_, _, way)| way.clone()).collect();
-        let settled = holding.inspection.settle(&MEANS, &found, &[&THREADS, &FASTENERS, &BRACE]);
-        holding.inspection.findings.push(overall(settled, &ways));
+        let settled = holding.inspection.settle(&MEANS, &found, &STAND);
+        let is_wrong =
+            |finding: &Finding| finding.status != Status::Satisfied && STAND.contains(&finding.rule);
+        let all_right = !holding.inspection.findings.iter().any(is_wrong);
+        holding.inspection.findings.push(overall(settled, &ways, all_right));
         let means = ways
             .into_iter()
             .map(|(at, rule, Way { requirements, status, step, .. })| MeansOfSupport {
@@ -100,18 +103,22 @@ impl Check for BoxSupports {
                 step,
             })
             .collect();
-        let Inspection { proof, findings, .. } = holding.inspection;
+        let (findings, _, proof) = holding.inspection.close();
         let outcome = BoxSupportsOutcome { means };
         Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: true }
     }
 }
 
-/// What the means come to together.
-fn overall(settled: Settled, ways: &[(Pointer, &'static Rule, Way)]) -> Finding {
+/// What is judged wherever it is used, whatever else holds the enclosure.
+static STAND: [&Rule; 3] = [&THREADS, &FASTENERS, &BRACE];
+
+/// What the means come to together; `all_right` is whether nothing that is used breaks a rule or is open.
+fn overall(settled: Settled, ways: &[(Pointer, &'static Rule, Way)], all_right: bool) -> Finding {
     let list = Pointer::to(&"/means");
     let Settled { status, step } = settled;
     let message = match status {
-        Status::Satisfied => "finding-support-complete",
+        Status::Satisfied if all_right => "finding-support-complete",
+        Status::Satisfied => "finding-support-complete-but",
         Status::Violated => "finding-support-incomplete",
         _ if ways.is_empty() => "finding-support-not-named",
         _ => "finding-support-open",

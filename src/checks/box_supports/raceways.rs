@@ -138,7 +138,15 @@ impl Holding<'_> {
             (true, _) => smallest,
             (false, true) => {
                 let missing = if self.enclosure.devices_or_luminaires.is_none() { LOAD } else { sides_at };
-                self.inspection.open(rule, None, missing, "finding-conduit-limit-open");
+                let limits = [smallest, largest].map(|limit| self.inspection.proof.stated(&limit));
+                self.inspection.open_given(
+                    rule,
+                    given,
+                    (AtMost, limits[0]),
+                    missing,
+                    "finding-conduit-limit-open",
+                );
+                self.inspection.also_say("largest", limits[1]);
                 return;
             }
             (false, false) => largest,

@@ -1,6 +1,7 @@
 //! What can be wrong with a request that decoded.
 
 use super::request::{ConduitBodyRequest, HubPlace};
+use super::small::is_short_of_area;
 use crate::checks::outlet_fill::faults_of_contents;
 use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::{FaultCode, Faults};
@@ -69,6 +70,8 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         of_held(request, marked, faults);
     }
     of_distances(request, faults);
+    of_listing(request, faults);
+    of_spliced(request, large_from, faults);
     if request.body.unmarked == Some(true) {
         let body = Pointer::to(&"/body");
         let claims = [
@@ -78,6 +81,54 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         ];
         for (_, at) in claims.into_iter().filter(|(claimed, _)| *claimed) {
             faults.contradiction(body.member(&"/unmarked"), at, "fault-unmarked-and-marked");
+        }
+    }
+}
+
+/// A body is listed or it is not, wherever that is said; and what a listing is taken to show of a cross-section does not go with
+/// one that is stated and less.
+fn of_listing(request: &ConduitBodyRequest, faults: &mut Faults) {
+    let listed_at = Pointer::to(&"/body/listed");
+    let Some(listed) = request.body.listed else { return };
+    let elsewhere = [
+        (request.marked.as_ref().map(|marked| marked.listed), Pointer::to(&"/marked/listed")),
+        (
+            request.body.evaluated_for_full_fill.filter(|evaluated| *evaluated),
+            Pointer::to(&"/body/evaluated_for_full_fill"),
+        ),
+    ];
+    for (_, at) in elsewhere.into_iter().filter(|(said, _)| said.is_some_and(|said| said != listed)) {
+        faults.contradiction(at, listed_at, "fault-body-listed-and-not");
+    }
+    if listed && is_short_of_area(request) {
+        let at = Pointer::to(&"/body/cross_section");
+        faults.contradiction(at, listed_at, "fault-listed-body-without-area");
+    }
+}
+
+/// Each conductor that is spliced between two openings comes in at one and goes out at the other, so that the contents have it
+/// twice.
+fn of_spliced(request: &ConduitBodyRequest, large_from: ConductorSize, faults: &mut Faults) {
+    let Some(contents) = request.contents.as_ref().filter(|contents| contents.cables.is_empty()) else {
+        return;
+    };
+    let mut listed: BTreeMap<ConductorSize, u32> = BTreeMap::new();
+    let loose = contents.conductors.iter().map(|one| (one.size, one.count.map_or(1, |count| count.get())));
+    let grounds = contents.grounding.iter().map(|one| (one.size, one.count.map_or(1, |count| count.get())));
+    for (size, count) in loose.chain(grounds) {
+        let number = listed.entry(size).or_default();
+        *number = number.saturating_add(count);
+    }
+    for (index, pull) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.spliced) {
+        for (place, group) in pull.conductors.iter().enumerate().filter(|(_, group)| group.size < large_from)
+        {
+            let ends = group.number().saturating_mul(2);
+            let left = listed.entry(group.size).or_default();
+            if *left < ends {
+                let at = Pointer::of(&"/conductors/#", place).under(&"/pulls/#", index);
+                faults.contradiction(at, Pointer::to(&"/contents"), "fault-splices-not-in-contents");
+            }
+            *left = left.saturating_sub(ends);
         }
     }
 }

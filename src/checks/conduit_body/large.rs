@@ -131,9 +131,9 @@ fn smaller(
     };
     let by_mark = match &request.marked {
         Some(marked) => {
-            let below = marked.raceways_below_full_fill.or_else(|| below_full_fill(proof, sizer, request));
-            let held = if marked.conductors.is_empty() { held(request) } else { marked.said_to_hold() };
-            marked.covers(proof, &held, below, findings)
+            let below = below_full_fill(proof, sizer, request).or(marked.raceways_below_full_fill);
+            // what is listed with the mark is what the pulls hold, which say more of it
+            marked.covers(proof, &held(request), below, findings)
         }
         None => {
             supply.extend([Pointer::to(&"/marked"), body.member(&"/unmarked")]);

@@ -1,10 +1,11 @@
 //! Conductors of 6 AWG and smaller: the cross-section of the body, and the number of conductors in each opening.
 
+use super::ConduitBodyCheck;
 use super::outcome::{HubFill, SmallInBody};
 use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
-use crate::checks::{Finding, FindingArg, Status};
-use crate::derivation::{Derivation, Pointer, Relation};
+use crate::checks::{Finding, FindingArg, Status, rulebook_of};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
 use crate::rulebook::reading::ListedBodyArea;
@@ -42,22 +43,15 @@ fn cross_section(
 ) {
     let body = Pointer::to(&"/body");
     let supply = body.member(&"/cross_section");
-    let raceways = request.hubs.iter().map(|hub| hub.raceway).chain(request.body.largest_raceway);
-    let mut areas = Vec::new();
-    for BodyRaceway { kind, trade_size } in raceways {
-        match sizer.inside_area(proof, kind, trade_size) {
-            Some(area) => areas.push(area),
-            None => {
-                let finding = Finding::new(&AREA, Status::NotDetermined, "finding-raceway-not-tabulated");
-                findings.push(finding.with("kind", kind.name()).with("size", trade_size.name()));
-                return;
-            }
+    let required = match required_area(proof, sizer, request) {
+        Ok(Some(required)) => required,
+        Ok(None) => return,
+        Err(BodyRaceway { kind, trade_size }) => {
+            let finding = Finding::new(&AREA, Status::NotDetermined, "finding-raceway-not-tabulated");
+            findings.push(finding.with("kind", kind.name()).with("size", trade_size.name()));
+            return;
         }
-    }
-    let Some(largest) = proof.largest(&AREA, &areas) else { return };
-    let multiple = proof.rulebook().conduit_body.area_multiple;
-    let multiple = proof.stated(&multiple);
-    let required = proof.product(&AREA, multiple, largest, None);
+    };
     small.required_cross_section = Some(required);
     let Some(given) = request.body.cross_section else {
         if request.body.listed == Some(true) && proof.reading::<ListedBodyArea>() == ListedBodyArea::Meets {
@@ -68,7 +62,11 @@ fn cross_section(
             return;
         }
         let finding = Finding::new(&AREA, Status::NotDetermined, "finding-cross-section-open");
-        findings.push(finding.with("required", required).supply(supply).supply(body.member(&"/listed")));
+        let mut finding = finding.with("required", required).supply(supply);
+        if request.body.listed.is_none() {
+            finding = finding.supply(body.member(&"/listed"));
+        }
+        findings.push(finding);
         return;
     };
     if let Some(short_radius) = request.body.short_radius {
@@ -87,6 +85,35 @@ fn cross_section(
         finding = finding.supply(body.member(&"/short_radius"));
     }
     findings.push(finding.at(supply).step(step));
+}
+
+/// A multiple of the area of the largest raceway; or the raceway that the tables have no area of.
+fn required_area(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &ConduitBodyRequest,
+) -> Result<Option<Figure>, BodyRaceway> {
+    let raceways = request.hubs.iter().map(|hub| hub.raceway).chain(request.body.largest_raceway);
+    let areas: Vec<Figure> = raceways
+        .map(|raceway| sizer.inside_area(proof, raceway.kind, raceway.trade_size).ok_or(raceway))
+        .collect::<Result<_, _>>()?;
+    let Some(largest) = proof.largest(&AREA, &areas) else { return Ok(None) };
+    let multiple = proof.rulebook().conduit_body.area_multiple;
+    let multiple = proof.stated(&multiple);
+    Ok(Some(proof.product(&AREA, multiple, largest, None)))
+}
+
+/// Whether the cross-section that is stated of a body is less than its listing is taken to show.
+pub(super) fn is_short_of_area(request: &ConduitBodyRequest) -> bool {
+    let book = rulebook_of::<ConduitBodyCheck>(request, request.edition);
+    let from = book.pull.applies_from;
+    let shown = request.body.short_radius != Some(true)
+        && book.readings.of::<ListedBodyArea>() == ListedBodyArea::Meets
+        && request.pulls.iter().any(|pull| pull.has_small(from));
+    let (Some(given), true) = (request.body.cross_section, shown) else { return false };
+    let mut proof = Derivation::new(&book, request.units);
+    let required = required_area(&mut proof, &mut Sizer::default(), request);
+    required.is_ok_and(|required| required.is_some_and(|required| given.value() < required.value))
 }
 
 /// How full the raceway of an opening is, and whether that is permitted; `None`, with a finding, where the tables lack

@@ -20,12 +20,12 @@ mod request;
 pub use outcome::{AskedCondition, EnclosureTypesOutcome, RuledOut, TypeAnswer};
 pub use request::*;
 
-use super::inspection::Inspection;
-use super::{Caution, Check, Faults, Finding, InScope, Judgement, Retaking, Status, Subject};
+use super::inspection::{Inspection, Sentences};
+use super::{Caution, Check, FaultCode, Faults, Finding, InScope, Judgement, Retaking, Status, Subject};
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::digest::Reads;
-use crate::rulebook::enclosure_type::{HAZARDOUS, MOISTURE, SCOPE, SELECTION};
-use crate::rulebook::{Part, Rulebook};
+use crate::rulebook::enclosure_type::{HAZARDOUS, INDOOR_ONLY, MOISTURE, SCOPE, SELECTION};
+use crate::rulebook::{Edition, Part, Rulebook};
 use crate::tables;
 use crate::tables::enclosure_types::{
     EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, rated, row, words,
@@ -33,6 +33,9 @@ use crate::tables::enclosure_types::{
 
 const TYPE: Pointer = Pointer::to(&"/enclosure_type");
 const MOISTURE_AT: Pointer = Pointer::to(&"/moisture");
+/// What an indoor place may be.
+const PLACES: &[&str] = &["dry", "damp", "wet"];
+const INDOOR_ONLY_AT: Pointer = Pointer::to(&"/marked_indoor_only");
 
 /// The check of which enclosure types serve.
 #[derive(Clone, Copy, Debug)]
@@ -56,6 +59,16 @@ impl Check for EnclosureTypes {
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);
         faults.at_most(Pointer::to(&"/also_marked"), request.also_marked.len(), EnclosureType::ALL.len());
+        if let Some(marked) = request.marked_indoor_only.filter(|_| {
+            !request
+                .also_marked
+                .iter()
+                .chain(&request.enclosure_type)
+                .any(|mark| *mark == EnclosureType::Type4X)
+        }) {
+            faults.add(INDOOR_ONLY_AT, FaultCode::Conflict, "fault-indoor-only-without-4x").arguments =
+                vec![("given", marked.to_string())];
+        }
         let has_row = |condition: &Condition| row(request.location, *condition).is_some();
         for (index, condition) in request.conditions.iter().enumerate() {
             if !has_row(condition) {
@@ -87,7 +100,8 @@ impl Check for EnclosureTypes {
             inspection.proof.word(&SELECTION, given.name(), TYPE);
         }
         let mut outcome = EnclosureTypesOutcome { conditions, ..EnclosureTypesOutcome::default() };
-        let mark = mark(request, &outcome.conditions);
+        let mark = mark(request, &outcome.conditions, rulebook.edition);
+        moisture_unsaid(request, mark.map(|(mark, _)| mark), &mut inspection);
         for enclosure in EnclosureType::ALL {
             let judged = mark.is_some_and(|(mark, _)| mark == *enclosure);
             match answer(&mut inspection, *enclosure, judged, &outcome.conditions) {
@@ -108,6 +122,15 @@ impl Check for EnclosureTypes {
             let finding = Finding::new(&SELECTION, status, message).with("type", mark.name());
             inspection.findings.push(finding.at(at).step(step));
         }
+        if mark.is_some_and(|(mark, _)| may_be_for_indoors(request, mark, rulebook.edition)) {
+            let sentences = Sentences {
+                met: "finding-not-indoor-only",
+                broken: "finding-indoor-only",
+                open: "finding-indoor-only-open",
+            };
+            let marked = request.marked_indoor_only;
+            inspection.expect(&INDOOR_ONLY, false, marked, INDOOR_ONLY_AT, sentences);
+        }
         tell(&outcome.serves, &mut inspection);
         let (findings, requirements, proof) = inspection.close();
         outcome.requirements = requirements;
@@ -126,6 +149,7 @@ static SUBJECTS: [Subject<EnclosureTypesRequest>; 1] = [Subject {
             |request| request.location == Location::Indoor && request.hazardous != Some(true),
             &MOISTURE,
         ),
+        InScope::when(|_| false, &INDOOR_ONLY),
     ],
 }];
 
@@ -134,14 +158,23 @@ fn is_marked(request: &EnclosureTypesRequest) -> bool {
 }
 
 /// The mark that an enclosure is judged by: any one that serves is enough, so the best of them, with its place.
-fn mark(request: &EnclosureTypesRequest, conditions: &[AskedCondition]) -> Option<(EnclosureType, Pointer)> {
+fn mark(
+    request: &EnclosureTypesRequest,
+    conditions: &[AskedCondition],
+    edition: Edition,
+) -> Option<(EnclosureType, Pointer)> {
     let others = request.also_marked.iter().enumerate();
     let others = others.map(|(index, mark)| (*mark, Pointer::of(&"/also_marked/#", index)));
     let marks = request.enclosure_type.map(|mark| (mark, TYPE)).into_iter().chain(others);
     let worth = |(mark, _): &(EnclosureType, Pointer)| {
         let cells: Option<Vec<_>> = conditions.iter().map(|asked| rated(asked.row, *mark)).collect();
         match cells {
-            Some(cells) if cells.iter().all(|cell| cell.holds) => Status::Satisfied,
+            Some(cells) if cells.iter().all(|cell| cell.holds) => match request.marked_indoor_only {
+                Some(false) => Status::Satisfied,
+                _ if !may_be_for_indoors(request, *mark, edition) => Status::Satisfied,
+                Some(true) => Status::Violated,
+                None => Status::NotDetermined,
+            },
             Some(_) => Status::Violated,
             None => without_a_column(request),
         }
@@ -149,6 +182,13 @@ fn mark(request: &EnclosureTypesRequest, conditions: &[AskedCondition]) -> Optio
     // of equals the last is taken, so the list is turned around
     let marks: Vec<_> = marks.collect();
     marks.into_iter().rev().max_by_key(worth)
+}
+
+/// Whether an enclosure may be marked for use indoors only, and stands outdoors.
+fn may_be_for_indoors(request: &EnclosureTypesRequest, mark: EnclosureType, edition: Edition) -> bool {
+    request.location == Location::Outdoor
+        && mark == EnclosureType::Type4X
+        && INDOOR_ONLY.citation(edition).is_some()
 }
 
 /// What a type comes to that the table does not have for the place: a type for indoors fails outdoors as soon as something
@@ -230,25 +270,7 @@ fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> 
             return None;
         }
         (Location::Outdoor, Some(PlaceMoisture::Dry) | None) => return None,
-        (Location::Indoor, None) => {
-            // as much water as a wet place has: the word can then add nothing
-            let is_water = |condition: &Condition| {
-                use Condition::{Hosedown, ProlongedSubmersion, TemporarySubmersion};
-                matches!(condition, Hosedown | TemporarySubmersion | ProlongedSubmersion)
-            };
-            match request.conditions.iter().position(is_water) {
-                Some(index) => {
-                    let at = Pointer::of(&"/conditions/#", index);
-                    inspection.proof.does_not_apply(&MOISTURE, "water-named", Some(at));
-                }
-                None => {
-                    let finding =
-                        Finding::new(&MOISTURE, Status::NotDetermined, "finding-place-moisture-open");
-                    inspection.findings.push(finding.at(MOISTURE_AT).supply(MOISTURE_AT));
-                }
-            }
-            return None;
-        }
+        (Location::Indoor, None) => return None,
     };
     if request.location == Location::Indoor {
         let row_name = row(request.location, condition).unwrap_or_default();
@@ -256,6 +278,43 @@ fn by_moisture(request: &EnclosureTypesRequest, inspection: &mut Inspection) -> 
         inspection.findings.push(finding.with("row", row_name).at(MOISTURE_AT));
     }
     Some((condition, MOISTURE_AT))
+}
+
+/// Indoors the word for how wet the place is decides what water an enclosure must stand: unless the conditions name the water, or
+/// the type stands it in a wet place too.
+fn moisture_unsaid(
+    request: &EnclosureTypesRequest,
+    mark: Option<EnclosureType>,
+    inspection: &mut Inspection,
+) {
+    if request.location != Location::Indoor || request.moisture.is_some() {
+        return;
+    }
+    // as much water as a wet place has: the word can then add nothing
+    let is_water = |condition: &Condition| {
+        use Condition::{Hosedown, ProlongedSubmersion, TemporarySubmersion};
+        matches!(condition, Hosedown | TemporarySubmersion | ProlongedSubmersion)
+    };
+    if let Some(index) = request.conditions.iter().position(is_water) {
+        let at = Pointer::of(&"/conditions/#", index);
+        inspection.proof.does_not_apply(&MOISTURE, "water-named", Some(at));
+        return;
+    }
+    let places = [Condition::FallingDirt, Condition::FallingLiquids, Condition::Hosedown];
+    let cells: Option<Vec<_>> = mark.and_then(|mark| {
+        places.iter().map(|condition| rated(row(Location::Indoor, *condition)?, mark)).collect()
+    });
+    if let Some(cells) = cells.filter(|cells| cells.iter().all(|cell| cell.holds)) {
+        let steps: Vec<StepId> =
+            cells.into_iter().map(|cell| inspection.proof.affirm(&MOISTURE, cell, None)).collect();
+        if let Some((_, step)) = inspection.proof.whatever(&MOISTURE, MOISTURE_AT, PLACES, &steps) {
+            let finding = Finding::new(&MOISTURE, Status::Satisfied, "finding-place-moisture-no-matter");
+            inspection.findings.push(finding.at(MOISTURE_AT).step(step));
+            return;
+        }
+    }
+    let finding = Finding::new(&MOISTURE, Status::NotDetermined, "finding-place-moisture-open");
+    inspection.findings.push(finding.at(MOISTURE_AT).supply(MOISTURE_AT));
 }
 
 /// What the table says of one type; `None` where it does not have the type for the location.

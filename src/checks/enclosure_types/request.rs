@@ -33,6 +33,8 @@ request! {
         #[serde(default)]
         #[schema(max_items = 16)]
         pub also_marked: Vec<EnclosureType>,
+        /// Whether an enclosure of type 4X is marked for use indoors only, as some are from 2023 on.
+        pub marked_indoor_only: Option<bool>,
     }
 }
 

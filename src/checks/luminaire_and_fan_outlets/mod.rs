@@ -58,6 +58,13 @@ impl Check for LuminaireAndFanOutlets {
                 "fault-ceiling-fan-on-wall",
             );
         }
+        let is_luminaire = matches!(request.load, OutletLoad::Luminaire(_));
+        let is_said_both_ways =
+            |given: &OutletBox| given.identified == Some(false) && given.listed_for_weight == Some(true);
+        if is_luminaire && request.outlet_box.as_ref().is_some_and(is_said_both_ways) {
+            let listed = Pointer::to(&"/box/listed_for_weight");
+            faults.contradiction(Pointer::to(&"/box/identified"), listed, "fault-listed-box-not-identified");
+        }
         if request.fan_location.is_some() && !request.load.is_on_ceiling() {
             let place = match &request.load {
                 OutletLoad::FloorReceptacle(_) => Pointer::to(&"/load/kind"),

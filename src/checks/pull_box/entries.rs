@@ -39,6 +39,7 @@ pub(super) fn resolve<'a>(
 pub(super) fn of_size(entry: &Entry, at: Pointer, size: SizeAndDiameter) -> ResolvedEntry<'_> {
     let mut resolved = ResolvedEntry::new(entry.id.as_str(), entry.wall, at, size);
     resolved.row = entry.row.map(|row| row.get()).or(resolved.row);
+    resolved.row_is_said = entry.row.is_some();
     resolved.position = entry.position;
     resolved.cable_conductor = entry.cable.as_ref().and_then(CableEntry::largest);
     resolved

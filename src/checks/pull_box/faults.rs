@@ -1,10 +1,12 @@
 //! What can be wrong with a request that decoded.
 
-use super::request::{Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, PullBoxRequest};
-use crate::checks::pulls::Wall;
+use super::request::{
+    Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, Pull, PullBoxRequest,
+};
+use crate::checks::pulls::{Axis, ConductorGroup, EntryPosition, Marking, Wall};
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
-use crate::quantity::{Decimal, Length};
+use crate::quantity::{Decimal, Length, Units};
 use FaultCode::{Conflict, MissingMember, OutOfBounds, UnknownReference};
 use std::collections::HashMap;
 
@@ -39,13 +41,7 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
     of_pulls(request, faults);
     if let Some(marked) = marked {
         marked.faults(faults);
-        let listed = marked.conductors.iter().map(|group| group.size).max();
-        for (index, pull) in pulls.iter().enumerate() {
-            if listed.is_some() && pull.largest_conductor > listed {
-                let at = Pointer::of(&"/pulls/#", index).member(&"/largest_conductor");
-                faults.contradiction(at, Pointer::to(&"/marked/conductors"), "fault-mark-list-and-pulls");
-            }
-        }
+        of_mark_list(pulls, marked, faults);
         if !sections.is_empty() {
             faults.add(Pointer::to(&"/marked"), Conflict, "fault-marked-and-sections");
         }
@@ -61,6 +57,25 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
     }
 }
 
+/// The conductors listed with a mark are all that are in the box: the largest of each pull is among them, once for each pull.
+fn of_mark_list(pulls: &[Pull], marked: &Marking, faults: &mut Faults) {
+    if marked.conductors.is_empty() {
+        return;
+    }
+    let listed = |size| -> u32 {
+        let of_size = marked.conductors.iter().filter(|group| group.size == size);
+        of_size.map(ConductorGroup::number).fold(0, u32::saturating_add)
+    };
+    for (index, pull) in pulls.iter().enumerate() {
+        let Some(size) = pull.largest_conductor else { continue };
+        let earlier = pulls.iter().take(index).filter(|earlier| earlier.largest_conductor == Some(size));
+        if listed(size) <= earlier.count() as u32 {
+            let at = Pointer::of(&"/pulls/#", index).member(&"/largest_conductor");
+            faults.contradiction(at, Pointer::to(&"/marked/conductors"), "fault-mark-list-and-pulls");
+        }
+    }
+}
+
 fn at_most_long(length: Option<Length>, at: Pointer, faults: &mut Faults) {
     if length.is_some_and(|length| length.value() > Decimal::whole(LONGEST)) {
         faults.add(at, OutOfBounds, "fault-side-too-long").arguments = vec![("most", LONGEST.to_string())];
@@ -68,9 +83,11 @@ fn at_most_long(length: Option<Length>, at: Pointer, faults: &mut Faults) {
 }
 
 fn of_sides(inside: &InsideBox, at: Pointer, faults: &mut Faults) {
-    for (side, member) in [(inside.width, &"/width"), (inside.height, &"/height"), (inside.depth, &"/depth")]
-    {
-        at_most_long(Some(side), at.member(member), faults);
+    for axis in Axis::ALL {
+        at_most_long(inside.side(axis), at.member(axis.member()), faults);
+    }
+    if Axis::ALL.into_iter().all(|axis| inside.side(axis).is_none()) {
+        faults.add(at, MissingMember, "fault-box-without-sides");
     }
 }
 
@@ -150,7 +167,13 @@ fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut 
         _ => {}
     }
     if let Some(raceway) = &entry.raceway {
-        at_most_long(raceway.outside_diameter, at.member(&"/raceway/outside_diameter"), faults);
+        let outside_at = at.member(&"/raceway/outside_diameter");
+        at_most_long(raceway.outside_diameter, outside_at, faults);
+        let within = raceway.trade_size.figure(request.units);
+        if raceway.outside_diameter.is_some_and(|outside| outside.value() < within) {
+            let size = at.member(&"/raceway/trade_size");
+            faults.contradiction(outside_at, size, "fault-outside-smaller-than-trade-size");
+        }
     }
     if let Some(cable) = &entry.cable {
         at_most_long(cable.outside_diameter, at.member(&"/cable/outside_diameter"), faults);
@@ -174,7 +197,8 @@ fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mu
     let at = at.member(&"/position");
     let section = entry.section.as_ref();
     let in_section = request.sections.iter().find(|known| Some(&known.id) == section);
-    if request.inside.is_none() && in_section.is_none_or(|section| section.inside.is_none()) {
+    let inside = request.inside.or(in_section.and_then(|section| section.inside));
+    if inside.is_none_or(|inside| !inside.is_whole()) {
         faults.add(at, Conflict, "fault-position-without-box");
     }
     let expected = match entry.wall {
@@ -189,13 +213,30 @@ fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mu
     }
 }
 
-/// Whether two entries on opposite walls are out of line by their positions.
-fn is_out_of_line(one: &Entry, other: &Entry) -> Option<bool> {
+/// Whether two entries on opposite walls are out of line by their positions: so far that neither has any part across from the
+/// other. `None` where they are a little out of line, which either word fits.
+fn is_out_of_line(one: &Entry, other: &Entry, units: Units) -> Option<bool> {
     if one.wall.opposite() != Some(other.wall) {
         return None;
     }
-    let (one, other) = (one.position?, other.position?);
-    Some(one != other)
+    let (here, there) = (one.position?, other.position?);
+    let size = |entry: &Entry| Some(entry.raceway.as_ref()?.trade_size.figure(units));
+    let reach = size(one)? + size(other)?;
+    let apart = |along: fn(&EntryPosition) -> Option<Length>| {
+        let (Some(one), Some(other)) = (along(&here), along(&there)) else { return Decimal::ZERO };
+        let gap = if one > other { one.value() - other.value() } else { other.value() - one.value() };
+        // doubled, so that half a diameter needs no rounding
+        gap + gap
+    };
+    let apart = [
+        apart(|position| position.from_left),
+        apart(|position| position.from_bottom),
+        apart(|position| position.from_back),
+    ];
+    if apart.iter().any(|apart| *apart >= reach) {
+        return Some(true);
+    }
+    apart.iter().all(|apart| *apart == Decimal::ZERO).then_some(false)
 }
 
 fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
@@ -241,17 +282,54 @@ fn of_pulls(request: &PullBoxRequest, faults: &mut Faults) {
             faults.add(at(index).member(&"/offset"), Conflict, "fault-offset-not-opposite");
         }
         if let (Some(offset), [one, other]) = (pull.offset, &joined[..])
-            && let Some(is_offset) = is_out_of_line(one, other)
+            && let Some(is_offset) = is_out_of_line(one, other, request.units)
             && offset != is_offset
             && let Some(place) = request.entries.iter().position(|entry| entry.id == one.id)
         {
             let there = Pointer::of(&"/entries/#", place).member(&"/position");
             faults.contradiction(at(index).member(&"/offset"), there, "fault-offset-and-positions");
         }
+        of_cables(request, pull, index, &joined, faults);
         let in_cable = joined.iter().any(|entry| entry.cable.is_some());
         if pull.largest_conductor.is_none() && !in_cable && !request.over_1000_volts {
             let at = at(index).member(&"/largest_conductor");
             faults.add(at, MissingMember, "fault-pull-without-conductor");
+        }
+    }
+}
+
+/// A pull has no conductor that is in none of the cables it comes from; and what no splice changes is the same at both its ends.
+fn of_cables(request: &PullBoxRequest, pull: &Pull, index: usize, joined: &[&Entry], faults: &mut Faults) {
+    let at = Pointer::of(&"/pulls/#", index);
+    let place = |of: &Entry| request.entries.iter().position(|entry| entry.id == of.id).unwrap_or(0);
+    if let (Some(largest), false) = (pull.largest_conductor, pull.spliced) {
+        // of a pull that splits, the first entry holds all
+        let whole = if joined.len() == 2 { joined } else { joined.get(..1).unwrap_or_default() };
+        let lacks =
+            |entry: &&&Entry| entry.cable.as_ref().is_some_and(|cable| cable.largest() < Some(largest));
+        if let Some(entry) = whole.iter().find(lacks) {
+            let there = Pointer::of(&"/entries/#", place(entry)).member(&"/cable");
+            faults.contradiction(at.member(&"/largest_conductor"), there, "fault-pull-larger-than-cable");
+        }
+    }
+    if let ([one, other], true, false) = (joined, request.over_1000_volts, pull.spliced) {
+        let is_alone =
+            |of: &Entry| request.pulls.iter().filter(|pull| pull.entries.contains(&of.id)).count() == 1;
+        let cables = |of: &Entry| {
+            let mut cables: Vec<_> = of
+                .cables_over_1000_volts
+                .iter()
+                .map(|cable| {
+                    (cable.outside_diameter, cable.covering as u8, cable.count.map_or(1, |count| count.get()))
+                })
+                .collect();
+            cables.sort_unstable();
+            cables
+        };
+        if is_alone(one) && is_alone(other) && cables(one) != cables(other) {
+            let cables_of =
+                |of: &Entry| Pointer::of(&"/entries/#", place(of)).member(&"/cables_over_1000_volts");
+            faults.contradiction(cables_of(other), cables_of(one), "fault-cables-of-one-pull-differ");
         }
     }
 }

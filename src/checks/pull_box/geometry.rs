@@ -3,7 +3,7 @@
 //! Between edges the distance is: on one wall, between the rims; between opposite walls, across the box and past what
 //! the rims leave open sideways; between walls that meet, from rim to rim straight across the corner, and past what the
 //! rims leave open along the corner. The last is never more than the true distance, and is it where both entries are
-//! level with one another.
+//! level with one another; elsewhere `at_most` says what it is not more than.
 
 use crate::checks::pulls::entry::ResolvedEntry;
 use crate::checks::pulls::{Axis, PerAxis, Wall};
@@ -104,6 +104,26 @@ pub(super) fn distance(proof: &mut Derivation, sides: &Sides, first: End, other:
         along = less(proof, along, edges);
     }
     proof.distance(rule, &[from_first, from_other, along])
+}
+
+/// What the distance from edge to edge of two entries on walls that meet is at most: between the points of their rims that are
+/// straight across the corner. `None` where that is the distance itself, or where edges are not what counts.
+pub(super) fn at_most(proof: &mut Derivation, sides: &Sides, first: End, other: End) -> Option<Figure> {
+    let meet = first.wall != other.wall && first.wall.opposite() != Some(other.wall);
+    if !meet || proof.reading::<EntryDistance>() == EntryDistance::CentreToCentre {
+        return None;
+    }
+    let (across_first, across_other) = (first.wall.across(), other.wall.across());
+    let shared = Axis::ALL.into_iter().find(|axis| *axis != across_first && *axis != across_other)?;
+    let along = gap(proof, sides, shared, first, other);
+    if along.value == Decimal::ZERO {
+        return None;
+    }
+    let from_first = away(proof, sides, first.wall, other);
+    let from_first = less(proof, from_first, other.radius);
+    let from_other = away(proof, sides, other.wall, first);
+    let from_other = less(proof, from_other, first.radius);
+    Some(proof.distance(&ENTRY_DISTANCE, &[from_first, from_other, along]))
 }
 
 /// A length less another, or nothing.

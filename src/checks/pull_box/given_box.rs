@@ -1,22 +1,24 @@
 //! Whether a given box is as large as the rules require, and whether its entries are where they must be.
 
 use super::SectionSize;
-use super::geometry::{Centre, End, Sides, distance};
+use super::geometry::{Centre, End, Sides, at_most, distance};
 use super::room;
 use super::section::Section;
 use crate::checks::pulls::comparison::{self, Smaller};
 use crate::checks::pulls::distances::MinDistance;
 use crate::checks::pulls::entry::ResolvedEntry;
-use crate::checks::pulls::{Axis, EntryDistanceOf};
+use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, PerAxis};
 use crate::checks::{Finding, Status};
-use crate::derivation::{Derivation, Relation, StepId};
+use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::Measure;
 use crate::rulebook::geometry::{ENTRIES, POSITIONS};
 use crate::rulebook::pull::{ENTRY_DISTANCE, PLACEMENT};
 
 /// A box of given dimensions with its entries.
 pub(super) struct GivenBox {
-    pub sides: Sides,
+    pub sides: PerAxis<Option<Figure>>,
+    /// All three sides, where they are given.
+    pub whole: Option<Sides>,
     pub smaller: Smaller,
     /// Each entry whose edge is known.
     ends: Vec<Option<End>>,
@@ -31,16 +33,20 @@ impl GivenBox {
         smaller: Smaller,
     ) -> Option<Self> {
         let inside = section.inside?;
-        let sides = Sides::new(|axis| {
+        let sides = PerAxis::new(|axis| {
             let at = section.inside_at.member(axis.member());
-            proof.given(&PLACEMENT, inside.side(axis).value(), Measure::Length, at)
+            Some(proof.given(&PLACEMENT, inside.side(axis)?.value(), Measure::Length, at))
         });
+        let whole = match (sides.width, sides.height, sides.depth) {
+            (Some(width), Some(height), Some(depth)) => Some(Sides { width, height, depth }),
+            _ => None,
+        };
         let centres: Vec<Option<Centre>> = entries.iter().map(|entry| Centre::given(proof, entry)).collect();
         let end = |(entry, centre): (&mut ResolvedEntry<'_>, Option<Centre>)| {
             Some(End { wall: entry.wall, centre, radius: entry.radius(proof)? })
         };
         let ends = entries.iter_mut().zip(centres).map(end).collect();
-        Some(Self { sides, smaller, ends })
+        Some(Self { sides, whole, smaller, ends })
     }
 
     fn end(&self, position: usize) -> Option<End> {
@@ -59,7 +65,11 @@ impl GivenBox {
     ) {
         for axis in Axis::ALL {
             let place = (axis.name(), section.inside_at.member(axis.member()));
-            let (given, smaller) = (self.sides[axis], &self.smaller);
+            let smaller = &self.smaller;
+            let Some(given) = self.sides[axis] else {
+                findings.extend(self.unsaid_side(size.side(axis), place));
+                continue;
+            };
             findings.extend(comparison::compare_side(
                 proof,
                 size.side_mut(axis),
@@ -73,15 +83,42 @@ impl GivenBox {
                 },
             ));
         }
-        self.compare_distances(proof, entries, required, &mut size.distances, findings);
-        self.compare_positions(proof, entries, findings);
-        findings.extend(room::in_walls(proof, section, &self.sides, entries, &self.ends));
+        let Some(sides) = &self.whole else {
+            let missing = Axis::ALL.into_iter().filter(|axis| self.sides[*axis].is_none());
+            let missing = missing.map(|axis| section.inside_at.member(axis.member()));
+            findings.extend(self.distances_open(required, missing.collect()));
+            return;
+        };
+        self.compare_distances(proof, sides, entries, required, &mut size.distances, findings);
+        self.compare_positions(proof, sides, entries, findings);
+        findings.extend(room::in_walls(proof, section, sides, entries, &self.ends));
+    }
+
+    /// A direction of which something is required and that was not said.
+    fn unsaid_side(&self, size: &AxisSize, (axis, at): (&'static str, Pointer)) -> Option<Finding> {
+        let first = size.requirements.first()?;
+        if self.smaller.than_all() {
+            return None;
+        }
+        let finding = Finding::new(first.rule, Status::NotDetermined, "finding-box-side-open");
+        Some(finding.with("axis", axis).with("required", size.minimum?).supply(at))
+    }
+
+    /// Distances, in a box of which not all is said.
+    fn distances_open(&self, required: &[MinDistance], missing: Vec<Pointer>) -> Option<Finding> {
+        let open = required.iter().find(|least| self.smaller.than(least.rule) != Some(true))?;
+        let mut finding = Finding::new(open.rule, Status::NotDetermined, "finding-distances-without-sides")
+            .with("required", open.required)
+            .at(open.at);
+        finding.supply = missing;
+        Some(finding)
     }
 
     /// Compares the distance of every pair with what is required; where a position is missing, with the most it could be.
     fn compare_distances(
         &self,
         proof: &mut Derivation,
+        sides: &Sides,
         entries: &[ResolvedEntry<'_>],
         required: &[MinDistance],
         answered: &mut [EntryDistanceOf],
@@ -92,15 +129,34 @@ impl GivenBox {
         for (least, answered) in required.iter().zip(answered) {
             let [Some(first), Some(other)] = least.ends.map(|end| self.end(end)) else { continue };
             let known = first.centre.is_some() && other.centre.is_some();
-            let side = self.sides[first.wall.across()];
+            let side = sides[first.wall.across()];
             let across = first.wall.opposite() == Some(other.wall) && side.value >= least.required.value;
             let (measured, settled) = match (known, across) {
                 (false, true) => (side, true),
-                _ => (distance(proof, &self.sides, first, other), known),
+                _ => (distance(proof, sides, first, other), known),
             };
-            let (holds, step) = proof.compare(least.rule, measured, Relation::AtLeast, least.required);
+            let (holds, mut step) = proof.compare(least.rule, measured, Relation::AtLeast, least.required);
             if known {
                 answered.measured = Some(measured);
+            }
+            let most = if known && !holds { at_most(proof, sides, first, other) } else { None };
+            let mut measured = measured;
+            let mut messages = match (settled, most.is_some()) {
+                (true, false) => ["finding-closer-by-mark", "finding-entries-close"],
+                (true, true) => ["finding-never-apart-by-mark", "finding-entries-at-most"],
+                (false, _) => ["finding-never-apart-by-mark", "finding-entries-never-apart"],
+            };
+            let mut unsaid = least.unsaid.to_vec();
+            let nearest = measured;
+            if let Some(most) = most {
+                let is_enough;
+                (is_enough, step) = proof.compare(least.rule, most, Relation::AtLeast, least.required);
+                measured = most;
+                if is_enough {
+                    messages[1] = "finding-entries-apart-between";
+                    let places = least.ends.iter().filter_map(|end| entries.get(*end));
+                    unsaid.extend(places.map(|entry| entry.at.member(&"/position")));
+                }
             }
             if holds && settled {
                 let new = || Finding::new(least.rule, Status::Satisfied, "finding-entries-apart").step(step);
@@ -113,13 +169,13 @@ impl GivenBox {
                 }
                 continue;
             }
-            let short = if settled { "finding-entries-close" } else { "finding-entries-never-apart" };
             findings.push(
                 self.smaller
-                    .short(least.rule, &least.unsaid, ["finding-closer-by-mark", short])
+                    .short(least.rule, &unsaid, messages)
                     .with("first", answered.entries[0].as_str())
                     .with("other", answered.entries[1].as_str())
                     .with("measured", measured)
+                    .with("least", nearest)
                     .with("required", least.required)
                     .at(least.at)
                     .step(step),
@@ -133,13 +189,14 @@ impl GivenBox {
     fn compare_positions(
         &self,
         proof: &mut Derivation,
+        sides: &Sides,
         entries: &[ResolvedEntry<'_>],
         findings: &mut Vec<Finding>,
     ) {
         let mut within = Vec::new();
         for (entry, end) in entries.iter().zip(&self.ends) {
             let Some(End { centre: Some(centre), radius, .. }) = end else { continue };
-            match centre.outside(proof, &self.sides, *radius) {
+            match centre.outside(proof, sides, *radius) {
                 None => within.push(entry.at),
                 Some(step) => findings.push(
                     Finding::new(&POSITIONS, Status::Violated, "finding-entry-outside-wall")

@@ -33,6 +33,7 @@ mod layout;
 mod other_rules;
 mod outcome;
 mod over_1000_volts;
+mod raceways;
 mod request;
 mod room;
 mod section;
@@ -178,6 +179,9 @@ fn evaluate_section(
         distances: distances::answered(&resolved, &distances),
         layout: None,
     };
+    if section.inside.is_some() {
+        findings.extend(raceways::too_narrow(proof, request, section));
+    }
     let smaller = if section.inside.is_some() { smaller(proof, request, findings) } else { Smaller::never() };
     let given = GivenBox::read(proof, section, &mut resolved.entries, smaller);
     if let Some(given) = &given {
@@ -186,14 +190,7 @@ fn evaluate_section(
     if let Some(question) = &request.layout {
         size.layout = layout::find(proof, question, &mut resolved.entries, &distances, &size, findings);
     }
-    other_rules::of_section(
-        proof,
-        request,
-        section,
-        &size,
-        given.as_ref().map(|given| &given.sides),
-        findings,
-    );
+    other_rules::of_section(proof, request, section, &size, given.as_ref(), findings);
     size
 }
 

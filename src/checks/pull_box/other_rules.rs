@@ -1,6 +1,7 @@
 //! What a pull box must have besides its size: racking, a cover, barriers, room for power distribution blocks.
 
 use super::geometry::Sides;
+use super::given_box::GivenBox;
 use super::outcome::SectionSize;
 use super::request::{DistributionBlock, PullBoxRequest};
 use super::section::Section;
@@ -112,15 +113,15 @@ pub(super) fn of_section(
     request: &PullBoxRequest,
     section: &Section<'_>,
     size: &SectionSize,
-    sides: Option<&Sides>,
+    given: Option<&GivenBox>,
     findings: &mut Vec<Finding>,
 ) {
-    racking(proof, request, section, size, sides, findings);
+    racking(proof, request, section, size, given, findings);
     let at: Vec<Pointer> = blocks_of(request, section).collect();
     if at.is_empty() || request.over_1000_volts {
         return;
     }
-    let Some(sides) = sides else {
+    let Some(sides) = given.and_then(|given| given.whole.as_ref()) else {
         let mut finding = Finding::new(&BLOCKS, Status::NotDetermined, "finding-block-volume-open");
         finding.at = at;
         findings.push(finding.supply(section.inside_at));
@@ -156,10 +157,13 @@ fn racking(
     request: &PullBoxRequest,
     section: &Section<'_>,
     size: &SectionSize,
-    sides: Option<&Sides>,
+    given: Option<&GivenBox>,
     findings: &mut Vec<Finding>,
 ) {
-    let side = |axis| sides.map(|sides| sides[axis]).or(size.side(axis).minimum);
+    let side = |axis| match given {
+        Some(given) => given.sides[axis],
+        None => size.side(axis).minimum,
+    };
     let lengths: Vec<Figure> = Axis::ALL.into_iter().filter_map(side).collect();
     let Some(longest) = proof.largest(&RACKING, &lengths) else { return };
     let figure = proof.rulebook().pull.racking;
@@ -168,14 +172,14 @@ fn racking(
     if !long {
         return;
     }
-    let (status, message) = match (request.racked, sides) {
+    let (status, message) = match (request.racked, given) {
         (_, None) => (Status::Advisory, "finding-racking-ahead"),
         (Some(true), _) => (Status::Satisfied, "finding-racked"),
         (Some(false), _) => (Status::Violated, "finding-not-racked"),
         (None, _) => (Status::NotDetermined, "finding-racking-open"),
     };
     let racked = Pointer::to(&"/racked");
-    let decided = request.racked.filter(|_| sides.is_some()).map(|holds| proof.fact(&RACKING, holds, racked));
+    let decided = request.racked.filter(|_| given.is_some()).map(|holds| proof.fact(&RACKING, holds, racked));
     let finding = Finding::new(&RACKING, status, message).with("longest", longest).with("limit", limit);
     let mut finding = finding.step(decided.unwrap_or(step));
     if status == Status::NotDetermined {

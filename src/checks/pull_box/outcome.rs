@@ -79,7 +79,7 @@ pub struct PlacedDistance {
     pub entries: [String; 2],
     /// The distance that is asked.
     pub required: Figure,
-    /// The distance that they have.
+    /// The distance that they have; on walls that meet and not level with one another, what it is at the least.
     pub measured: Figure,
 }
 

@@ -135,6 +135,10 @@ fn angle(
         length = proof.smallest(&REMOVABLE_COVER, &[length, radius]).unwrap_or(radius);
         rule = &REMOVABLE_COVER;
     }
+    if removable == Some(false) && wall == Wall::Back {
+        let at = Pointer::to(&"/cover");
+        proof.does_not_apply(&REMOVABLE_COVER, "cover-not-removable", Some(at));
+    }
     let mut requirement = resolved.requirement(rule, (Some(wall), None), length, &counted);
     if removable.is_none() && by_angle.value > length.value {
         requirement.at_most = Some((by_angle, vec![Pointer::to(&"/cover")]));

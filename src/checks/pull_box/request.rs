@@ -168,16 +168,17 @@ pub struct Pull {
     pub compact_aa8000: bool,
 }
 
-/// Inside dimensions of a box.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
+/// Inside dimensions of a box. Those along which nothing is pulled may be left out: whether entries have room in walls is judged
+/// where all three are given.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
 pub struct InsideBox {
     /// From the left wall to the right wall.
-    pub width: Length,
+    pub width: Option<Length>,
     /// From the bottom wall to the top wall.
-    pub height: Length,
+    pub height: Option<Length>,
     /// From the back to the cover.
-    pub depth: Length,
+    pub depth: Option<Length>,
 }
 
 /// A section of a box that permanent barriers divide.
@@ -241,12 +242,17 @@ impl CableEntry {
 
 impl InsideBox {
     /// The dimension along a direction.
-    pub(super) const fn side(&self, axis: Axis) -> Length {
+    pub(super) const fn side(&self, axis: Axis) -> Option<Length> {
         match axis {
             Axis::Width => self.width,
             Axis::Height => self.height,
             Axis::Depth => self.depth,
         }
+    }
+
+    /// Whether all three dimensions are said.
+    pub(super) const fn is_whole(&self) -> bool {
+        self.width.is_some() && self.height.is_some() && self.depth.is_some()
     }
 }
 

@@ -82,21 +82,32 @@ pub fn compare_side(
     size.margin = Some(proof.difference(&GOVERNS, given, minimum));
     let mut findings = Vec::with_capacity(size.requirements.len());
     for requirement in &size.requirements {
-        let LengthRequirement { rule, length, ref at_most, ref unsaid, .. } = *requirement;
-        let messages = ["finding-smaller-by-mark", "finding-side-short"];
+        let LengthRequirement { rule, length, ref at_least, ref at_most, ref unsaid, .. } = *requirement;
         let (mut required, (mut reaches, mut step)) =
             (length, proof.compare(rule, given, Relation::AtLeast, length));
         let mut turns_on = unsaid.clone();
+        let mut between = None;
+        if let Some((least, because)) = at_least.as_ref().filter(|_| !reaches)
+            && proof.compare(rule, given, Relation::AtLeast, *least).0
+        {
+            between = Some((*least, length));
+            turns_on.extend(because);
+        }
         if let Some((most, because)) = at_most.as_ref().filter(|_| reaches) {
             required = *most;
             (reaches, step) = proof.compare(rule, given, Relation::AtLeast, *most);
+            between = (!reaches).then_some((length, *most));
             turns_on.extend(because);
         }
-        let finding = if reaches {
+        let short = if between.is_some() { "finding-side-between" } else { "finding-side-short" };
+        let mut finding = if reaches {
             Finding::new(rule, Status::Satisfied, "finding-side-enough")
         } else {
-            smaller.short(rule, &turns_on, messages)
+            smaller.short(rule, &turns_on, ["finding-smaller-by-mark", short])
         };
+        if let Some((least, most)) = between {
+            finding = finding.with("least", least).with("most", most);
+        }
         let finding =
             finding.with("axis", axis).with("given", given).with("required", required).at(at).step(step);
         findings.push(describe(finding, requirement));

@@ -14,6 +14,8 @@ pub struct ResolvedEntry<'a> {
     pub wall: Wall,
     /// The declared row. A side wall has one row unless said otherwise; the back has none.
     pub row: Option<u32>,
+    /// Whether the request says the row.
+    pub row_is_said: bool,
     pub position: Option<EntryPosition>,
     pub at: Pointer,
     /// What it counts as: its trade size, or that of the raceway that its cable would need. `None` where that could not
@@ -32,7 +34,8 @@ pub type SizeAndDiameter = (Option<Figure>, Option<Figure>);
 impl<'a> ResolvedEntry<'a> {
     pub fn new(id: &'a str, wall: Wall, at: Pointer, (size, diameter): SizeAndDiameter) -> Self {
         let row = if wall == Wall::Back { None } else { Some(1) };
-        Self { id, wall, row, position: None, at, size, diameter, cable_conductor: None, radius: None }
+        let (row_is_said, position, cable_conductor, radius) = (false, None, None, None);
+        Self { id, wall, row, row_is_said, position, at, size, diameter, cable_conductor, radius }
     }
 
     /// Half its diameter; the step is added to the proof when it is first needed.

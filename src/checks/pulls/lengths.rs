@@ -8,7 +8,7 @@ use super::rows::{self, Row};
 use super::wall::{Axis, Cover, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
-use crate::quantity::Decimal;
+use crate::quantity::{Decimal, Measure};
 use crate::rulebook::pull::{
     ANGLE, AngleAdds, BLOCKS, CABLES, GOVERNS, REMOVABLE_COVER, RowsTogether, STRAIGHT, StraightAlong,
     StraightOf, Together,
@@ -147,9 +147,13 @@ fn angles(
         return Vec::new();
     }
     let removable = if wall == Wall::Back { is_removable(proof, opposite) } else { Some(false) };
-    let on_a_line = rows::on_a_line(resolved, wall);
     let mut requirements = Vec::new();
-    for Row { number, entries } in rows::of_wall(proof, resolved, wall) {
+    let rows = rows::of_wall(proof, resolved, wall);
+    for entry in resolved.entries.iter().filter(|entry| entry.wall == wall && entry.row_is_said) {
+        let row = entry.row.unwrap_or_default();
+        proof.given(&ANGLE, row.into(), Measure::Number, entry.at.member(&"/row"));
+    }
+    for Row { number, entries, lines, wider } in rows {
         let turning: Vec<usize> = entries.iter().copied().filter(|position| angled(*position)).collect();
         if turning.is_empty() {
             let at = entries.first().and_then(|first| resolved.entries.get(*first)).map(|entry| entry.at);
@@ -157,13 +161,14 @@ fn angles(
             continue;
         }
         let all_turn = turning.len() == entries.len();
-        let counted = if !all_turn && proof.reading::<AngleSum>() == AngleSum::AngleOnly {
-            turning.clone()
-        } else {
-            entries
+        let by_turning = !all_turn && proof.reading::<AngleSum>() == AngleSum::AngleOnly;
+        let of_row = |mut row: Vec<usize>| {
+            row.retain(|position| !by_turning || angled(*position));
+            row
         };
-        let of = |entries| AngleRow { resolved, wall, entries, turning: &turning };
-        let Some(by_row) = row_length(proof, of(&counted)) else { continue };
+        let counted = of_row(entries);
+        let of = AngleRow { resolved, wall, entries: &counted, turning: &turning };
+        let Some(by_row) = row_length(proof, of) else { continue };
         let bending =
             if removable == Some(false) { None } else { bending_space(proof, &resolved.pulls, &turning) };
         let (rule, length) = match bending {
@@ -177,13 +182,22 @@ fn angles(
         if removable.is_none() && by_row.value > length.value {
             requirement.at_most = Some((by_row, vec![Pointer::to(&"/cover")]));
         }
-        let lined = on_a_line.iter().filter(|line| line.iter().any(|position| turning.contains(position)));
-        let lined: Vec<Figure> = lined.filter_map(|line| row_length(proof, of(line))).collect();
+        let mut longest = |rows: Vec<Vec<usize>>| {
+            let turn = rows.into_iter().filter(|row| row.iter().copied().any(angled)).map(of_row);
+            let lengths: Vec<Figure> =
+                turn.filter_map(|row| row_length(proof, AngleRow { entries: &row, ..of })).collect();
+            proof.largest(&ANGLE, &lengths)
+        };
+        let least = lines.into_iter().filter_map(&mut longest).min_by_key(|least| least.value);
+        if let Some(least) = least.filter(|least| least.value < requirement.length.value) {
+            requirement.at_least = Some((least, resolved.places(&counted, &"/row")));
+        }
+        let unclear: Vec<usize> = wider.iter().flatten().copied().collect();
         if removable != Some(true)
-            && let Some(most) = proof.largest(&ANGLE, &lined).filter(|most| most.value > by_row.value)
+            && let Some(most) = longest(wider).filter(|most| most.value > by_row.value)
         {
             let mut because = requirement.at_most.take().map(|(_, because)| because).unwrap_or_default();
-            because.extend(resolved.places(&counted, &"/row"));
+            because.extend(resolved.rows_in_question(&counted, &unclear));
             requirement.at_most = Some((most, because));
         }
         requirements.push(requirement);
@@ -281,7 +295,7 @@ pub fn is_removable(proof: &mut Derivation, opposite: OppositeBack) -> Option<bo
 pub fn required_by_blocks(proof: &mut Derivation, resolved: &Resolved<'_>) -> Vec<AxisRequirement> {
     let mut requirements = Vec::new();
     for wall in Wall::ALL {
-        for Row { number, entries } in rows::of_wall(proof, resolved, wall) {
+        for Row { number, entries, .. } in rows::of_wall(proof, resolved, wall) {
             let row = AngleRow { resolved, wall, entries: &entries, turning: &entries };
             if let Some(length) = row_length(proof, row) {
                 let mut requirement = resolved.requirement(&BLOCKS, (Some(wall), number), length, &entries);

@@ -118,6 +118,14 @@ impl Marking {
         if !within && proof.reading::<MarkedSize>() == MarkedSize::LargestConductor {
             return (Some(false), exceeded());
         }
+        let is_unsaid = |(group, _): &&(&ConductorGroup, Pointer)| group.insulation.is_none() && !group.bare;
+        let unsaid: Vec<Pointer> =
+            held.iter().filter(is_unsaid).map(|(_, at)| at.member(&"/insulation")).collect();
+        if !unsaid.is_empty() {
+            let mut finding = Finding::new(&MARKED, Status::NotDetermined, "finding-mark-insulation-open");
+            finding.supply = unsaid;
+            return (None, finding);
+        }
         let Some((area, allowed)) = self.areas(proof, held, most) else {
             return (None, Finding::new(&MARKED, Status::NotDetermined, "finding-mark-open"));
         };

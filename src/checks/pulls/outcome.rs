@@ -47,6 +47,9 @@ pub struct LengthRequirement {
     pub governs: bool,
     /// The entries that are counted.
     pub entries: Vec<String>,
+    /// The least length that it could come to, and what the request leaves unclear that could make it so little.
+    #[serde(skip)]
+    pub at_least: Option<(Figure, Vec<Pointer>)>,
     /// The greatest length that it could come to, and what the request does not say that could make it so much.
     #[serde(skip)]
     pub at_most: Option<(Figure, Vec<Pointer>)>,
@@ -79,7 +82,8 @@ pub struct EntryDistanceOf {
     pub rule: &'static str,
     /// The least distance.
     pub required: Figure,
-    /// The distance in the given box, where both positions are given.
+    /// The distance in the given box, where both positions are given; of entries on walls that meet and not level with one
+    /// another, what it is at the least.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub measured: Option<Figure>,
 }

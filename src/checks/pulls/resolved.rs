@@ -53,6 +53,17 @@ impl Resolved<'_> {
         positions.iter().filter_map(|position| Some(self.entries.get(*position)?.at.member(member))).collect()
     }
 
+    /// The rows that would settle whether some entries are in one row with others: those that are not said, else those of the
+    /// entries.
+    pub fn rows_in_question(&self, row: &[usize], others: &[usize]) -> Vec<Pointer> {
+        let is_unsaid =
+            |position: &usize| self.entries.get(*position).is_some_and(|entry| !entry.row_is_said);
+        let mut unsaid: Vec<usize> = row.iter().chain(others).copied().filter(is_unsaid).collect();
+        unsaid.sort_unstable();
+        unsaid.dedup();
+        self.places(if unsaid.is_empty() { row } else { &unsaid }, &"/row")
+    }
+
     /// The id of the entry at a position.
     pub fn id(&self, position: usize) -> String {
         self.entries.get(position).map(|entry| entry.id.to_owned()).unwrap_or_default()
@@ -71,7 +82,8 @@ impl Resolved<'_> {
         let mut unsaid: Vec<Pointer> =
             self.pulls.iter().filter(ends).flat_map(|pull| pull.unsaid.iter().copied()).collect();
         unsaid.dedup();
-        LengthRequirement { rule, wall, row, length, governs: false, entries, at_most: None, unsaid }
+        let (governs, at_least, at_most) = (false, None, None);
+        LengthRequirement { rule, wall, row, length, governs, entries, at_least, at_most, unsaid }
     }
 
     /// What each pull is, for the answer.

@@ -3,19 +3,23 @@
 use super::resolved::Resolved;
 use super::wall::{Axis, Wall};
 use crate::derivation::Derivation;
-use crate::quantity::{Decimal, Length};
+use crate::quantity::Decimal;
 use crate::rulebook::pull::RowsOfWall;
 use crate::rulebook::reading::BackWallRow;
 use crate::rulebook::{Choice, Strategy};
 use std::collections::BTreeMap;
 
 /// One row of a wall.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Row {
     /// The declared number.
     pub number: Option<u32>,
     /// The positions of its entries.
     pub entries: Vec<usize>,
+    /// The lines that its entries stand in by their positions, where no direction shows them in one: the rows that it may be.
+    pub lines: Vec<Vec<Vec<usize>>>,
+    /// What the row may be with other entries in it, which stand on a line with its own or of which no row is said.
+    pub wider: Vec<Vec<usize>>,
 }
 
 /// The rows of a wall.
@@ -31,34 +35,81 @@ impl Choice for RowsOfWall {
 
 /// As declared, and on the back by position where none is declared.
 fn as_declared(proof: &mut Derivation, resolved: &Resolved<'_>, of_wall: Vec<usize>) -> Vec<Row> {
+    let Some(wall) = of_wall.first().and_then(|first| resolved.entries.get(*first)).map(|entry| entry.wall)
+    else {
+        return Vec::new();
+    };
     let mut declared: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
     let mut undeclared: Vec<usize> = Vec::new();
-    for position in of_wall {
-        match resolved.entries.get(position).and_then(|entry| entry.row) {
-            Some(number) => declared.entry(number).or_default().push(position),
-            None => undeclared.push(position),
+    for position in &of_wall {
+        match resolved.entries.get(*position).and_then(|entry| entry.row) {
+            Some(number) => declared.entry(number).or_default().push(*position),
+            None => undeclared.push(*position),
         }
     }
-    let mut rows: Vec<Row> =
-        declared.into_iter().map(|(number, entries)| Row { number: Some(number), entries }).collect();
+    let mut rows: Vec<Row> = declared
+        .into_iter()
+        .map(|(number, entries)| {
+            let by_direction = directions(wall).iter().map(|axis| lines(resolved, &entries, *axis));
+            let lines: Option<Vec<_>> = by_direction.collect();
+            let lines = lines.filter(|lines| lines.iter().all(|lines| lines.len() > 1)).unwrap_or_default();
+            Row { number: Some(number), entries, lines, wider: Vec::new() }
+        })
+        .collect();
     rows.extend(by_position(proof, resolved, undeclared));
+    widen(resolved, wall, &of_wall, &mut rows);
     rows
 }
 
-/// The lines that the entries of a wall stand in by their positions, where several rows are declared and every position is
-/// given: entries whose rims overlap along the direction across the line are in one. Side walls have their lines across the
-/// depth, the back has them both ways.
-pub fn on_a_line(resolved: &Resolved<'_>, wall: Wall) -> Vec<Vec<usize>> {
-    let of_wall = resolved.on(wall);
-    let row = |position: &usize| resolved.entries.get(*position).and_then(|entry| entry.row);
-    let mut declared: Vec<u32> = of_wall.iter().filter_map(row).collect();
-    declared.sort_unstable();
-    declared.dedup();
-    if declared.len() < 2 {
-        return Vec::new();
+/// The directions across which the entries of a wall may be lined up: side walls have their lines across the depth, the back has
+/// them both ways.
+const fn directions(wall: Wall) -> &'static [Axis] {
+    if matches!(wall, Wall::Back) { &[Axis::Height, Axis::Width] } else { &[Axis::Depth] }
+}
+
+/// Finds what rows may be with other entries in them. Where every position of the wall is given, entries on one line that are
+/// declared apart may be one row, unless the lines of some direction are the rows as they are declared. Otherwise an entry of
+/// which no row is said may be in any of those that are declared.
+fn widen(resolved: &Resolved<'_>, wall: Wall, of_wall: &[usize], rows: &mut [Row]) {
+    let is_said = |position: &usize| resolved.entries.get(*position).is_some_and(|entry| entry.row_is_said);
+    if rows.len() < 2 || !of_wall.iter().any(is_said) {
+        return;
     }
-    let across: &[Axis] = if wall == Wall::Back { &[Axis::Width, Axis::Height] } else { &[Axis::Depth] };
-    across.iter().filter_map(|axis| lines(resolved, &of_wall, *axis)).flatten().collect()
+    let number = |position: &usize| resolved.entries.get(*position).and_then(|entry| entry.row);
+    let is_mixed =
+        |line: &&Vec<usize>| line.iter().any(|other| number(other) != line.first().and_then(number));
+    let by_direction = directions(wall).iter().map(|axis| lines(resolved, of_wall, *axis));
+    if let Some(lines) = by_direction.collect::<Option<Vec<_>>>() {
+        if lines.iter().all(|lines| lines.iter().any(|line| is_mixed(&line))) {
+            let mixed: Vec<&Vec<usize>> = lines.iter().flatten().filter(is_mixed).collect();
+            for row in rows {
+                let meets = |line: &&&Vec<usize>| line.iter().any(|position| row.entries.contains(position));
+                row.wider = mixed.iter().filter(meets).map(|line| (*line).clone()).collect();
+            }
+        }
+        return;
+    }
+    let (unsaid, said): (Vec<usize>, Vec<usize>) = of_wall.iter().partition(|position| !is_said(position));
+    if unsaid.is_empty() {
+        return;
+    }
+    let together = |row: &Row, others: &[usize]| {
+        let mut all: Vec<usize> = row.entries.iter().chain(others).copied().collect();
+        all.sort_unstable();
+        all.dedup();
+        all
+    };
+    let declared: Vec<Vec<usize>> = rows
+        .iter()
+        .map(|row| row.entries.iter().copied().filter(|position| said.contains(position)).collect())
+        .collect();
+    for row in rows {
+        row.wider = if row.entries.iter().all(|position| said.contains(position)) {
+            vec![together(row, &unsaid)]
+        } else {
+            declared.iter().map(|others| together(row, others)).collect()
+        };
+    }
 }
 
 /// Entries grouped by whether their rims overlap along a direction; `None` where a position or a diameter is unknown.
@@ -87,30 +138,25 @@ fn lines(resolved: &Resolved<'_>, entries: &[usize], across: Axis) -> Option<Vec
 
 /// All in one row, if there are any.
 pub fn undivided(entries: Vec<usize>) -> Vec<Row> {
-    if entries.is_empty() { Vec::new() } else { vec![Row { number: None, entries }] }
+    if entries.is_empty() { Vec::new() } else { vec![Row { entries, ..Row::default() }] }
 }
 
 /// The rows of entries on the back for which none is declared.
 fn by_position(proof: &mut Derivation, resolved: &Resolved<'_>, entries: Vec<usize>) -> Vec<Row> {
-    let centre = |position: &usize| {
-        let centre = resolved.entries.get(*position)?.position?;
-        Some((centre.from_left?, centre.from_bottom?))
+    if entries.len() < 2 {
+        return undivided(entries);
+    }
+    let lined = |across| {
+        let lines = lines(resolved, &entries, across)?.into_iter();
+        Some(lines.map(|entries| Row { entries, ..Row::default() }).collect::<Vec<Row>>())
     };
-    let centres: Option<Vec<(Length, Length)>> = entries.iter().map(centre).collect();
-    let Some(centres) = centres.filter(|centres| centres.len() > 1) else { return undivided(entries) };
-    let aligned = |along: fn(&(Length, Length)) -> Length| {
-        let mut lines: BTreeMap<Length, Vec<usize>> = BTreeMap::new();
-        for (position, centre) in entries.iter().zip(&centres) {
-            lines.entry(along(centre)).or_default().push(*position);
-        }
-        lines.into_values().map(|entries| Row { number: None, entries }).collect::<Vec<Row>>()
+    let (Some(level), Some(upright)) = (lined(Axis::Height), lined(Axis::Width)) else {
+        return undivided(entries);
     };
-    let horizontal = aligned(|(_, from_bottom)| *from_bottom);
-    let vertical = aligned(|(from_left, _)| *from_left);
     match proof.reading::<BackWallRow>() {
-        BackWallRow::EitherWay => horizontal.into_iter().chain(vertical).collect(),
-        BackWallRow::Horizontal => horizontal,
-        BackWallRow::Vertical => vertical,
+        BackWallRow::EitherWay => level.into_iter().chain(upright).collect(),
+        BackWallRow::Horizontal => level,
+        BackWallRow::Vertical => upright,
         BackWallRow::OneRow => undivided(entries),
     }
 }

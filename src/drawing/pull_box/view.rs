@@ -64,7 +64,8 @@ pub(super) struct BoxView<'a> {
 
 /// The boxes of a section: the given one and the laid-out one, or else the least.
 pub(super) fn views<'a>(facts: &Facts<'a>, size: &'a SectionSize) -> Vec<BoxView<'a>> {
-    let given = size.width.given.map(|_| BoxKind::Given);
+    let is_given = Axis::ALL.into_iter().any(|axis| size.side(axis).given.is_some());
+    let given = is_given.then_some(BoxKind::Given);
     let laid_out = size.layout.as_ref().map(BoxKind::LaidOut);
     let least = given.is_none() && laid_out.is_none();
     let kinds = given.into_iter().chain(laid_out).chain(least.then_some(BoxKind::Least));

@@ -40,6 +40,7 @@ rule-box-support-stem-pendant = A luminaire or its box hangs from rigid or inter
     .title = Conduit pendant
 
 finding-support-complete = Means of support number { $means } of the list is complete, and one complete means is enough.
+finding-support-complete-but = Means of support number { $means } of the list is complete; but whatever else is used must be as it should too, and the other findings say what it lacks or what was not said.
 finding-support-incomplete = No means that was named is complete. One has to be: each finding says what is lacking.
 finding-support-open = No means that was named is known to be complete. Supply what the findings ask for, or name another means.
 finding-support-not-named = What holds the enclosure was not said. Name at least one means.
@@ -119,7 +120,7 @@ finding-conduit-wrenchtight-open = Say whether this conduit is threaded wrenchti
 finding-conduit-secured-close = This conduit is secured { $given } from the enclosure, within the { $limit } allowed.
 finding-conduit-secured-too-far = This conduit is secured { $given } from the enclosure; at most { $limit } is allowed.
 finding-conduit-secured-open = Say how far from the enclosure this conduit is secured. At most { $limit } is ever allowed.
-finding-conduit-limit-open = Whether this conduit is secured near enough depends on what was not said here.
+finding-conduit-limit-open = This conduit is secured { $given } from the enclosure: near enough where { $largest } is allowed, too far where { $limit } is. What was not said here decides which.
 finding-raceway-carries-body = { $row } may carry this conduit body.
 finding-raceway-carries-no-body = { $row ->
     [other] This raceway

@@ -6,6 +6,8 @@ rule-enclosure-type-scope = The table is for enclosures of switchboards, panelbo
     .title = What the table of enclosure types covers
 rule-enclosure-type-moisture = No row of the table says dry, damp or wet. Indoors, damp is taken as falling liquids and light splashing, wet as hosedown and splashing water; outdoors either is rain, snow and sleet.
     .title = Dry, damp and wet places
+rule-enclosure-type-indoor-only = From 2023 on some enclosures of type 4X are marked for use indoors only. Those do not stand outdoors.
+    .title = Type 4X for indoors only
 rule-enclosure-type-hazardous = In hazardous (classified) locations enclosures follow Articles 500 to 506, not the table of enclosure types.
     .title = Hazardous (classified) locations
 
@@ -55,6 +57,11 @@ finding-type-not-in-table = The table does not have type { $type } for this loca
 finding-indoor-type-outdoors = Type { $type } is for indoors: the table rates it for nothing outdoors, and something is named that it would have to stand there.
 finding-types-that-serve = Types rated for every condition here: { $types }.
 finding-no-type-serves = No type is rated for all of these conditions together. Change the place, protect it, or ask for equipment listed for it.
+finding-not-indoor-only = The 4X enclosure is not marked for indoors only, so it may stand outdoors.
+finding-indoor-only = The 4X enclosure is marked for indoors only, and stands outdoors.
+finding-indoor-only-open = Some 4X enclosures are marked for indoors only. Say whether this one is: it stands outdoors.
+finding-place-moisture-no-matter = The type stands falling liquids and hosedown too, so it does not matter whether the place is dry, damp or wet.
+fault-indoor-only-without-4x = Only enclosures of type 4X are marked for indoors only, and none of that type is named.
 finding-place-moisture-open = Say whether the place is dry, damp or wet. What follows is for a dry place.
 finding-moisture-taken-as = This word for the place was taken as { $row ->
     [indoor_hosedown] hosedown and splashing water

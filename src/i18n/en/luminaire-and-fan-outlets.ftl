@@ -109,4 +109,5 @@ because-no-place-for-a-fan = It is no place acceptable for a fan.
 because-no-spare-conductors = No spare switched conductors are run to it.
 
 fault-ceiling-fan-on-wall = A ceiling-suspended fan does not hang from a box on a wall. Say which of the two is right.
+fault-listed-box-not-identified = A box that is listed for the weight of a luminaire is identified to carry one. Which is right?
 fault-fan-location-of-no-ceiling = Only a box in a ceiling may have to be ready for a fan. Leave fan_location out.

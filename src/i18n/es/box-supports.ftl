@@ -40,6 +40,7 @@ rule-box-support-stem-pendant = Una luminaria o su caja cuelga de tubo conduit m
     .title = Colgante de tubo conduit
 
 finding-support-complete = El medio de soporte número { $means } de la lista está completo, y basta un medio completo.
+finding-support-complete-but = El medio de soporte número { $means } de la lista está completo; pero también lo que además se usa debe cumplir, y los demás resultados dicen qué le falta o qué no se dijo.
 finding-support-incomplete = Ningún medio de los nombrados está completo. Uno debe estarlo: cada resultado dice qué falta.
 finding-support-open = De ningún medio de los nombrados se sabe que esté completo. Indique lo que piden los resultados, o nombre otro medio.
 finding-support-not-named = No se dijo qué sujeta la envolvente. Nombre al menos un medio.
@@ -119,7 +120,7 @@ finding-conduit-wrenchtight-open = Indique si este tubo conduit está roscado y 
 finding-conduit-secured-close = Este tubo conduit está asegurado a { $given } de la envolvente, dentro de los { $limit } permitidos.
 finding-conduit-secured-too-far = Este tubo conduit está asegurado a { $given } de la envolvente; se permite a lo más { $limit }.
 finding-conduit-secured-open = Indique a qué distancia de la envolvente está asegurado este tubo conduit. Nunca se permite más de { $limit }.
-finding-conduit-limit-open = Si este tubo conduit está asegurado lo bastante cerca depende de lo que aquí no se dijo.
+finding-conduit-limit-open = Este conduit está asegurado a { $given } de la envolvente: lo bastante cerca donde se permiten { $largest }, demasiado lejos donde se permiten { $limit }. Lo que no se dijo aquí decide cuál.
 finding-raceway-carries-body = { $row } puede soportar este cuerpo de tubo conduit.
 finding-raceway-carries-no-body = { $row ->
     [other] Esta canalización

@@ -6,6 +6,8 @@ rule-enclosure-type-scope = La tabla es para envolventes de tableros de distribu
     .title = Qué abarca la tabla de tipos de envolvente
 rule-enclosure-type-moisture = Ninguna fila de la tabla dice seco, húmedo o mojado. En interiores, húmedo se toma como líquidos que caen y salpicaduras ligeras, mojado como chorro de manguera y salpicaduras de agua; en exteriores, ambos son lluvia, nieve y aguanieve.
     .title = Lugares secos, húmedos y mojados
+rule-enclosure-type-indoor-only = Desde 2023, algunas envolventes de tipo 4X están marcadas para uso solo en interiores. Esas no se ponen en exteriores.
+    .title = Tipo 4X solo para interiores
 rule-enclosure-type-hazardous = En lugares peligrosos (clasificados) las envolventes siguen los Artículos 500 a 506, no la tabla de tipos de envolvente.
     .title = Lugares peligrosos (clasificados)
 
@@ -55,6 +57,11 @@ finding-type-not-in-table = La tabla no tiene el tipo { $type } para este lugar,
 finding-indoor-type-outdoors = El tipo { $type } es para interiores: la tabla no lo clasifica para nada a la intemperie, y se nombra algo que tendría que resistir ahí.
 finding-types-that-serve = Tipos clasificados para todas las condiciones de aquí: { $types }.
 finding-no-type-serves = Ningún tipo está clasificado para todas estas condiciones juntas. Cambie el lugar, protéjalo, o pida un equipo listado para él.
+finding-not-indoor-only = La envolvente 4X no está marcada solo para interiores, así que puede estar en exteriores.
+finding-indoor-only = La envolvente 4X está marcada solo para interiores, y está en exteriores.
+finding-indoor-only-open = Algunas envolventes 4X están marcadas solo para interiores. Indique si esta lo está: se encuentra en exteriores.
+finding-place-moisture-no-matter = El tipo resiste también líquidos que caen y chorros de manguera, así que no importa si el lugar es seco, húmedo o mojado.
+fault-indoor-only-without-4x = Solo las envolventes de tipo 4X se marcan solo para interiores, y no se nombra ninguna de ese tipo.
 finding-place-moisture-open = Indique si el lugar es seco, húmedo o mojado. Lo que sigue es para un lugar seco.
 finding-moisture-taken-as = Esta palabra para el lugar se tomó como { $row ->
     [indoor_hosedown] chorro de manguera y salpicaduras de agua

@@ -109,4 +109,5 @@ because-no-place-for-a-fan = No es un lugar aceptable para un ventilador.
 because-no-spare-conductors = No llegan a ella conductores de reserva con interruptor.
 
 fault-ceiling-fan-on-wall = Un ventilador de techo no cuelga de una caja en una pared. Indique cuál de las dos cosas es cierta.
+fault-listed-box-not-identified = Una caja listada para el peso de una luminaria está identificada para llevarla. ¿Qué es correcto?
 fault-fan-location-of-no-ceiling = Solo una caja en un techo puede tener que estar lista para un ventilador. Omita fan_location.

@@ -56,11 +56,30 @@ finding-smaller-by-mark = { $axis ->
     [height] La altura
     [depth] La profundidad
    *[length] El largo
- } de { $given } es menor que los { $required } que se piden (entradas: { $entries }), pero la caja está listada y su marca abarca lo que contiene.
-finding-closer-by-mark = Las entradas { $first } y { $other } contienen los mismos conductores y están a { $measured } de distancia, menos que { $required }, pero la caja está listada y su marca abarca lo que contiene.
-finding-mark-covers = La marca abarca lo que contiene la caja.
-finding-mark-exceeded = La marca de { $count } conductores de calibre { $size } no abarca lo que contiene la caja, así que valen las longitudes de las reglas.
+ } de { $given } es menor que los { $required } que se piden (entradas: { $entries }); el listado y la marca lo permiten para lo que se contiene.
+finding-side-between = { $axis ->
+    [width] El ancho
+    [height] La altura
+    [depth] La profundidad
+   *[length] El largo
+ } de { $given } basta si se piden { $least }, y no basta si se piden { $most } (entradas: { $entries }). Indique lo que se pide aquí, para que pueda decirse cuál.
+finding-closer-by-mark = Las entradas { $first } y { $other } contienen los mismos conductores y están a { $measured } de distancia, menos que { $required }; el listado y la marca lo permiten para lo que se contiene.
+finding-never-apart-by-mark = Las entradas { $first } y { $other } contienen los mismos conductores y aquí pueden estar a lo más a { $measured } de distancia, menos que { $required }; el listado y la marca lo permiten para lo que se contiene.
+finding-entries-apart-between = Las entradas { $first } y { $other } contienen los mismos conductores y se piden { $required } entre ellas. Sus orillas más cercanas están a entre { $least } y { $measured }: más no se puede decir de entradas en paredes contiguas que no están a la misma altura. Póngalas a la misma altura, o más lejos.
+finding-box-side-open = { $axis ->
+    [width] El ancho
+    [height] La altura
+    [depth] La profundidad
+   *[length] El largo
+ } de la caja debe ser de al menos { $required }. Indique cuánto es.
+finding-distances-without-sides = Las entradas con los mismos conductores deben estar a { $required } de distancia. Si pueden estarlo depende de las tres dimensiones de la caja: indique las demás.
+finding-raceway-too-narrow = Lo que entra por { $entry } mide de ancho al menos { $widest }, y ninguna canalización de ese tamaño comercial y tipo mide por dentro más de { $inside }.
+finding-raceway-kind-open = Lo que entra por { $entry } mide de ancho al menos { $widest }, y las canalizaciones de ese tamaño comercial pueden no medir por dentro más de { $inside }. Indique de qué tipo es.
+finding-entries-at-most = Las entradas { $first } y { $other } contienen los mismos conductores y están a lo más a { $measured } de distancia: menos que { $required }.
+finding-mark-covers = La marca abarca lo que se contiene.
+finding-mark-exceeded = La marca de { $count } conductores de calibre { $size } no abarca lo que se contiene, así que valen las longitudes de las reglas.
 finding-mark-not-listed = Solo una caja listada con la marca permanente de su fabricante puede ser más pequeña, así que valen las longitudes de las reglas.
+finding-mark-insulation-open = Se contienen más conductores que los de la marca, así que su sección transversal decide si los abarca. Indique qué aislamiento tienen.
 finding-mark-open = Si la marca abarca lo que contiene la caja depende de una sección transversal que las tablas no tienen.
 finding-entries-apart = Las entradas con los mismos conductores están tan separadas como se pide.
 finding-entries-close = Las entradas { $first } y { $other } contienen los mismos conductores y están a { $measured } de distancia: menos que { $required }.
@@ -209,4 +228,8 @@ because-marked-over-1000-volts = Por encima de 1000 V un marcado de conductores 
 because-not-on-line-side = No está en el lado de la línea del equipo de acometida.
 because-marked-smaller = El marcado cubre lo que contiene el cuerpo.
 fault-mark-list-and-pulls = Los conductores enumerados con el marcado no son los de los tiros. ¿Cuáles son correctos?
+fault-box-without-sides = Indique al menos una dimensión interior de la caja, u omita la caja para preguntar qué se requiere.
+fault-outside-smaller-than-trade-size = Ninguna canalización de este tamaño comercial es tan delgada. ¿Cuál es correcto?
+fault-pull-larger-than-cable = El tiro contiene un conductor mayor que el cable en que llega. ¿Cuál es correcto?
+fault-cables-of-one-pull-differ = Los mismos cables entran por una de estas entradas y salen por la otra, y se describen de manera distinta. ¿Cuál es correcta?
 fault-offset-and-positions = Que estas entradas estén alineadas se dice aquí de una manera y por sus posiciones de otra. ¿Cuál es correcta?

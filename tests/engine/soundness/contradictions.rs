@@ -19,6 +19,7 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
         {"place": "side", "raceway": {"kind": "EMT", "trade_size": "2"}}
     ]);
     let large = json!([{"size": "3/0 AWG", "count": 3}]);
+    let small = json!([{"size": "12 AWG", "insulation": "THHN", "count": 2}]);
     vec![
         (
             "outlet_box_fill",
@@ -134,6 +135,46 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             "pull_box_size",
             "fault-offset-and-positions",
             json!({"box": {"width": 16, "height": 16, "depth": 8}, "entries": two_entries, "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG", "offset": false}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-body-listed-and-not",
+            json!({"body": {"listed": true}, "marked": {"listed": false, "size": "3/0 AWG", "count": 3}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-listed-body-without-area",
+            json!({"body": {"listed": true, "cross_section": 0.1}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": small}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-splices-not-in-contents",
+            json!({"hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": small, "spliced": true}], "contents": {"conductors": [{"size": "12 AWG", "role": "spliced", "count": 2}]}}),
+        ),
+        (
+            "pull_box_size",
+            "fault-outside-smaller-than-trade-size",
+            json!({"entries": [{"id": "a", "wall": "left", "raceway": {"trade_size": "2", "outside_diameter": 1}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}], "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-pull-larger-than-cable",
+            json!({"entries": [{"id": "a", "wall": "left", "cable": {"conductors": [{"size": "10 AWG"}]}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}], "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-cables-of-one-pull-differ",
+            json!({"over_1000_volts": true, "entries": [{"id": "a", "wall": "left", "cables_over_1000_volts": [{"outside_diameter": 2, "covering": "shielded"}]}, {"id": "b", "wall": "right", "cables_over_1000_volts": [{"outside_diameter": 1, "covering": "shielded"}]}], "pulls": [{"entries": ["a", "b"]}]}),
+        ),
+        (
+            "box_mounting",
+            "fault-cover-and-not-reached",
+            json!({"flush_surface": {"setback": 0}, "cover": {"fitted": true}, "access": {"place": "building", "reachable": false}}),
+        ),
+        (
+            "luminaire_and_fan_outlets",
+            "fault-listed-box-not-identified",
+            json!({"load": {"kind": "luminaire", "position": "wall", "weight": 4}, "box": {"identified": false, "listed_for_weight": true}}),
         ),
         (
             "raceway_fill",

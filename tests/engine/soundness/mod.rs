@@ -185,7 +185,13 @@ fn what_cannot_be_built_violates() {
             found.insert(*rule);
         }
     }
-    let known = [&geometry::GANGS, &geometry::BARRIERS, &geometry::ENTRIES, &geometry::POSITIONS];
+    let known = [
+        &geometry::GANGS,
+        &geometry::BARRIERS,
+        &geometry::ENTRIES,
+        &geometry::RACEWAYS,
+        &geometry::POSITIONS,
+    ];
     assert_eq!(found, known.map(|rule| rule.id).into_iter().collect(), "never violated by any request");
 }
 
@@ -229,4 +235,5 @@ fn proof_text<C: Check>(request: &Value) -> Option<String> {
 fn chooses_a_row(at: &str) -> bool {
     at.contains("/contents/devices/") && at.ends_with("/largest_conductor")
         || at.contains("/pulls/") && at.ends_with("/insulation")
+        || at.contains("/marked/conductors/") && at.ends_with("/insulation")
 }

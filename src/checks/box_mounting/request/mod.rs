@@ -29,6 +29,8 @@ request! {
         pub flush_device: Option<FlushDevice>,
         /// An extension from a flush box over the surface.
         pub extension: Option<SurfaceExtension>,
+        /// How far the installation has come. At rough-in no cover is asked for.
+        pub stage: Option<Stage>,
         /// What covers the box.
         pub cover: Option<FittedCover>,
         /// Whether its wiring can be reached.

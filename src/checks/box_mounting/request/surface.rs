@@ -49,7 +49,7 @@ pub struct SurfaceExtension {
     pub mechanically_secured: Option<bool>,
     /// Whether equipment grounding goes on through it. Asked of a ring and of another box.
     pub grounding_continues: Option<bool>,
-    /// Whether the other box is listed to serve as an extension.
+    /// Whether the other box is listed to serve as an extension. No text asks it; the answer says so where it is not said.
     pub listed_as_extension: Option<bool>,
     /// Whether the cover is made so that it is unlikely to fall off.
     pub cover_stays_on: Option<bool>,
@@ -57,6 +57,16 @@ pub struct SurfaceExtension {
     pub wiring_lets_cover_come_off: Option<bool>,
     /// Whether grounding does not depend on the joint between box and cover.
     pub grounding_independent_of_cover: Option<bool>,
+}
+
+/// How far an installation has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Stage {
+    /// Boxes and wiring are in, finishes and covers are not.
+    RoughIn,
+    /// It is completed.
+    Finished,
 }
 
 /// What covers the box.

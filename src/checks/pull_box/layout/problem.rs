@@ -109,6 +109,7 @@ impl Problem {
             problem.of_entry.push([own, other]);
         }
         problem.separate_rows(&rows, spacing);
+        problem.separate_from_rows(entries, &rows, spacing);
         problem.separate_entries(entries, pairs, spacing);
         problem
     }
@@ -140,6 +141,16 @@ impl Problem {
             for other in rows.iter().skip(index + 1).filter(|other| other.wall == one.wall) {
                 let by = one.radius + other.radius + spacing.between;
                 self.separate(one.variable, other.variable, by, false);
+            }
+        }
+    }
+
+    /// An entry without a row stays clear of the lines of the rows of its wall: on one of them it could be taken to be in it.
+    fn separate_from_rows(&mut self, entries: &[Placeable], rows: &[RowVariable], spacing: Spacing) {
+        for (index, entry) in entries.iter().enumerate().filter(|(_, entry)| entry.row.is_none()) {
+            let Some([_, across]) = self.of_entry.get(index).copied() else { continue };
+            for row in rows.iter().filter(|row| row.wall == entry.wall) {
+                self.separate(across, row.variable, entry.radius + row.radius + spacing.between, false);
             }
         }
     }
