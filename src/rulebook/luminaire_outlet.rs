@@ -30,6 +30,11 @@ rules! {
     FAN_MARK: "fan-outlet.weight-mark", "314.27(C)", [Bracketed, Published, UnofficialCopy], FANS;
     /// From 2023 the mark of a fan box is on its inside.
     FAN_MARK_INSIDE: "fan-outlet.mark-inside", [-, -, "314.27(C)"], [Published, Published, UnofficialCopy], FANS;
+    /// The structure may carry a fan, apart from the box.
+    FAN_STRUCTURE: "fan-outlet.structure", [-, "422.18", "422.18(A)"], [Published, Published, UnofficialCopy], RECALLED;
+    /// A supporting receptacle may carry a fan within its listing.
+    FAN_RECEPTACLE: "fan-outlet.receptacle", [-, "422.18(2)", "422.18(A)(2)"], [Published, Published, UnofficialCopy],
+        RECALLED;
     /// In 2017, spare switched conductors at a ceiling box of a dwelling ask for a fan box.
     SPARE_CONDUCTORS: "fan-outlet.spare-conductors", ["314.27(C)", -, -], Published, FANS;
     /// From 2020, ceiling boxes of habitable rooms of dwellings are ready for a fan.
@@ -40,7 +45,7 @@ rules! {
     /// Light equipment may hang from any box or plaster ring by two screws.
     LIGHT_EQUIPMENT: "luminaire-outlet.light-equipment", "314.27(D) Exception", [Bracketed, Published, UnofficialCopy],
         RECALLED;
-    /// A locking mounting receptacle carries what its listing allows.
+    /// A supporting receptacle carries what its listing allows.
     SEPARABLE: "luminaire-outlet.separable", "314.27(E)", [Recalled, Published, UnofficialCopy], RECALLED;
 }
 
@@ -85,6 +90,8 @@ subject! {
         pub fan_unmarked: RuleFigure,
         /// Whether the mark of a fan box must be on its inside.
         pub fan_mark_inside: bool,
+        /// Whether 422.18 was read, which lets the structure or a supporting receptacle carry a fan.
+        pub fan_support_read: bool,
         /// Where a ceiling box must be ready for a fan.
         pub readiness: FanReadiness,
     }
@@ -115,15 +122,19 @@ impl LuminaireOutlet {
         fan: RuleFigure::weight("fan-outlet.weight", &FAN, 700_000, 320_000),
         fan_unmarked: RuleFigure::weight("fan-outlet.weight-without-mark", &FAN_MARK, 350_000, 160_000),
         fan_mark_inside: false,
+        fan_support_read: false,
         readiness: FanReadiness::SpareConductors,
     };
 
-    pub(super) const E2020: Self =
-        Self { readiness: FanReadiness::HabitableRooms { through_box: false }, ..Self::E2017 };
+    pub(super) const E2020: Self = Self {
+        fan_support_read: true,
+        readiness: FanReadiness::HabitableRooms { through_box: false },
+        ..Self::E2017
+    };
 
     pub(super) const E2023: Self = Self {
         fan_mark_inside: true,
         readiness: FanReadiness::HabitableRooms { through_box: true },
-        ..Self::E2017
+        ..Self::E2020
     };
 }

@@ -1,8 +1,8 @@
 //! Interpretation points: where a rule is read in more than one way.
 
 use super::{
-    Rule, box_depth, box_entry, conduit_body, free_conductor, outlet_fill, outlet_volume, over_1000_volts,
-    pull, raceway_fill, unit_systems,
+    Rule, box_construction, box_depth, box_entry, conduit_body, free_conductor, luminaire_outlet, outlet_fill,
+    outlet_volume, over_1000_volts, pull, raceway_fill, unit_systems,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -297,6 +297,13 @@ points! {
         Accommodates "accommodates",
         /// It does not: the equipment would touch the back.
         DoesNot "does_not_accommodate",
+    }
+    /// Which ceiling boxes are marked inside with the weight that they carry.
+    Settled InteriorWeightMark "interior_weight_mark" by luminaire_outlet::MARK {
+        /// Those that carry a heavier luminaire than a box without a mark may.
+        HeavyLoads "heavy_loads",
+        /// Every one.
+        EveryBox "every_box",
     }
     /// The inside area of a raceway: computed from its diameter, or read in the rounded columns beside it.
     Settled RacewayArea "raceway_area" by raceway_fill::AREA {

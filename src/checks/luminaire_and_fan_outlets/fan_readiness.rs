@@ -44,8 +44,9 @@ impl Outlet<'_> {
         let acceptable =
             Condition { given: location.acceptable, at: at(&"/acceptable"), without: "no-place-for-a-fan" };
         let own = match self.figures.readiness {
+            // conductors that nobody names are not there
             FanReadiness::SpareConductors => Condition {
-                given: location.spare_conductors,
+                given: Some(location.spare_conductors == Some(true)),
                 at: at(&"/spare_conductors"),
                 without: "no-spare-conductors",
             },

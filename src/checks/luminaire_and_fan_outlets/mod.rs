@@ -8,7 +8,7 @@
 //! use elbowroom::checks::{Verdict, evaluate, luminaire_and_fan_outlets::LuminaireAndFanOutlets};
 //! let request = elbowroom::json::read(br#"{
 //!     "load": {"kind": "luminaire", "position": "ceiling", "weight": 62},
-//!     "box": {"identified": true}
+//!     "box": {"identified": true, "weight_marked": false}
 //! }"#).unwrap();
 //! let evaluation = evaluate::<LuminaireAndFanOutlets>(&request);
 //! // a box without a mark carries 50 lb
@@ -18,6 +18,8 @@
 
 mod carrying;
 mod fan_readiness;
+mod fans;
+mod on_box;
 mod outcome;
 mod request;
 mod subjects;
@@ -25,9 +27,9 @@ mod subjects;
 pub use outcome::{LuminaireAndFanOutletsOutcome, WayOfCarrying};
 pub use request::*;
 
-use super::inspection::{Given, Inspection};
+use super::inspection::{Given, Inspection, Sentences};
 use super::ways::Way;
-use super::{Check, Faults, Finding, Judgement, Retaking, Subject};
+use super::{Check, FaultCode, Faults, Finding, Judgement, Retaking, Subject};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::digest::Reads;
@@ -72,6 +74,15 @@ impl Check for LuminaireAndFanOutlets {
             };
             let at = Pointer::to(&"/fan_location");
             faults.contradiction(at, place, "fault-fan-location-of-no-ceiling");
+        }
+        match request.outlet_box.as_ref().map(|given| (given.weight_marked, given.marked_weight)) {
+            Some((Some(false), Some(_))) => {
+                faults.contradiction(WEIGHT_MARKED, MARKED_WEIGHT, "fault-weight-marked-and-not");
+            }
+            Some((Some(true), None)) => {
+                faults.add(MARKED_WEIGHT, FaultCode::MissingMember, "fault-weight-marked-not-said");
+            }
+            _ => {}
         }
     }
 
@@ -145,6 +156,13 @@ impl Outlet<'_> {
     }
 }
 
+const MARKED_WEIGHT: Pointer = Pointer::to(&"/box/marked_weight");
+const WEIGHT_MARKED: Pointer = Pointer::to(&"/box/weight_marked");
+const WITHIN_MARK: Sentences = Sentences {
+    met: "finding-load-within-mark",
+    broken: "finding-load-over-mark",
+    open: "finding-load-weight-open",
+};
 const LOAD_WEIGHT: Pointer = Pointer::to(&"/load/weight");
 
 /// A weight that a request may give.

@@ -9,12 +9,13 @@ use utoipa::ToSchema;
 /// What a box carries and may carry, and what else is asked of it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
 pub struct LuminaireAndFanOutletsOutcome {
-    /// The most weight that the box may carry by its mark, or without one. Absent where nothing hangs from it.
+    /// The most weight that the box may carry by its mark; where none is named, what a box without one carries. Absent where nothing
+    /// hangs from it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub box_carries: Option<Figure>,
     /// The ways in which the load may be carried. One that is complete is enough.
     pub carried: Vec<WayOfCarrying>,
-    /// What else is asked: a mounting receptacle within its listing, a box that is ready for a fan.
+    /// What else is asked: a supporting receptacle within its listing, a box that is ready for a fan.
     pub requirements: Vec<Requirement>,
 }
 

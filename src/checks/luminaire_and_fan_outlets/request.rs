@@ -1,8 +1,9 @@
 //! What is asked: the box, what hangs from it, and whether a fan may come there.
 
-use crate::checks::request::request;
+use crate::checks::request::{interpretations, request};
 use crate::checks::tagged::tagged;
 use crate::quantity::{Count, Weight, converts};
+use crate::rulebook::reading::InteriorWeightMark;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -18,13 +19,23 @@ request! {
     pub struct LuminaireAndFanOutletsRequest {
         /// The units of every weight in the request and the answer.
         units,
+        interpretations: LuminaireAndFanOutletsInterpretations,
         /// What hangs from the box.
         pub load: OutletLoad,
         /// The box.
         #[serde(rename = "box")]
         pub outlet_box: Option<OutletBox>,
-        /// Whether a ceiling fan may come where a ceiling box is. Without it a ceiling box is settled only where it is listed for a fan.
+        /// Whether a ceiling fan may come where a ceiling box is. From 2020 on, a ceiling box is settled without it only where it is
+        /// listed for a fan.
         pub fan_location: Option<FanLocation>,
+    }
+}
+
+interpretations! {
+    /// How disputed points of boxes that carry something are to be read.
+    pub struct LuminaireAndFanOutletsInterpretations {
+        /// Which ceiling boxes are marked inside with the weight that they carry.
+        interior_weight_mark: InteriorWeightMark,
     }
 }
 
@@ -80,7 +91,7 @@ pub struct HungLoad {
     pub carried_by_structure: Option<bool>,
     /// The screws that hold it, or its yoke, to the box. A light load may hang from any box by these.
     pub screws: Option<HoldingScrews>,
-    /// The locking mounting receptacle and fitting that it hangs by, if it does.
+    /// The supporting receptacle and fitting that it hangs by, if it does.
     pub separable: Option<SeparableFitting>,
 }
 
@@ -105,7 +116,7 @@ pub struct FanLoad {
     /// Whether the structure carries it, independently of the box. Left out: the box carries it.
     #[schema(extensions(("x-role" = json!("relief"))))]
     pub carried_by_structure: Option<bool>,
-    /// The locking mounting receptacle and fitting that it hangs by, if it does.
+    /// The supporting receptacle and fitting that it hangs by, if it does.
     pub separable: Option<SeparableFitting>,
 }
 
@@ -125,11 +136,12 @@ pub struct FloorReceptacle {
 #[serde(deny_unknown_fields)]
 pub struct NothingHung {}
 
-/// A listed locking mounting receptacle with the fitting that goes into it.
+/// A locking support and mounting receptacle with the fitting that goes into it. In 2023 it is called a weight-supporting ceiling
+/// receptacle; its use on a wall rests on its listing.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SeparableFitting {
-    /// Whether the mounting receptacle is listed.
+    /// Whether the receptacle is listed.
     pub listed: Option<bool>,
     /// Whether receptacle and fitting are identified for one another, and for this orientation.
     pub compatible: Option<bool>,
@@ -143,9 +155,12 @@ pub struct SeparableFitting {
 pub struct OutletBox {
     /// Whether it is designed or identified to carry a luminaire.
     pub identified: Option<bool>,
-    /// The most weight that its maker marked on it, in pounds or kilograms. Left out: no weight is marked, and the box carries
-    /// the 50 lb (23 kg) that 314.27(A) gives a box without a mark, or a fan of the 35 lb (16 kg) of 314.27(C).
+    /// The most weight that its maker marked on it, in pounds or kilograms. Left out: a load of no more than the 50 lb (23 kg)
+    /// that a box without a mark carries by 314.27(A), or a fan of no more than the 35 lb (16 kg) of 314.27(C), needs no mark; of a
+    /// heavier one it is not determined.
     pub marked_weight: Option<Weight>,
+    /// Whether a weight is marked on it at all. Say no where none is.
+    pub weight_marked: Option<bool>,
     /// Whether its marking is on the inside of the box. Left out, of a box that is listed for a fan: where 314.27(C) asks it.
     #[schema(extensions(("x-role" = json!("default"))))]
     pub marked_inside: Option<bool>,
@@ -165,11 +180,13 @@ pub struct OutletBox {
 pub struct FanLocation {
     /// Whether it is in a dwelling.
     pub dwelling: Option<bool>,
-    /// Whether it is in a habitable room. Asked from 2020 on.
+    /// Whether it is in a habitable room: one for living, sleeping, eating or cooking. Bathrooms, toilets, closets, halls, storage
+    /// and utility rooms are none. Asked from 2020 on.
     pub habitable_room: Option<bool>,
     /// Whether the place is acceptable for a ceiling fan. Inspectors differ on how far from walls that begins.
     pub acceptable: Option<bool>,
-    /// Whether spare, separately switched, ungrounded conductors are run to the box. Asked in 2017.
+    /// Whether spare, separately switched, ungrounded conductors are run to the box. Left out: none are. Asked in 2017.
+    #[schema(extensions(("x-role" = json!("thing"))))]
     pub spare_conductors: Option<bool>,
     /// Whether framing that can carry a fan bracket can be reached, in any way. Asked in 2020.
     pub framing_access: Option<bool>,

@@ -3,8 +3,8 @@
 use super::request::{HungLoad, LuminaireAndFanOutletsRequest as Request, OutletLoad, OutletPosition};
 use crate::checks::{InScope, Subject};
 use crate::rulebook::luminaire_outlet::{
-    CEILING, EQUIPMENT, FAN, FAN_MARK, FAN_MARK_INSIDE, FAN_READY, FLOOR, INDEPENDENT, LIGHT_EQUIPMENT,
-    LIGHT_LUMINAIRE, MARK, SEPARABLE, SHOW_WINDOW, SPARE_CONDUCTORS, WALL,
+    CEILING, EQUIPMENT, FAN, FAN_MARK, FAN_MARK_INSIDE, FAN_READY, FAN_RECEPTACLE, FAN_STRUCTURE, FLOOR,
+    INDEPENDENT, LIGHT_EQUIPMENT, LIGHT_LUMINAIRE, MARK, SEPARABLE, SHOW_WINDOW, SPARE_CONDUCTORS, WALL,
 };
 
 pub(super) static SUBJECTS: [Subject<Request>; 2] = [
@@ -21,10 +21,12 @@ pub(super) static SUBJECTS: [Subject<Request>; 2] = [
             InScope::when(is_fan, &FAN),
             InScope::when(is_fan, &FAN_MARK),
             InScope::when(is_fan, &FAN_MARK_INSIDE),
-            InScope::when(|request| hung(request).is_some() || is_fan(request), &INDEPENDENT),
+            InScope::when(|request| is_fan(request) && has_supporting_receptacle(request), &FAN_RECEPTACLE),
+            InScope::when(is_fan, &FAN_STRUCTURE),
+            InScope::when(|request| hung(request).is_some(), &INDEPENDENT),
             InScope::when(is_in_floor, &FLOOR),
             InScope::when(is_in_floor, &SHOW_WINDOW),
-            InScope::when(has_mounting_receptacle, &SEPARABLE),
+            InScope::when(has_supporting_receptacle, &SEPARABLE),
         ],
     },
     Subject {
@@ -53,7 +55,7 @@ const fn is_in_floor(request: &Request) -> bool {
     matches!(request.load, OutletLoad::FloorReceptacle(_))
 }
 
-fn has_mounting_receptacle(request: &Request) -> bool {
+fn has_supporting_receptacle(request: &Request) -> bool {
     match &request.load {
         OutletLoad::CeilingFan(fan) => fan.separable.is_some(),
         _ => hung(request).is_some_and(|hung| hung.separable.is_some()),

@@ -228,6 +228,7 @@ label-fan_canopy = Dosel del ventilador
 label-hinged_cover = Tapa con bisagras
 label-horizontal = Horizontal
 label-inside_measure = Medida interior
+label-interior_weight_mark = Marca de peso en el interior
 label-large_splice_count = Cuenta de empalmes grandes
 label-larger_of_both = La mayor de ambas
 label-largest_conductor = Conductor más grande
