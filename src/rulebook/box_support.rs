@@ -91,6 +91,8 @@ subject! {
     pub struct BoxSupport {
         /// How far from the back or the ends a nail or screw may pass through the inside.
         pub fastener_distance: RuleFigure,
+        /// Whether mounting holes may be in more than one side.
+        pub holes_in_several_sides: bool,
         /// The least thickness of a metal brace, uncoated.
         pub metal_brace: RuleFigure,
         /// The least nominal thickness of a wood brace.
@@ -129,6 +131,7 @@ subject! {
 impl BoxSupport {
     const E2017: Self = Self {
         fastener_distance: RuleFigure::length("box-support.fasteners.distance", &FASTENERS, 2_500, 60_000),
+        holes_in_several_sides: false,
         metal_brace: RuleFigure::length("box-support.brace.metal-thickness", &BRACE, 200, 5_100),
         wood_brace_thickness: RuleFigure::length("box-support.brace.wood-thickness", &BRACE, 10_000, 250_000),
         wood_brace_width: RuleFigure::length("box-support.brace.wood-width", &BRACE, 20_000, 500_000),
@@ -225,13 +228,14 @@ impl BoxSupport {
         },
     };
 
+    const E2020: Self =
+        Self { holes_in_several_sides: true, stem_fitting: StemFitting::SwivelHangers, ..Self::E2017 };
+
     pub(super) const fn of(edition: Edition) -> Self {
         match edition {
             Edition::E2017 => Self::E2017,
-            Edition::E2020 => Self { stem_fitting: StemFitting::SwivelHangers, ..Self::E2017 },
-            Edition::E2023 | Edition::E2026 => {
-                Self { stem_fitting: StemFitting::SwivelHangers, cord_grip: true, ..Self::E2017 }
-            }
+            Edition::E2020 => Self::E2020,
+            Edition::E2023 | Edition::E2026 => Self { cord_grip: true, ..Self::E2020 },
         }
     }
 }

@@ -3,6 +3,7 @@
 use super::{
     Rule, box_construction, box_depth, box_entry, conduit_body, free_conductor, luminaire_outlet, outlet_fill,
     outlet_volume, over_1000_volts, pull, raceway_fill, unit_systems,
+    outlet_volume, over_1000_volts, pull, raceway_fill, unit_systems,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -297,6 +298,13 @@ points! {
         Accommodates "accommodates",
         /// It does not: the equipment would touch the back.
         DoesNot "does_not_accommodate",
+    }
+    /// Whether a listing of a metal box is evidence of its thickness and of its means to connect a grounding conductor.
+    Settled ListingEvidencesConstruction "listing_evidences_construction" by box_construction::LISTED {
+        /// It is: boxes are listed with them.
+        Evidence "evidence",
+        /// Each must be known, as of a box that is not listed.
+        EachKnown "each_known",
     }
     /// Which ceiling boxes are marked inside with the weight that they carry.
     Settled InteriorWeightMark "interior_weight_mark" by luminaire_outlet::MARK {

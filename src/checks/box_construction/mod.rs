@@ -28,6 +28,7 @@ use crate::rulebook::box_construction::{
     SHEET_STEEL,
 };
 use crate::rulebook::digest::Reads;
+use crate::rulebook::reading::ListingEvidencesConstruction;
 use crate::rulebook::{Part, Rule, Rulebook};
 use serde::Serialize;
 use utoipa::ToSchema;
@@ -58,7 +59,12 @@ impl Check for BoxConstruction {
         &READS
     }
 
-    fn faults(_: &BoxConstructionRequest, _: &mut Faults) {}
+    fn faults(request: &BoxConstructionRequest, faults: &mut Faults) {
+        let ConstructedBox { listed, listed_as_equal, .. } = request.enclosure;
+        if (listed, listed_as_equal) == (Some(false), Some(true)) {
+            faults.contradiction(LISTED_AT_ALL, LISTED_AS_EQUAL, "fault-listed-and-not");
+        }
+    }
 
     fn retake(outcome: &mut BoxConstructionOutcome, retaking: &Retaking<'_>) {
         retaking.rows(&mut outcome.requirements);
@@ -70,7 +76,7 @@ impl Check for BoxConstruction {
             book: rulebook.box_construction.clone(),
             given: request.enclosure,
         };
-        let ConstructedBox { material, grounding_provision, .. } = request.enclosure;
+        let material = request.enclosure.material;
         let is_judged = is_described(request);
         let walls = if material == BoxMetal::Nonmetallic {
             construction.inspection.proof.does_not_apply(&GROUNDING, "nonmetallic-box", Some(MATERIAL));
@@ -79,8 +85,7 @@ impl Check for BoxConstruction {
             let walls = construction.walls();
             if is_judged {
                 construction.thickness(walls);
-                let at = Pointer::to(&"/enclosure/grounding_provision");
-                construction.inspection.fact(&GROUNDING, grounding_provision, at, PROVISION);
+                construction.grounding();
             }
             walls.determined()
         };
@@ -118,8 +123,10 @@ static SUBJECTS: [Subject<BoxConstructionRequest>; 2] = [
 ];
 
 fn is_described(request: &BoxConstructionRequest) -> bool {
-    let ConstructedBox { wall_thickness, listed_as_equal, grounding_provision, .. } = request.enclosure;
+    let ConstructedBox { listed, wall_thickness, listed_as_equal, grounding_provision, .. } =
+        request.enclosure;
     wall_thickness.is_some()
+        || listed.is_some()
         || listed_as_equal.is_some()
         || grounding_provision.is_some()
         || request.cover.is_some()
@@ -127,6 +134,8 @@ fn is_described(request: &BoxConstructionRequest) -> bool {
 
 const MATERIAL: Pointer = Pointer::to(&"/enclosure/material");
 const WALLS: Pointer = Pointer::to(&"/enclosure/wall_thickness");
+const LISTED_AT_ALL: Pointer = Pointer::to(&"/enclosure/listed");
+const LISTED_AS_EQUAL: Pointer = Pointer::to(&"/enclosure/listed_as_equal");
 const VOLUME: Pointer = Pointer::to(&"/enclosure/volume");
 
 const THICKNESS: Sentences = Sentences {
@@ -200,7 +209,34 @@ impl Construction {
         }
     }
 
-    /// The thickness of the walls, or a listing that serves instead of it. A large sheet-steel box has no such listing.
+    /// Where the request says that the box is listed.
+    fn listing(&self) -> Option<Pointer> {
+        let ConstructedBox { listed, listed_as_equal, .. } = self.given;
+        let said = [(listed, LISTED_AT_ALL), (listed_as_equal, LISTED_AS_EQUAL)];
+        said.into_iter().find(|(is_listed, _)| *is_listed == Some(true)).map(|(_, at)| at)
+    }
+
+    /// What nobody measured of a listed box is as its listing asks, unless it is read otherwise.
+    fn is_evidenced(&mut self) -> Option<Pointer> {
+        let listing = self.listing()?;
+        let reading = self.inspection.proof.reading::<ListingEvidencesConstruction>();
+        (reading == ListingEvidencesConstruction::Evidence).then_some(listing)
+    }
+
+    fn grounding(&mut self) {
+        let provision = self.given.grounding_provision;
+        if provision.is_none()
+            && let Some(listing) = self.is_evidenced()
+        {
+            self.inspection.granted(&GROUNDING, listing, "finding-listing-evidences-provision");
+            return;
+        }
+        let at = Pointer::to(&"/enclosure/grounding_provision");
+        self.inspection.fact(&GROUNDING, provision, at, PROVISION);
+    }
+
+    /// The thickness of the walls, or a listing that serves instead of it. Walls of a large sheet-steel box that were measured
+    /// have no such listing.
     fn thickness(&mut self, walls: Walls) {
         let thickness = self.given.wall_thickness.map(|thickness| thickness.value());
         let listed = self.given.listed_as_equal == Some(true);
@@ -214,8 +250,17 @@ impl Construction {
                 let given = proof.given(&LISTED, thickness, Measure::Length, WALLS);
                 proof.compare(&LISTED, given, Relation::AtLeast, large);
             }
-            let at = Pointer::to(&"/enclosure/listed_as_equal");
-            self.inspection.granted(&LISTED, at, "finding-listed-as-equal");
+            self.inspection.granted(&LISTED, LISTED_AS_EQUAL, "finding-listed-as-equal");
+            return;
+        }
+        if thickness.is_none()
+            && let Some(listing) = self.is_evidenced()
+        {
+            let rule = match walls {
+                Walls::Known(rule, _) => rule,
+                Walls::ByVolume(..) => &LISTED,
+            };
+            self.inspection.granted(rule, listing, "finding-listing-evidences-walls");
             return;
         }
         let limit = match (walls, thickness) {
@@ -231,16 +276,18 @@ impl Construction {
             Some((rule, limit))
                 if thickness.is_some_and(|thickness| thickness < limit.value)
                     && self.given.listed_as_equal.is_none()
+                    && self.given.listed != Some(false)
                     && (excepted || matches!(walls, Walls::ByVolume(..))) =>
             {
-                let at = Pointer::to(&"/enclosure/listed_as_equal");
                 let given = Given { value: thickness, measure: Measure::Length, at: WALLS };
                 let limit = (Relation::AtLeast, limit);
-                self.inspection.open_given(rule, given, limit, at, "finding-thin-walls-listed-open");
+                let message = "finding-thin-walls-listed-open";
+                self.inspection.open_given(rule, given, limit, LISTED_AS_EQUAL, message);
             }
             Some((rule, limit)) => {
-                if let Some(listed) = self.given.listed_as_equal {
-                    let at = Pointer::to(&"/enclosure/listed_as_equal");
+                let ConstructedBox { listed, listed_as_equal, .. } = self.given;
+                let said = [(listed_as_equal, LISTED_AS_EQUAL), (listed, LISTED_AT_ALL)];
+                if let Some((listed, at)) = said.into_iter().find_map(|(said, at)| Some((said?, at))) {
                     self.inspection.proof.fact(&LISTED, listed, at);
                 }
                 let given = Given { value: thickness, measure: Measure::Length, at: WALLS };

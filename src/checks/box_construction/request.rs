@@ -1,7 +1,8 @@
 //! What is asked: the metal box and its cover.
 
-use crate::checks::request::request;
+use crate::checks::request::{interpretations, request};
 use crate::quantity::{Length, Offset, Volume, converts};
+use crate::rulebook::reading::ListingEvidencesConstruction;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -12,10 +13,19 @@ request! {
     pub struct BoxConstructionRequest {
         /// The units of every length and volume in the request and the answer.
         units,
+        interpretations: BoxConstructionInterpretations,
         /// The box.
         pub enclosure: ConstructedBox,
         /// The cover of the box.
         pub cover: Option<MetalCover>,
+    }
+}
+
+interpretations! {
+    /// How disputed points of the construction of boxes are to be read.
+    pub struct BoxConstructionInterpretations {
+        /// Whether a listing is evidence of what the box is made like.
+        listing_evidences_construction: ListingEvidencesConstruction,
     }
 }
 
@@ -43,11 +53,17 @@ pub struct ConstructedBox {
     pub material: BoxMetal,
     /// Its volume, in the request's units. Decides which thickness sheet steel needs.
     pub volume: Option<Volume>,
-    /// The thickness of its walls without coating, in the request's units.
+    /// Whether the box is listed. A listing is evidence of the thickness of its walls and of its means to connect a grounding conductor,
+    /// unless it is read otherwise.
+    pub listed: Option<bool>,
+    /// The thickness of its walls without coating, in the request's units. Left out of a listed box: what its listing asks.
+    #[schema(extensions(("x-role" = json!("default"))))]
     pub wall_thickness: Option<Length>,
     /// Whether it is listed as equal in strength to one of the required thickness, or is a listed short-radius body.
     pub listed_as_equal: Option<bool>,
-    /// Whether it has a tapped hole or the like for an equipment grounding conductor.
+    /// Whether it has a tapped hole or the like for an equipment grounding conductor. Left out of a listed box: it has one, as its
+    /// listing asks.
+    #[schema(extensions(("x-role" = json!("default"))))]
     pub grounding_provision: Option<bool>,
 }
 

@@ -70,6 +70,17 @@ impl Holding<'_> {
             SupportFasteners::OutsideBrackets(_) | SupportFasteners::MountingHoles(_) => {
                 self.inspection.proof.does_not_apply(&FASTENERS, "fastened-outside", Some(placement));
             }
+            SupportFasteners::MountingHolesInSeveralSides(_) => {
+                let says = "mounting_holes_in_several_sides";
+                let step = self.inspection.proof.word(&FASTENERS, says, placement);
+                let serve = self.figures.holes_in_several_sides;
+                let sentences = Sentences {
+                    met: "finding-holes-in-several-sides",
+                    broken: "finding-holes-in-single-side-only",
+                    open: "finding-holes-in-single-side-only",
+                };
+                self.inspection.decided_by(&FASTENERS, serve, placement, step, sentences);
+            }
             SupportFasteners::FieldMadeHoles(FieldMadeHoles { approved: None }) => {
                 let approved = at.member(&"/fasteners/approved");
                 let finding = Finding::new(&FASTENERS, Status::Violated, "finding-field-holes-unapproved");

@@ -236,6 +236,7 @@ label-leads = Puntas
 label-length_counts = La longitud cuenta
 label-lengthens_both = Alarga ambos
 label-listed_body_area = Área de un cuerpo listado
+label-listing_evidences_construction = El listado demuestra la construcción
 label-loop_threshold = Longitud del bucle
 label-mark_only = Solo marca
 label-marked_size = Calibre marcado

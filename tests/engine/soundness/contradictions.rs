@@ -191,6 +191,16 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             "fault-fan-location-of-no-ceiling",
             json!({"load": {"kind": "luminaire", "position": "wall", "weight": 4}, "fan_location": {"dwelling": true}}),
         ),
+        (
+            "luminaire_and_fan_outlets",
+            "fault-weight-marked-and-not",
+            json!({"load": {"kind": "luminaire", "position": "wall", "weight": 4}, "box": {"weight_marked": false, "marked_weight": 75}}),
+        ),
+        (
+            "box_construction",
+            "fault-listed-and-not",
+            json!({"enclosure": {"material": "die_cast", "listed": false, "listed_as_equal": true}}),
+        ),
     ]
 }
 

@@ -93,6 +93,7 @@ fn fasteners() -> BoxedStrategy<Value> {
     prop_oneof![
         placed("outside_brackets", vec![]),
         placed("mounting_holes", vec![]),
+        placed("mounting_holes_in_several_sides", vec![]),
         placed("field_made_holes", vec![("approved", yes_or_no())]),
         screws,
         nails,

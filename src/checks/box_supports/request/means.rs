@@ -39,6 +39,8 @@ tagged! {
         "outside_brackets" => OutsideBrackets(OutsideBrackets),
         /// Through the maker's mounting holes in the back or in a single side.
         "mounting_holes" => MountingHoles(MountingHoles),
+        /// Through the maker's mounting holes in more than one side. From 2020 on they serve like those of a single side.
+        "mounting_holes_in_several_sides" => MountingHolesInSeveralSides(MountingHoles),
         /// Through mounting holes made in the field.
         "field_made_holes" => FieldMadeHoles(FieldMadeHoles),
         /// Through the inside of the enclosure.
