@@ -50,6 +50,7 @@ pub(super) fn apply<C: Check>(
         return false;
     }
     evaluation.proof.reading::<UnitsOfMeasure>();
+    let asked_there = asked_only_there(evaluation, &other);
     let deciding: Vec<StepId> = differ.iter().filter_map(|(_, other)| other.step()).collect();
     let mut here = evaluation.proof.append(&other.proof, &deciding).into_iter();
     for (index, told) in differ {
@@ -70,7 +71,22 @@ pub(super) fn apply<C: Check>(
             }
         }
     }
+    for (index, open) in asked_there {
+        evaluation.findings[index] = open;
+    }
     true
+}
+
+/// What is not asked for here because the way that it is about is broken, and there is not broken but open.
+fn asked_only_there<O>(here: &Evaluation<O>, other: &Evaluation<O>) -> Vec<(usize, Finding)> {
+    if other.verdict == Some(Verdict::Violates) {
+        return Vec::new();
+    }
+    let needless = (0..here.findings.len()).filter(|index| here.findings[*index].is_needless);
+    needless
+        .filter_map(|index| Some((index, counterpart(index, &here.findings, &other.findings)?.clone())))
+        .filter(|(_, there)| there.status == Status::NotDetermined)
+        .collect()
 }
 
 impl Other<'_> {

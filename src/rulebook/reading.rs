@@ -1,9 +1,8 @@
 //! Interpretation points: where a rule is read in more than one way.
 
 use super::{
-    Rule, box_construction, box_depth, box_entry, conduit_body, free_conductor, luminaire_outlet, outlet_fill,
-    outlet_volume, over_1000_volts, pull, raceway_fill, unit_systems,
-    outlet_volume, over_1000_volts, pull, raceway_fill, unit_systems,
+    Rule, box_construction, box_depth, box_entry, conduit_body, free_conductor, luminaire_outlet,
+    outlet_fill, outlet_volume, over_1000_volts, pull, raceway_fill, unit_systems,
 };
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -334,7 +333,7 @@ points! {
 pub struct Readings {
     places: [u8; Point::ALL.len()],
     /// The points that the caller chose a reading of, one bit each.
-    chosen: u32,
+    chosen: u64,
 }
 
 impl Readings {

@@ -57,7 +57,6 @@ pub struct ConstructedBox {
     /// unless it is read otherwise.
     pub listed: Option<bool>,
     /// The thickness of its walls without coating, in the request's units. Left out of a listed box: what its listing asks.
-    #[schema(extensions(("x-role" = json!("default"))))]
     pub wall_thickness: Option<Length>,
     /// Whether it is listed as equal in strength to one of the required thickness, or is a listed short-radius body.
     pub listed_as_equal: Option<bool>,

@@ -70,16 +70,15 @@ impl Holding<'_> {
             SupportFasteners::OutsideBrackets(_) | SupportFasteners::MountingHoles(_) => {
                 self.inspection.proof.does_not_apply(&FASTENERS, "fastened-outside", Some(placement));
             }
+            SupportFasteners::MountingHolesInSeveralSides(_) if self.figures.holes_in_several_sides => {
+                self.inspection.proof.does_not_apply(&FASTENERS, "fastened-outside", Some(placement));
+            }
             SupportFasteners::MountingHolesInSeveralSides(_) => {
-                let says = "mounting_holes_in_several_sides";
-                let step = self.inspection.proof.word(&FASTENERS, says, placement);
-                let serve = self.figures.holes_in_several_sides;
-                let sentences = Sentences {
-                    met: "finding-holes-in-several-sides",
-                    broken: "finding-holes-in-single-side-only",
-                    open: "finding-holes-in-single-side-only",
-                };
-                self.inspection.decided_by(&FASTENERS, serve, placement, step, sentences);
+                self.inspection.proof.word(&FASTENERS, "mounting_holes_in_several_sides", placement);
+                let message = "finding-holes-in-several-sides";
+                self.inspection
+                    .findings
+                    .push(Finding::new(&FASTENERS, Status::Violated, message).at(placement));
             }
             SupportFasteners::FieldMadeHoles(FieldMadeHoles { approved: None }) => {
                 let approved = at.member(&"/fasteners/approved");

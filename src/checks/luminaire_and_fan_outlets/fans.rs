@@ -2,7 +2,7 @@
 
 use super::carrying::Ways;
 use super::request::{FanLoad, OutletBox, SeparableFitting};
-use super::{LOAD_WEIGHT, MARKED_WEIGHT, Outlet, WITHIN_MARK, weight};
+use super::{LOAD_WEIGHT, MARKED_WEIGHT, Outlet, WEIGHT_MARKED, WITHIN_MARK, weight};
 use crate::checks::inspection::Sentences;
 use crate::checks::ways::Way;
 use crate::checks::{Finding, Status};
@@ -100,7 +100,12 @@ impl Outlet<'_> {
             Some(marked) => {
                 self.inspection.proof.given(&FAN_MARK, marked.value(), Measure::Weight, MARKED_WEIGHT)
             }
-            None => self.inspection.proof.stated(&self.figures.fan_unmarked),
+            None => {
+                if let Some(is_marked) = self.outlet_box.weight_marked {
+                    self.inspection.proof.fact(&FAN_MARK, is_marked, WEIGHT_MARKED);
+                }
+                self.inspection.proof.stated(&self.figures.fan_unmarked)
+            }
         };
         self.box_carries = Some(if carries.value > most.value { most } else { carries });
         let is_heavier = fan.weight.is_some_and(|weight| weight.value() > carries.value);

@@ -34,7 +34,7 @@ const EVERYWHERE: [(&str, &str); 18] = [
 
 /// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
 /// writes no extension.
-const OF_SCHEMA: [(&str, &str, &str); 34] = [
+const OF_SCHEMA: [(&str, &str, &str); 36] = [
     ("Access", "finish_opening", "thing"),
     ("Access", "under_loose_cover", "relief"),
     ("Barrier", "marked_volume", "default"),
@@ -52,6 +52,7 @@ const OF_SCHEMA: [(&str, &str, &str); 34] = [
     ("BoxMountingRequest", "unused_openings", "thing"),
     ("Cable", "grounding", "default"),
     ("ConduitBodyRequest", "contents", "thing"),
+    ("ConstructedBox", "wall_thickness", "default"),
     ("Contents", "canopy", "thing"),
     ("Device", "gangs", "default"),
     ("EnclosureTypesRequest", "enclosure_type", "thing"),
@@ -66,6 +67,7 @@ const OF_SCHEMA: [(&str, &str, &str); 34] = [
     ("InsideBox", "height", "thing"),
     ("InsideBox", "width", "thing"),
     ("LuminaireAndFanOutletsRequest", "box", "thing"),
+    ("LuminaireAndFanOutletsRequest", "fan_location", "thing"),
     ("Marking", "insulation", "default"),
     ("MountedBox", "material", "thing"),
     ("PullBoxRequest", "marked", "relief"),

@@ -19,10 +19,11 @@ fn answer<C: Check>(request: &Value) -> Evaluation<C::Outcome> {
     evaluation
 }
 
-/// Members whose absence says something: one stem, no weight marked, the box carries it, no such floor; and those that
+/// Members whose absence says something: one stem, no weight marked, no spare conductors, the box carries it, no such floor; and those that
 /// cannot be absent.
-const SILENCE_SPEAKS: [&str; 8] = [
+const SILENCE_SPEAKS: [&str; 9] = [
     "stems",
+    "spare_conductors",
     "marked_weight",
     "marked_inside",
     "carried_by_structure",

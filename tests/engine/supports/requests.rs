@@ -242,6 +242,17 @@ pub fn outlets() -> BoxedStrategy<Value> {
         ("marked_for_fan", yes_or_no()),
         ("listed_for_floor", yes_or_no()),
     ]);
+    // a box that is listed for a weight is identified, and of what is marked nobody says that it is not
+    let outlet_box = (outlet_box, any::<bool>()).prop_map(|(mut outlet_box, denies_mark)| {
+        if outlet_box["identified"] == false {
+            outlet_box.as_object_mut().expect("an object").remove("listed_for_weight");
+        }
+        if denies_mark && outlet_box.get("marked_weight").is_none() {
+            outlet_box["weight_marked"] = false.into();
+        }
+        outlet_box
+    });
+    let outlet_box = outlet_box.boxed();
     let fan_location = object(vec![
         ("dwelling", yes_or_no()),
         ("habitable_room", yes_or_no()),
