@@ -154,7 +154,7 @@ fn no_advisory_carries_a_requirement() {
 }
 
 /// What is only told about rules that are worked with: where a requirement hangs on it, another finding decides.
-const ADVICE: [(&str, &str); 17] = [
+const ADVICE: [(&str, &str); 18] = [
     ("enclosure-type.moisture", "finding-moisture-taken-as"),
     ("free-conductor.spliced", "finding-shared-pigtail"),
     ("free-conductor.spliced", "finding-splice-counts"),
@@ -171,6 +171,7 @@ const ADVICE: [(&str, &str); 17] = [
     ("raceway-fill.nipple", "finding-too-long-for-nipple"),
     ("raceway-fill.raceway-area", "finding-other-area-count"),
     ("raceway-fill.raceway-area", "finding-other-area-room"),
+    ("raceway-fill.raceway-area", "finding-other-area-size"),
     ("raceway-fill.raceway-area", "finding-unconfirmed-dimensions"),
 ];
 
