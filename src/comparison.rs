@@ -170,8 +170,7 @@ fn rules(from: &Derivation, to: &Derivation) -> Vec<RuleChange> {
 
 fn rule_change(rule: &'static Rule, from: &Derivation, to: &Derivation) -> Option<RuleChange> {
     let (only_from, only_to) = (only_in(rule, from, to), only_in(rule, to, from));
-    let citation =
-        |proof: &Derivation| rule.citation(proof.rulebook().edition).map(|citation| citation.to_string());
+    let citation = |proof: &Derivation| proof.citation(rule).map(|citation| citation.to_string());
     let (citation_from, citation_to) = (citation(from), citation(to));
     if only_from.is_empty() && only_to.is_empty() && citation_from == citation_to {
         return None;

@@ -269,7 +269,7 @@ pub fn answer<'a, C: Check>(
         findings: edition_finding(terms.edition)
             .into_iter()
             .chain(findings)
-            .map(|finding| view_of(finding, terms.edition, messages))
+            .map(|finding| view_of(finding, proof, messages))
             .collect(),
         account: verdict.map(|_| AccountView::of(account, explain)),
         reasons: reasons(proof, messages),
@@ -294,11 +294,11 @@ fn edition_finding(edition: Edition) -> Option<&'static Finding> {
     (!edition.is_verified()).then(|| &*UNVERIFIED)
 }
 
-fn view_of<'a>(finding: &'a Finding, edition: Edition, messages: &Catalogue) -> FindingView<'a> {
+fn view_of<'a>(finding: &'a Finding, proof: &Derivation, messages: &Catalogue) -> FindingView<'a> {
     let Finding { rule, status, at, supply, unless, step, .. } = finding;
     FindingView {
         rule: rule.id,
-        citation: rule.citation(edition),
+        citation: proof.citation(rule),
         status: *status,
         message: message_of(finding, messages),
         at,

@@ -24,7 +24,7 @@ pub use view::{DerivationView, StepView};
 
 use crate::quantity::{Decimal, Measure, Unit, Units};
 use crate::rulebook::reading::{Point, Reading};
-use crate::rulebook::{Basis, Rule, RuleFigure, Rulebook};
+use crate::rulebook::{Basis, Citation, Rule, RuleFigure, Rulebook};
 use crate::tables::{Cell, standard_boxes};
 use smallvec::SmallVec;
 
@@ -40,6 +40,8 @@ pub struct Derivation {
     operands: Vec<StepId>,
     selected: standard_boxes::StandardBoxes,
     consulted: SmallVec<[Point; 4]>,
+    /// Rules of several paragraphs, each with the one that the case falls under.
+    paragraphs: SmallVec<[(&'static Rule, &'static str); 2]>,
 }
 
 impl Derivation {
@@ -54,7 +56,20 @@ impl Derivation {
             operands: Vec::with_capacity(96),
             selected: SmallVec::new(),
             consulted: SmallVec::new(),
+            paragraphs: SmallVec::new(),
         }
+    }
+
+    /// Cites a rule that the edition has in several paragraphs by the one that this case falls under.
+    pub fn cite(&mut self, rule: &'static Rule, paragraph: &'static str) {
+        self.paragraphs.push((rule, paragraph));
+    }
+
+    /// Where the edition has a rule: the paragraph that was cited, else all of it.
+    pub fn citation(&self, rule: &'static Rule) -> Option<Citation> {
+        let citation = rule.citation(self.rulebook.edition)?;
+        let cited = self.paragraphs.iter().find(|(known, _)| std::ptr::eq(*known, rule));
+        Some(cited.map_or(citation, |(_, paragraph)| citation.of_paragraph(paragraph)))
     }
 
     /// The rulebook that the proof follows.

@@ -2,7 +2,7 @@
 
 use super::{Derivation, Operation, Outcome, Pointer, Relation, RuleStatus, Step, StepId};
 use crate::quantity::{Decimal, Unit};
-use crate::rulebook::{Basis, Citation, Edition, figures_table};
+use crate::rulebook::{Basis, Citation, figures_table};
 use crate::tables::{self, standard_boxes::StandardBox};
 use serde::Serialize;
 use serde::ser::{SerializeSeq, Serializer};
@@ -220,12 +220,11 @@ impl<'a> StepView<'a> {
     }
 
     fn new(proof: &'a Derivation, id: StepId, step: &Step) -> Self {
-        let edition: Edition = proof.rulebook.edition;
         let mut view = Self {
             id,
             op: step.operation.name(),
             rule: step.rule.id,
-            citation: step.rule.citation(edition),
+            citation: proof.citation(step.rule),
             basis: step.basis,
             of: proof.operands(step),
             table: None,
@@ -252,7 +251,8 @@ impl<'a> StepView<'a> {
             }
             Operation::Stated { figure, units } => {
                 view.table = Some(figures_table::TABLE);
-                (view.row, view.column) = (Some(figure), Some(figures_table::column(edition, units)));
+                (view.row, view.column) =
+                    (Some(figure), Some(figures_table::column(proof.rulebook.edition, units)));
             }
             Operation::Compare(relation) => view.relation = Some(relation),
             Operation::Read { point, reading } => {

@@ -65,7 +65,7 @@ impl Derivation {
         }
         let start = out.len();
         member(out, r#"","rule":""#, step.rule.id);
-        if let Some(citation) = step.rule.citation(self.rulebook.edition) {
+        if let Some(citation) = self.citation(step.rule) {
             let [section, remark] = citation.parts();
             member(out, r#"","citation":""#, section);
             put(out, remark);

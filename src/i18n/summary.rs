@@ -35,7 +35,7 @@ pub fn computed(proof: &Derivation, id: StepId) -> Option<String> {
 }
 
 fn sentence(proof: &Derivation, step: &Step, catalogue: &Catalogue) -> Option<String> {
-    let citation = step.rule.citation(proof.rulebook().edition);
+    let citation = proof.citation(step.rule);
     let citation = citation.map(|citation| catalogue.citation(&citation.to_string()));
     let title = catalogue.rule_title(step.rule.id);
     let (key, text) = match step.operation {

@@ -49,6 +49,11 @@ pub struct Citation {
 }
 
 impl Citation {
+    /// The same with one paragraph in place of several.
+    pub const fn of_paragraph(self, section: &'static str) -> Self {
+        Self { section, ..self }
+    }
+
     /// The two parts of its text: the section, and what must be said of it, which is mostly nothing.
     pub const fn parts(self) -> [&'static str; 2] {
         [self.section, if self.verified { "" } else { " (2023; location in 2026 unverified)" }]

@@ -1,16 +1,19 @@
 //! What enters the box: whether it may, how far its sheath reaches in, and how it is held.
 
 use super::{
-    BODY, BoxShape, EntryWiring, MATERIAL, MountedBox, MountedMaterial, Mounting, SINGLE_GANG_BOX,
-    WiringEntry, distance, of_box,
+    BODY, BoxShape, ClampInside, EntryWiring, MATERIAL, MountedBox, MountedMaterial, Mounting,
+    SINGLE_GANG_BOX, WiringEntry, distance, of_box,
 };
 use crate::checks::inspection::Sentences;
 use crate::checks::{Name, Status};
 use crate::derivation::{Pointer, Relation};
+use crate::quantity::Measure;
 use crate::rulebook::box_entry::{
-    IN_RACEWAY, INSULATING_FITTING, METAL_IN_NONMETALLIC, ROUND, SECURED, SHEATH, SINGLE_GANG,
+    ByMaterial, IN_RACEWAY, METAL_IN_NONMETALLIC, PastClamp, ROUND, SECURED, SHEATH, SHEATH_PAST_CLAMP,
+    SINGLE_GANG,
 };
 use crate::rulebook::reading::FeederAsNm;
+use crate::tables::standard_boxes::Shape;
 
 const ON_SIDE: Sentences = Sentences {
     met: "finding-round-box-side-free",
@@ -37,6 +40,12 @@ const SHEATHED: Sentences = Sentences {
     broken: "finding-sheath-too-short",
     open: "finding-sheath-open",
 };
+const PAST_CLAMP: Sentences = Sentences {
+    met: "finding-sheath-past-clamp",
+    broken: "finding-sheath-not-past-clamp",
+    open: "finding-sheath-past-clamp-open",
+};
+const BEYOND_CLAMP: Sentences = Sentences { open: "finding-sheath-beyond-clamp-open", ..PAST_CLAMP };
 const SMALL_BOX: Sentences = Sentences {
     met: "finding-single-gang",
     broken: "finding-not-single-gang",
@@ -44,30 +53,47 @@ const SMALL_BOX: Sentences = Sentences {
 };
 const FASTENED: Sentences =
     Sentences { met: "finding-fastened-near", broken: "finding-fastened-far", open: "finding-fastened-open" };
-const FITTING: Sentences = Sentences {
-    met: "finding-insulating-fitting",
-    broken: "finding-no-insulating-fitting",
-    open: "finding-insulating-fitting-open",
-};
 
 impl Mounting {
     /// Each entry in turn.
     pub(super) fn entries(&mut self, entries: &[WiringEntry]) {
+        self.cite_by_material();
         for (index, entry) in entries.iter().enumerate() {
             self.inspection.about(entry.id.as_ref().map(Name::as_str), index);
             let item = Pointer::of(&"/entries/#", index);
             self.round(entry, item);
             self.metal_in_nonmetallic(entry);
             self.held(entry, item);
-            self.insulating_fitting(entry, item);
+            self.large_conductors(entry, item);
         }
     }
 
-    /// A locknut or bushing on the side matters on a round box alone. Shape follows from its being a single-gang box.
+    /// Cites what is asked of metal boxes and of nonmetallic ones by the paragraph of this box.
+    fn cite_by_material(&mut self) {
+        let (Some(paragraphs), Some(material)) = (self.book.box_entry.by_material, self.enclosure.material)
+        else {
+            return;
+        };
+        let ByMaterial { metal, nonmetallic } = paragraphs;
+        let paragraph = if material == MountedMaterial::Metal { metal } else { nonmetallic };
+        for rule in [&SECURED, &SHEATH] {
+            self.inspection.proof.cite(rule, paragraph);
+        }
+    }
+
+    /// A locknut or bushing on the side matters on a round box alone. Shape follows from its being a single-gang box, and from
+    /// its row of the table unless that is of octagonal boxes, which are round there too.
     fn round(&mut self, entry: &WiringEntry, item: Pointer) {
         let at = item.member(&"/locknut_on_side");
-        let MountedBox { shape, conduit_body, single_gang_in_wall_or_ceiling, .. } = self.enclosure;
+        let MountedBox { shape, standard, conduit_body, single_gang_in_wall_or_ceiling, .. } = self.enclosure;
+        let flat_row = standard.filter(|row| row.shape() != Shape::Octagonal);
         let proof = &mut self.inspection.proof;
+        if let (None, Some(row)) = (shape, flat_row) {
+            let standard = of_box(&"/standard");
+            proof.word(&ROUND, row.key(), standard);
+            proof.does_not_apply(&ROUND, "flat-sided-box", Some(standard));
+            return;
+        }
         match (shape, entry.locknut_on_side) {
             (Some(BoxShape::FlatSided), _) => {
                 proof.does_not_apply(&ROUND, "flat-sided-box", Some(of_box(&"/shape")));
@@ -155,7 +181,35 @@ impl Mounting {
         let limit = self.inspection.proof.stated(&self.book.box_entry.sheath);
         let value = entry.sheath_inside.map(|sheath| sheath.value());
         let given = distance(value, item.member(&"/sheath_inside"));
-        self.inspection.limit(&SHEATH, given, Relation::AtLeast, limit, SHEATHED)
+        let reaches = self.inspection.limit(&SHEATH, given, Relation::AtLeast, limit, SHEATHED);
+        if let Some(clamp) = entry.clamp_inside {
+            self.past_clamp(clamp, item);
+        }
+        reaches
+    }
+
+    /// How far the sheath reaches past a clamp inside the box.
+    fn past_clamp(&mut self, clamp: ClampInside, item: Pointer) {
+        let past = clamp.sheath_past.map(|past| past.value());
+        let given = distance(past, item.member(&"/clamp_inside/sheath_past"));
+        let proof = &mut self.inspection.proof;
+        match self.book.box_entry.past_clamp {
+            PastClamp::NotAsked => {
+                proof.does_not_apply(
+                    &SHEATH_PAST_CLAMP,
+                    "not-in-edition",
+                    Some(item.member(&"/clamp_inside")),
+                );
+            }
+            PastClamp::Beyond => {
+                let limit = proof.nothing(&SHEATH_PAST_CLAMP, Measure::Length);
+                self.inspection.limit(&SHEATH_PAST_CLAMP, given, Relation::Above, limit, BEYOND_CLAMP);
+            }
+            PastClamp::AtLeast(least) => {
+                let limit = proof.stated(&least);
+                self.inspection.limit(&SHEATH_PAST_CLAMP, given, Relation::AtLeast, limit, PAST_CLAMP);
+            }
+        }
     }
 
     /// Whether a cable is named by the exception of the single-gang box.
@@ -204,43 +258,5 @@ impl Mounting {
         if sheath == Status::Violated {
             self.inspection.advise(&SINGLE_GANG, "finding-single-gang-needs-sheath", item);
         }
-    }
-
-    /// Large insulated conductors in a raceway: one of four means protects them. What protects them whatever their size is
-    /// enough.
-    fn insulating_fitting(&mut self, entry: &WiringEntry, item: Pointer) {
-        if !matches!(entry.wiring, EntryWiring::MetalRaceway | EntryWiring::NonmetallicRaceway) {
-            let at = item.member(&"/wiring");
-            self.inspection.proof.does_not_apply(&INSULATING_FITTING, "not-a-raceway", Some(at));
-            return;
-        }
-        let size_at = item.member(&"/largest_insulated_conductor");
-        // before an edition names it, such a fitting neither serves nor, while it is there, lets the means be denied
-        let listed_metal = entry.listed_metal_fitting;
-        let serves = self.book.box_entry.listed_metal_fitting || listed_metal != Some(true);
-        let means = [
-            (entry.insulating_fitting, item.member(&"/insulating_fitting")),
-            (listed_metal.filter(|_| serves), item.member(&"/listed_metal_fitting")),
-            (entry.fastened_separation, item.member(&"/fastened_separation")),
-            (entry.rounded_hub, item.member(&"/rounded_hub")),
-        ];
-        let is_protected = means.iter().any(|(given, _)| *given == Some(true));
-        match entry.largest_insulated_conductor {
-            Some(size) if size < self.book.box_entry.fitting_from => {
-                let proof = &mut self.inspection.proof;
-                proof.does_not_apply(&INSULATING_FITTING, "no-large-conductor-enters", Some(size_at));
-                return;
-            }
-            None if !is_protected => {
-                let finding = "finding-entry-conductor-open";
-                self.inspection.open(&INSULATING_FITTING, None, size_at, finding);
-                return;
-            }
-            Some(size) => {
-                self.inspection.proof.word(&INSULATING_FITTING, size.name(), size_at);
-            }
-            None => {}
-        }
-        self.inspection.any_of(&INSULATING_FITTING, &means, FITTING);
     }
 }

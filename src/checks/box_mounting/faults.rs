@@ -1,10 +1,13 @@
 //! What can be wrong with a request that decoded.
 
-use super::request::{AccessPlace, BoxMountingRequest, BoxShape, FinishOpening, MOST_ITEMS, MountedBox};
+use super::request::{
+    AccessPlace, BoxMountingRequest, BoxShape, FinishOpening, MOST_ITEMS, MountedBox, MountedMaterial,
+};
 use super::{BODY, MATERIAL, SINGLE_GANG_BOX, of_box};
 use crate::checks::FaultCode::Conflict;
 use crate::checks::{FaultCode, Faults, Name};
 use crate::derivation::Pointer;
+use crate::tables::standard_boxes::Shape;
 
 pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
     faults.at_most(Pointer::to(&"/entries"), request.entries.len(), MOST_ITEMS);
@@ -22,6 +25,16 @@ pub(super) fn find(request: &BoxMountingRequest, faults: &mut Faults) {
     named(&"/fasteners/#", request.fasteners.iter().map(|fastener| fastener.id.as_ref()).collect(), faults);
     if let Some(enclosure) = request.enclosure {
         contradictions(enclosure, faults);
+    }
+    for (index, entry) in request.entries.iter().enumerate() {
+        let past = entry.clamp_inside.and_then(|clamp| clamp.sheath_past);
+        if let (Some(past), Some(inside)) = (past, entry.sheath_inside)
+            && past > inside
+        {
+            let item = Pointer::of(&"/entries/#", index);
+            let at = item.member(&"/clamp_inside/sheath_past");
+            faults.contradiction(at, item.member(&"/sheath_inside"), "fault-sheath-past-clamp-longer");
+        }
     }
     let Some(access) = request.access else { return };
     if access.place == AccessPlace::Building
@@ -55,7 +68,7 @@ pub(super) fn is_covered_in_finish(request: &BoxMountingRequest) -> bool {
 /// A metal box is grounded; a nonmetallic one bonds its entries together. Neither has the means of the other, and a single-gang
 /// box is neither a conduit body nor round.
 fn contradictions(enclosure: MountedBox, faults: &mut Faults) {
-    use super::request::MountedMaterial::{Metal, Nonmetallic};
+    use MountedMaterial::{Metal, Nonmetallic};
     let MountedBox { material, grounded, bonds_all_entries, .. } = enclosure;
     if material == Some(Metal) && bonds_all_entries == Some(true) {
         let at = of_box(&"/bonds_all_entries");
@@ -67,6 +80,9 @@ fn contradictions(enclosure: MountedBox, faults: &mut Faults) {
     if material.is_none() && grounded.is_some() {
         faults.add(of_box(&"/material"), FaultCode::MissingMember, "fault-grounding-of-unsaid-material");
     }
+    if let Some(row) = enclosure.standard {
+        of_row(enclosure, row.shape(), faults);
+    }
     if enclosure.single_gang_in_wall_or_ceiling == Some(true) {
         if enclosure.conduit_body == Some(true) {
             faults.contradiction(BODY, SINGLE_GANG_BOX, "fault-single-gang-body");
@@ -74,5 +90,24 @@ fn contradictions(enclosure: MountedBox, faults: &mut Faults) {
         if enclosure.shape == Some(BoxShape::Round) {
             faults.contradiction(of_box(&"/shape"), SINGLE_GANG_BOX, "fault-single-gang-round");
         }
+    }
+}
+
+/// A row of the table of standard boxes is of metal boxes, which are no conduit bodies, with flat sides but for round ones; of some
+/// rows no box has a single gang.
+fn of_row(enclosure: MountedBox, row: Shape, faults: &mut Faults) {
+    let standard = of_box(&"/standard");
+    if enclosure.material == Some(MountedMaterial::Nonmetallic) {
+        faults.contradiction(MATERIAL, standard, "fault-standard-box-is-metal");
+    }
+    if enclosure.conduit_body == Some(true) {
+        faults.contradiction(BODY, standard, "fault-standard-box-is-no-body");
+    }
+    if enclosure.shape == Some(BoxShape::Round) && row != Shape::Octagonal {
+        faults.contradiction(of_box(&"/shape"), standard, "fault-standard-box-is-not-round");
+    }
+    let many = matches!(row, Shape::Square | Shape::Octagonal | Shape::MultipleCover);
+    if enclosure.single_gang_in_wall_or_ceiling == Some(true) && many {
+        faults.contradiction(SINGLE_GANG_BOX, standard, "fault-standard-box-is-not-single-gang");
     }
 }

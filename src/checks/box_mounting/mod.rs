@@ -17,6 +17,7 @@ mod entries;
 mod faults;
 mod finish_opening;
 mod handhole;
+mod large_conductors;
 mod protection;
 mod request;
 mod subjects;

@@ -10,7 +10,8 @@ use crate::rulebook::box_access::{
     UNDER_LOOSE_COVER, UNDERGROUND,
 };
 use crate::rulebook::box_entry::{
-    IN_RACEWAY, INSULATING_FITTING, METAL_IN_NONMETALLIC, ROUND, SECURED, SHEATH, SINGLE_GANG, UNUSED,
+    IN_RACEWAY, INSULATING_FITTING, METAL_IN_NONMETALLIC, PROTECTED_FIRST, ROUND, SECURED, SHEATH,
+    SHEATH_PAST_CLAMP, SINGLE_GANG, UNUSED,
 };
 use crate::rulebook::box_protection::{
     BLUNT, COVER_SCREWS as SCREWS_REACH, DRAIN, DRAIN_FITTING, GROUNDED, KEEP_DRY, THROUGH_BODY,
@@ -96,9 +97,11 @@ pub(super) static SUBJECTS: [Subject<Request>; 12] = [
             InScope::when(|request| any_entry(request, is_metal), &METAL_IN_NONMETALLIC),
             InScope::always(&SECURED),
             InScope::when(|request| any_entry(request, is_sheathed), &SHEATH),
+            InScope::when(|request| any_entry(request, is_clamped_inside), &SHEATH_PAST_CLAMP),
             InScope::when(|_| false, &SINGLE_GANG),
             InScope::when(|_| false, &IN_RACEWAY),
             InScope::always(&INSULATING_FITTING),
+            InScope::when(|_| false, &PROTECTED_FIRST),
         ],
     },
     Subject {
@@ -161,6 +164,10 @@ fn is_metal(entry: &WiringEntry) -> bool {
 
 fn is_sheathed(entry: &WiringEntry) -> bool {
     matches!(entry.wiring, EntryWiring::NonmetallicSheathedCable | EntryWiring::UndergroundFeederCable)
+}
+
+fn is_clamped_inside(entry: &WiringEntry) -> bool {
+    is_sheathed(entry) && entry.clamp_inside.is_some()
 }
 
 /// A fastener that the maker of the box specifies ends the question.

@@ -76,7 +76,6 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         let body = Pointer::to(&"/body");
         let claims = [
             (request.body.marked_volume.is_some(), body.member(&"/marked_volume")),
-            (request.body.evaluated_for_full_fill == Some(true), body.member(&"/evaluated_for_full_fill")),
             (marked.as_ref().is_some_and(|marked| marked.listed), Pointer::to(&"/marked")),
         ];
         for (_, at) in claims.into_iter().filter(|(claimed, _)| *claimed) {

@@ -16,7 +16,8 @@ request! {
     /// One conduit body: may it hold these conductors?
     ///
     /// Conductors of 6 AWG and smaller are checked by cross-section and number, splices by the marked volume; conductors of
-    /// 4 AWG and larger by length, as in a pull box. A body with both must satisfy both.
+    /// 4 AWG and larger by length, as in a pull box. A body with both must satisfy both. Bodies of systems over 1000 V are not
+    /// asked about here: what 314.71 asks goes by the cables, and whether a mark relieves a body of that is disputed.
     pub struct ConduitBodyRequest {
         /// The units of every figure in the request and the answer.
         units,
@@ -78,7 +79,8 @@ pub struct ConduitBody {
     /// Whether it is listed, bends its conductors with at least the radius of a field bend of its raceway, and is
     /// marked as evaluated for all that its raceway may hold.
     pub evaluated_for_full_fill: Option<bool>,
-    /// Whether its maker marked neither a volume on it, nor conductors, nor that it was evaluated for full fill.
+    /// Whether its maker marked neither a volume nor conductors on it, nor, where `evaluated_for_full_fill` does not say
+    /// otherwise, that it was evaluated for full fill.
     pub unmarked: Option<bool>,
     /// Inside, from end to end.
     pub length: Option<Length>,

@@ -72,6 +72,31 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"enclosure": {"single_gang_in_wall_or_ceiling": true, "shape": "round"}}),
         ),
         (
+            "box_mounting",
+            "fault-sheath-past-clamp-longer",
+            json!({"entries": [{"wiring": "nonmetallic_sheathed_cable", "sheath_inside": 0.5, "clamp_inside": {"sheath_past": 0.75}}]}),
+        ),
+        (
+            "box_mounting",
+            "fault-standard-box-is-metal",
+            json!({"enclosure": {"standard": "square-4x1-1/2", "material": "nonmetallic"}}),
+        ),
+        (
+            "box_mounting",
+            "fault-standard-box-is-no-body",
+            json!({"enclosure": {"standard": "square-4x1-1/2", "conduit_body": true}}),
+        ),
+        (
+            "box_mounting",
+            "fault-standard-box-is-not-round",
+            json!({"enclosure": {"standard": "square-4x1-1/2", "shape": "round"}}),
+        ),
+        (
+            "box_mounting",
+            "fault-standard-box-is-not-single-gang",
+            json!({"enclosure": {"standard": "square-4x1-1/2", "single_gang_in_wall_or_ceiling": true}}),
+        ),
+        (
             "box_supports",
             "fault-held-by-no-raceway",
             json!({"enclosure": {"kind": "box"}, "means": [{"kind": "raceways", "conduits": []}]}),

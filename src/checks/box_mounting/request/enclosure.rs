@@ -1,6 +1,7 @@
 //! The box itself, moisture around it, and a handhole enclosure.
 
 use crate::quantity::{Length, Volume, Weight, converts};
+use crate::tables::standard_boxes::StandardBox;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -30,8 +31,11 @@ pub enum BoxShape {
 pub struct MountedBox {
     /// What it is made of. A box that is said to be metal is asked whether it is grounded.
     pub material: Option<MountedMaterial>,
-    /// Its shape. Decides for locknuts and bushings on its side; that of a single-gang box is known.
+    /// Its shape. Decides for locknuts and bushings on its side; that of a single-gang box is known, and so is that of a
+    /// standard box unless its row takes in round boxes.
     pub shape: Option<BoxShape>,
+    /// Its row of the table of standard metal boxes, where it has one. Only its shape is taken from it.
+    pub standard: Option<StandardBox>,
     /// Its volume, in the request's units.
     pub volume: Option<Volume>,
     /// Whether it is a conduit body; a single-gang box is none.

@@ -34,8 +34,12 @@ pub struct WiringEntry {
     pub wiring: EntryWiring,
     /// Whether it is secured to the box.
     pub secured: Option<bool>,
-    /// For a cable: how far its sheath reaches inside the box, past any clamp, in the request's units.
+    /// For a cable: how far its sheath reaches inside the box, in the request's units.
     pub sheath_inside: Option<Offset>,
+    /// For a cable with a nonmetallic sheath: a clamp inside the box that it comes through. Leave it out where a connector
+    /// outside of the box or nothing holds it.
+    #[schema(extensions(("x-role" = json!("thing"))))]
+    pub clamp_inside: Option<ClampInside>,
     /// For a cable that is not secured to the box: how far from the box it is first fastened, along its sheath. In the
     /// request's units.
     pub fastened_at: Option<Offset>,
@@ -52,8 +56,18 @@ pub struct WiringEntry {
     pub fastened_separation: Option<bool>,
     /// Whether it enters through a threaded hub or boss that is part of the box, with a smooth, rounded or flared end.
     pub rounded_hub: Option<bool>,
+    /// Whether what protects it was in place before the conductors were pulled in. Asked from 2023; a hub or boss always is.
+    pub protected_before_conductors: Option<bool>,
     /// Whether it enters the side of the box with a locknut or bushing.
     pub locknut_on_side: Option<bool>,
+}
+
+/// A clamp inside the box that a cable comes through.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct ClampInside {
+    /// How far the sheath reaches past the end of the clamp, in the request's units; 0 where it ends there.
+    pub sheath_past: Option<Offset>,
 }
 
 /// Openings in the box that nothing uses.
@@ -101,6 +115,7 @@ pub struct Fastener {
 }
 
 converts! {
-    WiringEntry { sheath_inside, fastened_at }
+    WiringEntry { sheath_inside, clamp_inside, fastened_at }
+    ClampInside { sheath_past }
     Fastener { reach, from_adjacent_wall }
 }

@@ -82,6 +82,7 @@ const FACTS: &[Fact] = &[
         (FILL, "/enclosure/material", word),
         (FILL, "/enclosure/standard", metal_of_row),
         (MOUNTING, "/enclosure/material", word),
+        (MOUNTING, "/enclosure/standard", metal_of_row),
         (CONSTRUCTION, "/enclosure/material", metal_or_not),
     ],
     // how many gangs it has
@@ -92,7 +93,11 @@ const FACTS: &[Fact] = &[
     // whether it is a box or a conduit body
     &[(SUPPORTS, "/enclosure/kind", word), (MOUNTING, "/enclosure/conduit_body", body_or_box)],
     // whether its sides are flat
-    &[(MOUNTING, "/enclosure/shape", word), (FILL, "/enclosure/standard", shape_of_row)],
+    &[
+        (MOUNTING, "/enclosure/shape", word),
+        (MOUNTING, "/enclosure/standard", shape_of_row),
+        (FILL, "/enclosure/standard", shape_of_row),
+    ],
     // how wet the place is
     &[(MOUNTING, "/moisture/location", word), (TYPES, "/moisture", word)],
     // the trade size of a conduit body
@@ -126,7 +131,11 @@ const FACTS: &[Fact] = &[
         (LUMINAIRE, "/load/kind", some_if_carried),
     ],
     // the row of the table that the box is of
-    &[(FILL, "/enclosure/standard", row), (FREE, "/opening/standard", row)],
+    &[
+        (FILL, "/enclosure/standard", row),
+        (MOUNTING, "/enclosure/standard", row),
+        (FREE, "/opening/standard", row),
+    ],
     // what hangs from the box
     &[(FILL, "/contents/canopy/kind", hung), (LUMINAIRE, "/load/kind", carried)],
 ];
