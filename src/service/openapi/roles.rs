@@ -34,7 +34,7 @@ const EVERYWHERE: [(&str, &str); 18] = [
 
 /// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
 /// writes no extension.
-const OF_SCHEMA: [(&str, &str, &str); 36] = [
+const OF_SCHEMA: [(&str, &str, &str); 37] = [
     ("Access", "finish_opening", "thing"),
     ("Access", "under_loose_cover", "relief"),
     ("Barrier", "marked_volume", "default"),
@@ -71,6 +71,7 @@ const OF_SCHEMA: [(&str, &str, &str); 36] = [
     ("Marking", "insulation", "default"),
     ("MountedBox", "material", "thing"),
     ("PullBoxRequest", "marked", "relief"),
+    ("WiringEntry", "clamp_inside", "thing"),
 ];
 
 /// Members of requests that ask no check themselves, and that choose what is done with what they carry.

@@ -38,7 +38,6 @@ pub struct WiringEntry {
     pub sheath_inside: Option<Offset>,
     /// For a cable with a nonmetallic sheath: a clamp inside the box that it comes through. Leave it out where a connector
     /// outside of the box or nothing holds it.
-    #[schema(extensions(("x-role" = json!("thing"))))]
     pub clamp_inside: Option<ClampInside>,
     /// For a cable that is not secured to the box: how far from the box it is first fastened, along its sheath. In the
     /// request's units.
