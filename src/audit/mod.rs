@@ -30,6 +30,7 @@ pub static FILES: &[(&str, &str)] = embedded![
     "box-supports.json"
     "conduit-bodies.json"
     "enclosure-types.json"
+    "everyday.json"
     "free-conductors.json"
     "luminaire-and-fan-outlets.json"
     "outlet-box-fill.json"
