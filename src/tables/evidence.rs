@@ -21,8 +21,9 @@ pub struct Evidence {
     pub note: String,
 }
 
-static ALL: LazyLock<Vec<Evidence>> =
-    LazyLock::new(|| read(include_str!("data/evidence.csv")).unwrap_or_default());
+const TEXT: &str = include_str!("data/evidence.csv");
+
+static ALL: LazyLock<Vec<Evidence>> = LazyLock::new(|| read(TEXT).unwrap_or_default());
 
 /// All of it, in order of what it is about.
 pub fn all() -> &'static [Evidence] {
@@ -36,20 +37,25 @@ pub fn of(name: &str) -> &'static [Evidence] {
     &all()[start..end]
 }
 
-fn read(text: &str) -> Option<Vec<Evidence>> {
+/// Reads all lines; a fault names the line that it is on.
+fn read(text: &str) -> Result<Vec<Evidence>, String> {
     let mut reader = csv::Reader::from_reader(text.as_bytes());
-    let row = |record: csv::StringRecord| {
-        let [of, edition, source, agrees, note] =
-            [0, 1, 2, 3, 4].map(|place| record.get(place).map(str::to_owned));
-        let agrees = match agrees?.as_str() {
+    let mut rows: Vec<Evidence> = Vec::new();
+    for (record, line) in reader.records().zip(2..) {
+        let record = record.map_err(|error| format!("line {line}: {error}"))?;
+        let field = |place| record.get(place).unwrap_or_default().to_owned();
+        let [of, edition, source, agrees, note] = [0, 1, 2, 3, 4].map(field);
+        let agrees = match agrees.as_str() {
             "yes" => true,
             "no" => false,
-            _ => return None,
+            other => return Err(format!("line {line}: agrees is yes or no, not {other:?}")),
         };
-        Some(Evidence { of: of?, edition: edition?, source: source?, agrees, note: note? })
-    };
-    let rows: Option<Vec<Evidence>> = reader.records().map(|record| row(record.ok()?)).collect();
-    rows.filter(|rows| rows.is_sorted_by(|one, next| one.of <= next.of))
+        if let Some(before) = rows.last().filter(|before| before.of > of) {
+            return Err(format!("line {line}: {of} is sorted before {}", before.of));
+        }
+        rows.push(Evidence { of, edition, source, agrees, note });
+    }
+    Ok(rows)
 }
 
 /// How far what was read supports something under each edition; `None` under one that nothing read supports.
@@ -109,13 +115,15 @@ mod tests {
     }
 
     #[test]
-    fn what_does_not_read_is_not_taken_for_nothing() {
-        assert!(all().len() > 1000);
-        for bad in [
-            "of,edition,source,agrees,note\na,2011,cec-2013,maybe,\n",
-            "of,edition,source,agrees,note\nb,2011,x,yes,\na,2011,x,yes,\n",
+    fn what_does_not_read_is_named_with_its_line() {
+        let read_whole = read(TEXT).unwrap();
+        assert!(read_whole.len() > 1000);
+        for (bad, line) in [
+            ("of,edition,source,agrees,note\na,2011,cec-2013,maybe,\n", "line 2: "),
+            ("of,edition,source,agrees,note\nb,2011,x,yes,\na,2011,x,yes,\n", "line 3: "),
+            ("of,edition,source,agrees,note\na,2011,x,yes\n", "line 2: "),
         ] {
-            assert_eq!(read(bad), None);
+            assert!(read(bad).unwrap_err().starts_with(line), "{bad}");
         }
     }
 }

@@ -21,6 +21,10 @@ fn evidence_is_about_what_there_is_and_names_its_source() {
         known.extend(Rulebook::of(edition).figures().map(|figure| figure.name.to_owned()));
     }
     let sources = tables::all().find("sources").unwrap();
+    assert!(
+        !evidence::all().is_empty(),
+        "evidence.csv does not read; `cargo test --lib evidence` names the line"
+    );
     for read in evidence::all() {
         assert!(known.contains(&read.of), "{} is neither a rule, a figure nor a row", read.of);
         assert!(sources.row(&read.source).is_some(), "{}: {} is no source", read.of, read.source);
@@ -62,11 +66,11 @@ fn what_rests_on_memory_grows_no_more() {
     assert_eq!(
         [count(&memory, false), count(&memory, true)],
         [27, 119],
-        "(rule, edition) and (row, edition)"
+        "(rule, edition) and (row, edition) that rest on memory: where they are fewer, lower the numbers here"
     );
     assert_eq!(
         [count(&[Basis::EarlierEdition], false), count(&[Basis::EarlierEdition], true)],
         [22, 1139],
-        "read in an earlier edition only"
+        "(rule, edition) and (row, edition) read in an earlier edition only: where they are fewer, lower the numbers here"
     );
 }

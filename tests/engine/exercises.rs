@@ -129,11 +129,10 @@ topics! {
 /// The first exercise of each topic, as it was when the generator was published.
 #[test]
 fn a_seed_gives_what_it_gave() {
-    assert_eq!(VERSION, 1);
     let pinned: Vec<String> = Topic::ALL
         .into_iter()
         .map(|topic| {
-            let spec = Spec { difficulty: Difficulty::Intermediate, ..Spec::new(topic, 1) };
+            let spec = Spec { difficulty: Difficulty::Intermediate, version: 1, ..Spec::new(topic, 1) };
             let exercise = make(&spec, 1).expect("an exercise");
             let choices: Vec<String> = exercise
                 .choices
@@ -145,6 +144,18 @@ fn a_seed_gives_what_it_gave() {
         .collect();
     let expected: Vec<&str> = include_str!("../data/pinned-exercises.txt").lines().collect();
     assert_eq!(pinned, expected, "{}", pinned.join("\n"));
+}
+
+/// What is new comes with a version of its own, or exercises that were made before it would change.
+#[test]
+fn each_version_knows_the_misconceptions_that_it_knew() {
+    fn known_since<C: Teachable>() -> Vec<u32> {
+        C::MISCONCEPTIONS.iter().map(|known| known.since).collect()
+    }
+    let since = elbowroom::of_each_teachable_check!(C => known_since::<C>()).concat();
+    assert!(since.iter().all(|since| (1..=VERSION).contains(since)), "raise `exercises::VERSION`");
+    let first = since.iter().filter(|since| **since == 1).count();
+    assert_eq!(first, 112, "a new misconception has `since` the next version of the generator");
 }
 
 /// Without the key nothing in what is sent tells which choice is right, or why another is wrong.

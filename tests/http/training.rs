@@ -2,7 +2,7 @@
 
 use crate::support::{ask, faults, post};
 use axum::http::Method;
-use elbowroom::training::exercises::Topic;
+use elbowroom::training::exercises::{Topic, VERSION};
 use serde_json::{Value, json};
 
 const EXERCISES: &str = "/v1/exercises";
@@ -201,7 +201,7 @@ async fn what_cannot_be_graded_is_refused_with_what_is_wrong() {
         (json!({"topic": "box_depths", "seed": -1}), "out-of-bounds"),
         (json!({"topic": "box_depths", "seed": 9_007_199_254_740_992_u64}), "out-of-bounds"),
         (json!({"topic": "box_depths", "seed": 1, "count": 51}), "out-of-bounds"),
-        (json!({"topic": "box_depths", "seed": 1, "version": 2}), "out-of-bounds"),
+        (json!({"topic": "box_depths", "seed": 1, "version": VERSION + 1}), "out-of-bounds"),
         (json!({"topic": "load_calculation", "seed": 1}), "unknown-value"),
         (json!({"topic": "box_depths", "seed": 1, "edition": "2026"}), "unverified-edition"),
     ] {
