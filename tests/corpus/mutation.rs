@@ -3,6 +3,7 @@
 use super::schemas::Member;
 use super::{Asked, Schemas, without};
 use elbowroom::rng::Rng;
+use elbowroom::trade::ConductorSize;
 use serde_json::{Number, Value};
 
 /// How many requests are made of each.
@@ -10,7 +11,7 @@ const MUTATIONS: usize = 3;
 
 /// Conductor sizes that are put in one another's place: either side of the sizes at which other rules begin.
 const CONDUCTORS: [&str; 7] = ["18 AWG", "14 AWG", "12 AWG", "10 AWG", "6 AWG", "4 AWG", "3/0 AWG"];
-/// Those that may end on a device of an outlet box, or be the grounding conductor of a cable: neither is larger than what is in it.
+/// Those that may end on a device of an outlet box, or be the grounding conductor of a cable.
 const ON_DEVICES: [&str; 4] = ["14 AWG", "12 AWG", "10 AWG", "6 AWG"];
 /// Trade sizes that are put in one another's place.
 const TRADE_SIZES: [&str; 5] = ["1/2", "3/4", "1", "2", "4"];
@@ -54,9 +55,16 @@ fn changed(schemas: &Schemas, check: &str, request: Value, rng: &mut Rng) -> Val
             if let Some(value) = request.pointer_mut(&at) {
                 *value = other;
             }
-            request
+            if is_made(&request, &at) { request } else { without(&request, &at) }
         }
     }
+}
+
+/// Whether what a size was put into is made: no cable has a grounding conductor larger than the others in it.
+fn is_made(request: &Value, at: &str) -> bool {
+    let whole = at.rsplit_once('/').and_then(|(cable, _)| request.pointer(cable));
+    let size = |member: &str| ConductorSize::read(whole?[member].as_str()?);
+    size("grounding") <= size("size")
 }
 
 /// Another value in the place of one; `None` where there is nothing to put there.
