@@ -1,5 +1,6 @@
 //! The engine, one module a subject: published counts, conformance cases, properties of every request, mutations, languages.
 
+mod amendments;
 mod annex_c_counts;
 mod citations;
 mod conformance;
@@ -9,6 +10,7 @@ mod digests;
 mod drawings;
 mod evidence;
 mod exercises;
+mod fixed_answers;
 mod inspections;
 mod languages;
 mod metric_cells;
