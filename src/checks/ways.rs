@@ -24,6 +24,15 @@ pub struct Way {
     pub step: Option<StepId>,
 }
 
+impl Way {
+    /// Lets what it lacks be only worth knowing, since another way serves.
+    pub fn stand_aside(&mut self) {
+        let lacks = |row: &&mut Requirement| row.status != Status::Satisfied;
+        self.requirements.iter_mut().filter(lacks).for_each(|row| row.status = Status::Advisory);
+        self.status = Status::Advisory;
+    }
+}
+
 /// Where the inspection of a way began.
 #[derive(Clone, Copy, Debug)]
 pub struct Begun {

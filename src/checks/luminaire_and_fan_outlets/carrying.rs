@@ -33,7 +33,7 @@ pub(super) type Ways = Vec<(&'static Rule, Way)>;
 impl Outlet<'_> {
     /// The ways in which a load may be carried, settled.
     pub(super) fn carried(&mut self, load: &OutletLoad) -> Ways {
-        let (rule, ways, separable) = match load {
+        let (rule, mut ways, separable) = match load {
             OutletLoad::Luminaire(hung) => {
                 let rule = match hung.position {
                     OutletPosition::Wall => &WALL,
@@ -74,6 +74,11 @@ impl Outlet<'_> {
             (load, separable)
         {
             self.separable(hung.weight, separable);
+        }
+        if settled.status == Status::Satisfied {
+            // what another way lacks is only worth knowing beside one that serves
+            let others = ways.iter_mut().map(|(_, way)| way).filter(|way| way.status != Status::Satisfied);
+            others.for_each(Way::stand_aside);
         }
         ways
     }

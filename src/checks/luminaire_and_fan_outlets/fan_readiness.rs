@@ -2,8 +2,7 @@
 
 use super::Outlet;
 use super::request::{FanLocation, OutletLoad};
-use crate::checks::Status;
-use crate::checks::inspection::{Requirement, Sentences};
+use crate::checks::inspection::Sentences;
 use crate::derivation::Pointer;
 use crate::rulebook::Rule;
 use crate::rulebook::luminaire_outlet::{FAN_READY, FanReadiness, SPARE_CONDUCTORS};
@@ -140,9 +139,8 @@ impl Outlet<'_> {
         );
         for mut way in [listed, framing] {
             // what a way lacks that another makes needless is only worth knowing, here as among the findings
-            let lacks = |row: &&mut Requirement| row.status != Status::Satisfied;
             if way.status != settled.status {
-                way.requirements.iter_mut().filter(lacks).for_each(|row| row.status = Status::Advisory);
+                way.stand_aside();
             }
             self.inspection.requirements.extend(way.requirements);
         }

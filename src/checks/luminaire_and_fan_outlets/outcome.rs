@@ -25,7 +25,8 @@ pub struct WayOfCarrying {
     /// The rule that allows it.
     #[schema(value_type = String, example = "luminaire-outlet.ceiling")]
     pub rule: &'static str,
-    /// Whether it is complete, cannot carry the load, or is not known well enough.
+    /// Whether it is complete, cannot carry the load, or is not known well enough; `advisory` where it is not complete and another
+    /// way is.
     pub status: Status,
     /// What it asks.
     pub requirements: Vec<Requirement>,

@@ -16,6 +16,8 @@ use crate::rulebook::{Choice, Strategy};
 pub(super) struct Capacity {
     /// What sections add; `None` when there are none that add anything.
     pub added: Option<Figure>,
+    /// The box with all that is fitted to it, before barriers take anything.
+    assembled: Option<Figure>,
     /// All of it, less what barriers take; `None` when the volume of the box could not be established.
     total: Option<Figure>,
     /// The same with the least that barriers of unsaid material can take, and where the first such material would be said.
@@ -64,7 +66,7 @@ impl Capacity {
             let finding = Finding::new(&BARRIER, Status::Advisory, "finding-barrier-policy");
             findings.push(finding.at(Pointer::to(&"/enclosure/barriers")));
         }
-        Self { added, total, roomier }
+        Self { added, assembled, total, roomier }
     }
 
     /// The share of one space: in proportion to its gangs, or to its measured volume. The whole where nothing divides it.
@@ -75,6 +77,32 @@ impl Capacity {
         space: Option<(usize, &Space)>,
     ) -> Option<Figure> {
         Self::share_of(self.total?, proof, spaces, space)
+    }
+
+    /// Whether the measured volumes of all spaces make the whole: no less than barriers leave of the box, and no more than the box.
+    pub fn measured_shares(&self, proof: &mut Derivation, spaces: &[Space], findings: &mut Vec<Finding>) {
+        let is_measured = spaces.iter().all(|space| space.measured_volume.is_some());
+        let (Some(left), Some(assembled)) = (self.total, self.assembled) else { return };
+        if spaces.is_empty() || !is_measured {
+            return;
+        }
+        let shares: Figures =
+            spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
+        let together = proof.sum(&BARRIER, &shares);
+        let (enough, least) = proof.compare(&BARRIER, together, Relation::AtLeast, left);
+        let (no_more, most) = proof.compare(&BARRIER, together, Relation::AtMost, assembled);
+        if !(enough && no_more) {
+            let place = Pointer::to(&"/spaces");
+            findings.push(
+                Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-do-not-make-the-whole")
+                    .with("together", together)
+                    .with("left", left)
+                    .with("whole", assembled)
+                    .at(place)
+                    .supply(place)
+                    .step(if enough { most } else { least }),
+            );
+        }
     }
 
     /// The share of one space where barriers of unsaid material take the least, and where that material would be said.

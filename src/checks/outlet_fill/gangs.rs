@@ -105,6 +105,9 @@ pub(super) fn of_barriers(
     let (enough, step) = proof.compare(&BARRIERS, barriers, Relation::AtLeast, asked);
     let (no_more, _) = proof.compare(&BARRIERS, barriers, Relation::AtMost, asked);
     let found = match (enough, no_more) {
+        (false, _) if can_make_by_crossing(proof, barriers, spaces, one) => {
+            Some((Status::NotDetermined, "finding-barriers-may-cross"))
+        }
         (false, _) => Some((Status::Violated, "finding-fewer-barriers-than-spaces")),
         (true, false) => Some((Status::NotDetermined, "finding-more-barriers-than-spaces")),
         (true, true) => None,
@@ -126,4 +129,13 @@ pub(super) fn of_barriers(
         }
         None => {}
     }
+}
+
+/// Whether barriers make so many spaces where they cross: each then crosses all that were there before it.
+fn can_make_by_crossing(proof: &mut Derivation, barriers: Figure, spaces: Figure, one: Figure) -> bool {
+    let square = proof.product(&BARRIERS, barriers, barriers, None);
+    let twice = proof.sum(&BARRIERS, &[square, barriers, one, one]);
+    let two = proof.sum(&BARRIERS, &[one, one]);
+    let most = proof.quotient(&BARRIERS, twice, two);
+    most.is_some_and(|most| proof.compare(&BARRIERS, spaces, Relation::AtMost, most).0)
 }

@@ -94,6 +94,9 @@ impl Check for OutletFill {
         if let Some(enclosure) = enclosure {
             gangs::of_barriers(&mut proof, request, enclosure, &mut findings);
         }
+        if let Some(capacity) = &capacity {
+            capacity.measured_shares(&mut proof, &request.spaces, &mut findings);
+        }
         let mut spaces = Vec::with_capacity(contents.len());
         let mut offer = None;
         for (index, contents) in contents.iter().enumerate() {

@@ -197,12 +197,18 @@ fn permitted_size(proof: &mut Derivation, request: &RacewayFillRequest, findings
 
 /// A fill by figures that nothing confirms decides nothing, either way.
 fn leave_unconfirmed_open(proof: &Derivation, findings: &mut [Finding]) {
-    let Some(rows) = unconfirmed_rows(proof) else { return };
+    let unconfirmed = unconfirmed_rows(proof);
+    if unconfirmed.is_empty() {
+        return;
+    }
+    let of_raceway = unconfirmed.iter().any(|(table, _)| *table == raceway_dimensions::TABLE);
+    let supply = Pointer::to(if of_raceway { &"/raceway" } else { &"/measured_conductors" });
+    let rows = names(&unconfirmed);
     for finding in findings.iter_mut().filter(|finding| FILL_MESSAGES.contains(&finding.message)) {
         finding.status = Status::NotDetermined;
         finding.message = "finding-fill-not-confirmed";
         finding.arguments.push(("rows", rows.as_str().into()));
-        finding.supply.push(Pointer::to(&"/measured_conductors"));
+        finding.supply.push(supply);
     }
 }
 
@@ -263,22 +269,28 @@ fn fits(
 /// Names the rows that nothing confirms and that the proof looked up.
 fn unconfirmed(proof: &Derivation) -> Option<Finding> {
     let finding = Finding::new(&AREA, Status::Advisory, "finding-unconfirmed-dimensions");
-    unconfirmed_rows(proof).map(|rows| finding.with("rows", rows.as_str()))
+    let rows = unconfirmed_rows(proof);
+    (!rows.is_empty()).then(|| finding.with("rows", names(&rows).as_str()))
 }
 
-fn unconfirmed_rows(proof: &Derivation) -> Option<String> {
+fn names(rows: &[(&str, &str)]) -> String {
+    rows.iter().map(|(_, row)| *row).collect::<Vec<_>>().join(", ")
+}
+
+/// The tables and rows of them that nothing confirms.
+fn unconfirmed_rows(proof: &Derivation) -> Vec<(&'static str, &'static str)> {
     let edition = proof.rulebook().edition.figures_of();
-    let mut rows: Vec<&str> = Vec::new();
+    let mut rows: Vec<(&str, &str)> = Vec::new();
     for step in proof.steps() {
         let Operation::Lookup { table, row, .. } = step.operation else { continue };
         let found = tables::all().find(table).and_then(|table| table.row(row));
         if found.is_some_and(|found| edition.basis_of(found.bases) == Basis::Unconfirmed)
-            && !rows.contains(row)
+            && !rows.contains(&(*table, *row))
         {
-            rows.push(row);
+            rows.push((*table, *row));
         }
     }
-    (!rows.is_empty()).then(|| rows.join(", "))
+    rows
 }
 
 /// What another reading of the inside area would make of the counts and trade sizes.

@@ -1,7 +1,7 @@
 //! The disputed points: where a rule is read in more than one way.
 
 use crate::i18n::Catalogue;
-use crate::rulebook::reading::Point;
+use crate::rulebook::reading::{Point, Standing};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -26,6 +26,8 @@ pub struct PointView {
     /// The reading that is followed unless a request chooses another.
     #[schema(value_type = String, example = "counted")]
     default: &'static str,
+    /// Whether the default decides where nobody chose a reading.
+    standing: Standing,
     /// Every reading, the default first.
     #[schema(value_type = Vec<String>, example = json!(["counted", "not_counted"]))]
     readings: &'static [&'static str],
@@ -38,6 +40,7 @@ pub fn all(messages: &'static Catalogue) -> Interpretations {
         rule: point.rule().id,
         question: messages.fixed(point.question()),
         default: point.readings().first().copied().unwrap_or_default(),
+        standing: point.standing(),
         readings: point.readings(),
     };
     Interpretations { points: Point::ALL.iter().map(view).collect() }

@@ -139,7 +139,11 @@ impl Counting<'_, '_> {
             }
         }
         let values = if by_law { TEN_OR_AS_THE_OTHERS } else { NONE_OR_AS_THE_OTHERS };
-        let unsaid = Unsaid { rule: &GROUNDING, at, values, message: "finding-cable-grounding-unsaid" };
+        let (rule, message) = match by_law {
+            true => (&NM_GROUNDING, "finding-nm-grounding-size-unsaid"),
+            false => (&GROUNDING, "finding-cable-grounding-unsaid"),
+        };
+        let unsaid = Unsaid { rule, at, values, message };
         match (self.leave_unsaid(unsaid), by_law) {
             (true, _) => Some((cable.size, item)),
             (false, true) => Some((ConductorSize::AWG_10, item)),
