@@ -119,7 +119,14 @@ impl Check for EnclosureTypes {
                 _ => "finding-type-not-in-table",
             };
             let step = inspection.proof.word(&SELECTION, mark.name(), at);
-            let finding = Finding::new(&SELECTION, status, message).with("type", mark.name());
+            let mut finding = Finding::new(&SELECTION, status, message).with("type", mark.name());
+            // outdoors, what it stands would settle it
+            if status == Status::NotDetermined
+                && request.location == Location::Outdoor
+                && request.moisture.is_none()
+            {
+                finding = finding.supply(MOISTURE_AT);
+            }
             inspection.findings.push(finding.at(at).step(step));
         }
         if mark.is_some_and(|(mark, _)| may_be_for_indoors(request, mark, rulebook.edition)) {

@@ -3,6 +3,7 @@
 
 mod contradictions;
 mod open_readings;
+mod supply;
 
 use crate::corpus::{self, Asked, Schemas, kind_of, mutated, without};
 use elbowroom::checks::{Check, Evaluation, Finding, RuleStatus, Status, Verdict, evaluate, faults_of};
