@@ -13,7 +13,7 @@ rules! {
     BUILDING: "box-access.building", ["314.29", "314.29(A)", "314.29(A)"], Published, REACH;
     /// Wiring in an underground box is reached without digging up paving or earth.
     UNDERGROUND: "box-access.underground", ["314.29", "314.29(B)", "314.29(B)"], Published, REACH;
-    /// A listed box may lie under loose cover where its place is marked.
+    /// A listed box may lie under loose material where its place is known: identified, and from 2023 described to those who may dig.
     UNDER_LOOSE_COVER: "box-access.under-loose-cover", ["314.29 Exception", "314.29(B) Exception", "314.29(B) Exception"],
         [Published, Published, UnofficialCopy],
         REACH;
@@ -38,6 +38,8 @@ subject! {
     pub struct BoxAccess {
         /// The weight that a cover must exceed which opens without tools.
         pub handhole_cover: RuleFigure,
+        /// Whether the place of a box under loose material is described, rather than identified.
+        pub describes_place: bool,
         /// The openings that a finish must leave, in an edition that speaks of them.
         pub openings: Option<Openings>,
     }
@@ -67,6 +69,7 @@ impl BoxAccess {
             1_000_000,
             450_000,
         ),
+        describes_place: false,
         openings: None,
     };
 
@@ -82,10 +85,14 @@ impl BoxAccess {
     pub(super) const fn of(edition: Edition) -> Self {
         match edition {
             Edition::E2017 | Edition::E2020 => Self::E2017,
-            Edition::E2023 => Self { openings: Some(Self::OPENINGS_2023), ..Self::E2017 },
-            Edition::E2026 => {
-                Self { openings: Some(Openings { in_text: true, ..Self::OPENINGS_2023 }), ..Self::E2017 }
+            Edition::E2023 => {
+                Self { describes_place: true, openings: Some(Self::OPENINGS_2023), ..Self::E2017 }
             }
+            Edition::E2026 => Self {
+                describes_place: true,
+                openings: Some(Openings { in_text: true, ..Self::OPENINGS_2023 }),
+                ..Self::E2017
+            },
         }
     }
 }

@@ -123,7 +123,7 @@ static EDITIONS: [Rules; 4] = {
             free_conductor: free_conductor::FreeConductor::of(edition),
             box_depth: box_depth::BoxDepth::of(edition),
             box_construction: box_construction::BoxConstruction::ALL_EDITIONS,
-            box_surface: box_surface::BoxSurface::ALL_EDITIONS,
+            box_surface: box_surface::BoxSurface::of(edition),
             box_entry: box_entry::BoxEntry::of(edition),
             box_access: box_access::BoxAccess::of(edition),
             box_protection: box_protection::BoxProtection::of(edition),

@@ -31,11 +31,18 @@ const IDENTIFIED: Sentences = Sentences {
     open: "finding-loose-cover-place-open",
 };
 
+const DESCRIBED: Sentences = Sentences {
+    met: "finding-loose-cover-place-described",
+    broken: "finding-loose-cover-place-undescribed",
+    open: "finding-loose-cover-place-described-open",
+};
+
 const LOOSE_COVER: Pointer = Pointer::to(&"/access/under_loose_cover");
 
 impl LooseCover {
-    fn is_as_asked(self) -> bool {
-        [self.listed_box, self.only_loose_material, self.place_identified] == [Some(true); 3]
+    fn is_as_asked(self, describes_place: bool) -> bool {
+        let place = if describes_place { self.place_described } else { self.place_identified };
+        [self.listed_box, self.only_loose_material, place] == [Some(true); 3]
     }
 }
 
@@ -54,7 +61,7 @@ impl Mounting {
                 self.inspection.proof.does_not_apply(&UNDER_LOOSE_COVER, "reached-as-it-is", Some(at));
             }
             // a cover that is not what the exception asks for fails only a box that is known not to be reached
-            (Some(cover), None) if !cover.is_as_asked() => {
+            (Some(cover), None) if !cover.is_as_asked(self.book.box_access.describes_place) => {
                 self.inspection.fact(rule, None, at, sentences);
                 self.inspection.proof.does_not_apply(&UNDER_LOOSE_COVER, "not-known-to-be-needed", Some(at));
             }
@@ -82,12 +89,17 @@ impl Mounting {
     }
 
     fn loose_cover(&mut self, cover: LooseCover) {
-        let LooseCover { listed_box, only_loose_material, place_identified } = cover;
+        let LooseCover { listed_box, only_loose_material, place_identified, place_described } = cover;
         let at = |member| LOOSE_COVER.member(member);
+        let place = if self.book.box_access.describes_place {
+            (place_described, at(&"/place_described"), DESCRIBED)
+        } else {
+            (place_identified, at(&"/place_identified"), IDENTIFIED)
+        };
         let asked = [
             (listed_box, at(&"/listed_box"), LISTED),
             (only_loose_material, at(&"/only_loose_material"), LOOSE),
-            (place_identified, at(&"/place_identified"), IDENTIFIED),
+            place,
         ];
         for (given, at, sentences) in asked {
             self.inspection.fact(&UNDER_LOOSE_COVER, given, at, sentences);

@@ -81,7 +81,7 @@ impl Check for BoxMounting {
         mounting.entries(&request.entries);
         mounting.unused_openings(request.unused_openings);
         mounting.fasteners(&request.fasteners);
-        mounting.moisture(request.moisture.as_ref());
+        mounting.moisture(request);
         mounting.handhole(request.handhole);
         let (findings, requirements, proof) = mounting.inspection.close();
         let outcome = BoxMountingOutcome { requirements };

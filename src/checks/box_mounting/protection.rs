@@ -1,8 +1,8 @@
 //! Grounding of a metal box, fasteners that reach into it, and moisture.
 
 use super::{
-    BODY, DrainOpening, Fastener, FastenerThrough, LocationKind, MATERIAL, Moisture, MountedBox,
-    MountedMaterial, Mounting, distance, of_box,
+    BODY, BoxMountingRequest, DrainOpening, Fastener, FastenerThrough, LocationKind, MATERIAL, Moisture,
+    MountedBox, MountedMaterial, Mounting, distance, of_box,
 };
 use crate::checks::Name;
 use crate::checks::inspection::Sentences;
@@ -211,8 +211,14 @@ impl Mounting {
     }
 
     /// Moisture kept out, the box listed for a wet location, and drain openings of the right size.
-    pub(super) fn moisture(&mut self, moisture: Option<&Moisture>) {
-        let Some(Moisture { location, kept_out, drain_openings }) = moisture else { return };
+    /// Of a handhole enclosure none of it is asked.
+    pub(super) fn moisture(&mut self, request: &BoxMountingRequest) {
+        let Some(Moisture { location, kept_out, drain_openings }) = &request.moisture else { return };
+        if request.handhole.is_some() {
+            let at = Pointer::to(&"/handhole");
+            self.inspection.proof.does_not_apply(&KEEP_DRY, "handhole-enclosure", Some(at));
+            return;
+        }
         let at = Pointer::to(&"/moisture/location");
         if *location == LocationKind::Dry {
             self.inspection.proof.does_not_apply(&KEEP_DRY, "dry-location", Some(at));

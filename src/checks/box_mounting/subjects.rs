@@ -18,8 +18,8 @@ use crate::rulebook::box_protection::{
     THROUGH_COVER, THROUGH_SMALL_WALL, THROUGH_WALL, WET,
 };
 use crate::rulebook::box_surface::{
-    CANOPY_FINISH, COVER, COVER_SCREWS, EXTENSION_BOX, EXTENSION_COVER, EXTENSION_RING, FLUSH_DEVICE, GAP,
-    PENDANT_CORD, SETBACK,
+    BODY_COVER, CANOPY_FINISH, COVER, COVER_SCREWS, EXTENSION_BOX, EXTENSION_COVER, EXTENSION_RING,
+    FLUSH_DEVICE, GAP, LUMINAIRE_OVER_BOX, PENDANT_CORD, SETBACK,
 };
 
 type Request = BoxMountingRequest;
@@ -56,7 +56,9 @@ pub(super) static SUBJECTS: [Subject<Request>; 12] = [
         name: "cover",
         is_described: |request| request.cover.is_some(),
         scope: &[
-            InScope::always(&COVER),
+            InScope::when(|request| !is_conduit_body(request), &COVER),
+            InScope::when(is_conduit_body, &BODY_COVER),
+            InScope::when(|_| false, &LUMINAIRE_OVER_BOX),
             InScope::always(&COVER_SCREWS),
             InScope::when(
                 |request| request.cover.is_some_and(|cover| cover.combustible_finish.is_some()),
@@ -125,7 +127,7 @@ pub(super) static SUBJECTS: [Subject<Request>; 12] = [
         name: "moisture",
         is_described: |request| request.moisture.is_some(),
         scope: &[
-            InScope::always(&KEEP_DRY),
+            InScope::when(|request| is_moist(request, |_| true), &KEEP_DRY),
             InScope::when(|request| is_moist(request, |moist| moist.location == LocationKind::Wet), &WET),
             InScope::when(|request| is_moist(request, |moist| !moist.drain_openings.is_empty()), &DRAIN),
             InScope::when(|_| false, &DRAIN_FITTING),
@@ -176,6 +178,11 @@ fn any_through(request: &Request, through: FastenerThrough) -> bool {
     request.fasteners.iter().any(|fastener| fastener.through == through && asked(fastener))
 }
 
+/// Of a handhole enclosure nothing is asked about moisture.
 fn is_moist(request: &Request, is: fn(&Moisture) -> bool) -> bool {
-    request.moisture.as_ref().is_some_and(is)
+    request.handhole.is_none() && request.moisture.as_ref().is_some_and(is)
+}
+
+fn is_conduit_body(request: &Request) -> bool {
+    request.enclosure.is_some_and(|enclosure| enclosure.conduit_body == Some(true))
 }

@@ -63,7 +63,7 @@ type Asked = (Option<bool>, Pointer, Sentences);
 impl Mounting {
     /// Setback and gap. Where it is not known whether the surface burns, what suffices or fails either way is decided.
     pub(super) fn flush_surface(&mut self, surface: Option<FlushSurface>) {
-        let Some(FlushSurface { combustible, setback, gap }) = surface else { return };
+        let Some(FlushSurface { combustible, setback, gap, flush_cover }) = surface else { return };
         let at = |member| Pointer::to(&"/flush_surface").member(member);
         let combustible_at = at(&"/combustible");
         if let Some(combustible) = combustible {
@@ -106,9 +106,16 @@ impl Mounting {
             self.inspection.proof.does_not_apply(&GAP, "combustible-surface", Some(combustible_at));
             return;
         }
+        if flush_cover == Some(false) {
+            self.inspection.proof.does_not_apply(&GAP, "no-flush-cover", Some(at(&"/flush_cover")));
+            return;
+        }
         let limit = self.stated(&book.gap);
         let gap = gap.map(|gap| gap.value());
         self.gap(combustible, (gap, at(&"/gap")), combustible_at, limit);
+        if flush_cover.is_none() {
+            self.inspection.unless(at(&"/flush_cover"));
+        }
     }
 
     fn gap(

@@ -142,6 +142,7 @@ pub const CONSTRUCTION: &[(&str, Kind)] = &[
 ];
 
 pub const MOUNTING: &[(&str, Kind)] = &[
+    ("stage", Word(&["rough_in", "finished"])),
     (
         "enclosure",
         Object(&[
@@ -156,7 +157,10 @@ pub const MOUNTING: &[(&str, Kind)] = &[
             ("listed_for_wet_locations", Fact),
         ]),
     ),
-    ("flush_surface", Object(&[("combustible", Fact), ("setback", Size), ("gap", Size)])),
+    (
+        "flush_surface",
+        Object(&[("combustible", Fact), ("setback", Size), ("gap", Size), ("flush_cover", Fact)]),
+    ),
     ("flush_device", Object(&[("enclosed", Fact), ("own_screws", Fact)])),
     (
         "extension",
@@ -174,6 +178,7 @@ pub const MOUNTING: &[(&str, Kind)] = &[
         "cover",
         Object(&[
             ("fitted", Fact),
+            ("luminaire_with_open_back", Fact),
             ("screws_match", Fact),
             ("combustible_finish", Object(&[("exposed_area", Size), ("covered", Fact)])),
             ("pendant_cord", Object(&[("bushed", Fact)])),
@@ -186,7 +191,12 @@ pub const MOUNTING: &[(&str, Kind)] = &[
             ("reachable", Fact),
             (
                 "under_loose_cover",
-                Object(&[("listed_box", Fact), ("only_loose_material", Fact), ("place_identified", Fact)]),
+                Object(&[
+                    ("listed_box", Fact),
+                    ("only_loose_material", Fact),
+                    ("place_identified", Fact),
+                    ("place_described", Fact),
+                ]),
             ),
             (
                 "finish_opening",

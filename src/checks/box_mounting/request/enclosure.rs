@@ -53,6 +53,14 @@ pub struct MountedBox {
     pub listed_for_wet_locations: Option<bool>,
 }
 
+impl MountedBox {
+    /// Whether it is a conduit body, where that is said or follows from its being a single-gang box.
+    pub(in super::super) fn is_conduit_body(self) -> Option<bool> {
+        let by_gang = (self.single_gang_in_wall_or_ceiling == Some(true)).then_some(false);
+        self.conduit_body.or(by_gang)
+    }
+}
+
 /// How wet a location is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(rename_all = "snake_case")]
@@ -65,13 +73,13 @@ pub enum LocationKind {
     Wet,
 }
 
-/// Moisture where the box is.
+/// Moisture where the box is. Of a handhole enclosure nothing about it is asked.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Moisture {
     /// The location.
     pub location: LocationKind,
-    /// Whether the box is placed or equipped so that moisture neither enters nor gathers in it.
+    /// Whether the box is so placed or fitted out that water neither gets in nor stays in it.
     pub kept_out: Option<bool>,
     /// Drain openings that were made on site.
     #[serde(default)]
@@ -89,7 +97,7 @@ pub struct DrainOpening {
     pub listed_fitting: Option<bool>,
 }
 
-/// A handhole enclosure.
+/// A handhole enclosure. About moisture nothing is asked of it, and of its volume neither.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Handhole {

@@ -23,7 +23,8 @@ request! {
         interpretations: BoxMountingInterpretations,
         /// The box itself, as far as other parts go by it.
         pub enclosure: Option<MountedBox>,
-        /// The wall or ceiling around a box with a flush-type cover or faceplate. Leave it out for a surface-mounted box.
+        /// The wall, ceiling or floor in or behind which the box is installed and in which it opens, whatever covers it. Leave
+        /// it out for a box on the surface, and for one that does not open in it: in an attic, or above a lay-in ceiling.
         pub flush_surface: Option<FlushSurface>,
         /// A flush device in the box.
         pub flush_device: Option<FlushDevice>,

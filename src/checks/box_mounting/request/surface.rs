@@ -4,24 +4,28 @@ use crate::quantity::{Area, Length, Offset, converts};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
-/// The surface around a box with a flush-type cover or faceplate.
+/// The surface in which a box opens.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct FlushSurface {
-    /// Whether the surface burns: wood does; concrete, tile, gypsum and plaster do not.
+    /// Whether the surface burns: wood does; masonry, drywall and ceramic do not.
     pub combustible: Option<bool>,
     /// How far the front edge of the box, ring or extender lies behind the finished surface, in the request's units; 0
     /// where it is flush or projects.
     pub setback: Option<Offset>,
     /// The widest gap between the surface and the edge of the box, in the request's units.
     pub gap: Option<Offset>,
+    /// Whether the cover or plate of the box is of the flush kind. It is taken to be one where that is not said; around a box
+    /// with another cover no gap is asked about.
+    #[schema(extensions(("x-role" = json!("relief"))))]
+    pub flush_cover: Option<bool>,
 }
 
 /// A flush device in the box.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct FlushDevice {
-    /// Whether the box encloses it completely at back and sides.
+    /// Whether the box surrounds it on every side but the front.
     pub enclosed: Option<bool>,
     /// Whether screws of its own hold it, not those that hold the box.
     pub own_screws: Option<bool>,
@@ -51,11 +55,11 @@ pub struct SurfaceExtension {
     pub grounding_continues: Option<bool>,
     /// Whether the other box is listed to serve as an extension. No text asks it; the answer says so where it is not said.
     pub listed_as_extension: Option<bool>,
-    /// Whether the cover is made so that it is unlikely to fall off.
+    /// Whether the cover does not come off by itself, even when its screws are loose.
     pub cover_stays_on: Option<bool>,
-    /// Whether the wiring is flexible and long enough to take the cover off and reach inside.
+    /// Whether the wiring bends and is long enough to lift the cover away and reach inside.
     pub wiring_lets_cover_come_off: Option<bool>,
-    /// Whether grounding does not depend on the joint between box and cover.
+    /// Whether grounding holds without the contact between cover and box.
     pub grounding_independent_of_cover: Option<bool>,
 }
 
@@ -73,9 +77,14 @@ pub enum Stage {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct FittedCover {
-    /// Whether the box has a cover, faceplate, lampholder or canopy.
+    /// Whether the box has a cover, faceplate, lampholder or canopy; whether a conduit body ends with a cover, a lampholder or a
+    /// device.
     pub fitted: Option<bool>,
-    /// Whether its screws are machine screws that match the threads of the box, or are what the instructions ask for.
+    /// Whether, instead, a discharge or LED luminaire reaches over the box, is not held by the box alone, and has openings in its
+    /// back through which the wiring is reached.
+    #[schema(extensions(("x-role" = json!("relief"))))]
+    pub luminaire_with_open_back: Option<bool>,
+    /// Whether its screws are machine screws that fit the threads of the box, or are those of the instructions.
     pub screws_match: Option<bool>,
     /// A combustible finish that is exposed between the edge of a canopy and the box.
     pub combustible_finish: Option<CombustibleFinish>,
@@ -87,11 +96,11 @@ pub struct FittedCover {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct PendantCord {
-    /// Whether it leaves through a bushing or a smooth, well-rounded hole.
+    /// Whether a bushing or a rounded, smooth edge protects it there.
     pub bushed: Option<bool>,
 }
 
-/// A combustible finish under a canopy.
+/// A combustible finish under a canopy, that of a luminaire or of a ceiling fan.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct CombustibleFinish {
@@ -117,8 +126,8 @@ pub enum AccessPlace {
 pub struct Access {
     /// Where the box is.
     pub place: AccessPlace,
-    /// Whether the wiring is reached without removing any part of the building and, underground, without digging up
-    /// sidewalks, paving or earth.
+    /// Whether the wiring is reached while the building stays as it is and, underground, the ground above stays as it is. In a
+    /// building a cover that is fitted in the surface in which the box opens proves it.
     pub reachable: Option<bool>,
     /// For a box underground that is covered up: what lets it be.
     pub under_loose_cover: Option<LooseCover>,
@@ -132,10 +141,12 @@ pub struct Access {
 pub struct LooseCover {
     /// Whether the box is listed.
     pub listed_box: Option<bool>,
-    /// Whether only gravel, light aggregate or noncohesive granular soil covers it.
+    /// Whether nothing but gravel, other light stone, or soil that does not stick together lies over it.
     pub only_loose_material: Option<bool>,
-    /// Whether its place is identified and can be dug out.
+    /// Whether its place is identified and can be dug out. Asked before 2023.
     pub place_identified: Option<bool>,
+    /// Whether its place is described well enough to dig it out, and those who may do so have the description. Asked from 2023.
+    pub place_described: Option<bool>,
 }
 
 /// The opening that the finish leaves over a recessed box: two sides, or the diameter of a round one.
