@@ -1,5 +1,6 @@
 //! Which enclosure type serves where: 110.28 and its table.
 
+use super::Edition;
 use super::declare::RECALLED;
 
 rules! {
@@ -18,4 +19,19 @@ rules! {
     /// Hazardous (classified) locations are no matter of the table.
     HAZARDOUS: "enclosure-type.hazardous", "Articles 500 to 506", [Recalled, Published, UnofficialCopy],
         RECALLED;
+}
+
+subject! {
+    /// What the note to the table says of each type, per edition.
+    pub struct EnclosureWords {
+        /// Whether it was read that types 4, 4X, 6 and 6P are dusttight.
+        pub water_types_dusttight: bool,
+    }
+}
+
+impl EnclosureWords {
+    pub(super) const fn of(edition: Edition) -> Self {
+        // the 2011 text says raintight and watertight only, that of 2020 dusttight too; that of 2017 was not read
+        Self { water_types_dusttight: !matches!(edition, Edition::E2017) }
+    }
 }

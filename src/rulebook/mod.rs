@@ -86,6 +86,8 @@ subject! {
         pub box_support: box_support::BoxSupport,
         /// What a box may carry.
         pub luminaire_outlet: luminaire_outlet::LuminaireOutlet,
+        /// Words that go with enclosure types.
+        pub enclosure_words: enclosure_type::EnclosureWords,
         /// How the two systems of units are related.
         pub unit_systems: unit_systems::UnitSystems,
         /// How disputed points are read.
@@ -130,6 +132,7 @@ static EDITIONS: [Rules; 4] = {
             raceway_fill: raceway_fill::RacewayFill::of(edition),
             box_support: box_support::BoxSupport::of(edition),
             luminaire_outlet,
+            enclosure_words: enclosure_type::EnclosureWords::of(edition),
             unit_systems: unit_systems::UnitSystems::ALL_EDITIONS,
             readings: Readings::DEFAULT,
         }

@@ -63,7 +63,7 @@ parts! {
     /// What a box may carry.
     LuminaireOutlet: super::luminaire_outlet::RULES, luminaire_outlet;
     /// Which enclosure type serves where.
-    EnclosureType: super::enclosure_type::RULES;
+    EnclosureType: super::enclosure_type::RULES, enclosure_words;
     /// What cannot be built.
     Geometry: super::geometry::RULES;
     /// What every check goes by.

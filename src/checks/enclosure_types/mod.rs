@@ -28,7 +28,8 @@ use crate::rulebook::enclosure_type::{HAZARDOUS, INDOOR_ONLY, MOISTURE, SCOPE, S
 use crate::rulebook::{Edition, Part, Rulebook};
 use crate::tables;
 use crate::tables::enclosure_types::{
-    EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, rated, row, words,
+    EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, EnclosureWord, rated, row,
+    words,
 };
 
 const TYPE: Pointer = Pointer::to(&"/enclosure_type");
@@ -345,9 +346,18 @@ fn answer(
         }
         steps.push(step);
     }
-    let (serves, words) = (ruled_out_by.is_empty(), words(enclosure).collect());
+    let is_read = inspection.proof.rulebook().enclosure_words.water_types_dusttight;
+    let (words, unread_words) =
+        words(enclosure).partition(|word| is_read || !is_of_water_type(*word, enclosure));
+    let serves = ruled_out_by.is_empty();
     let step = inspection.proof.every(&SELECTION, &steps);
-    Some(TypeAnswer { enclosure_type: enclosure, serves, ruled_out_by, words, step })
+    Some(TypeAnswer { enclosure_type: enclosure, serves, ruled_out_by, words, unread_words, step })
+}
+
+/// Whether the word is dusttight, and the type one of those that stand hosedown or submersion.
+const fn is_of_water_type(word: EnclosureWord, enclosure: EnclosureType) -> bool {
+    use EnclosureType::{Type4, Type4X, Type6, Type6P};
+    matches!(word, EnclosureWord::Dusttight) && matches!(enclosure, Type4 | Type4X | Type6 | Type6P)
 }
 
 /// Which types serve, in a sentence, and what no type number speaks of.

@@ -45,6 +45,9 @@ pub struct TypeAnswer {
     pub ruled_out_by: Vec<RuledOut>,
     /// The words that go with it, in the table `enclosure-words`.
     pub words: Vec<EnclosureWord>,
+    /// Words of which it was not read whether they go with it in this edition: compare with print.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub unread_words: Vec<EnclosureWord>,
     /// The step of the proof that says whether it serves.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub step: Option<StepId>,

@@ -274,6 +274,7 @@ label-twice_base = El doble de la longitud base
 label-twice_required = El doble de lo requerido
 label-unless = Salvo
 label-unmarked_large_box = Caja grande sin marca
+label-unread_words = Palabras no leídas
 label-unrounded_diameter = Diámetro sin redondear
 label-values = Valores
 label-vertical = Vertical
