@@ -53,6 +53,9 @@ fn take_again<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &mut 
     for point in open_points(&evaluation.proof) {
         reopen::<C>(point, book, request, &as_read, evaluation);
     }
+    if evaluation.verdict == as_read.verdict {
+        reopen_together::<C>(book, request, &as_read, evaluation);
+    }
     if let Some(retaking) = first.retaking(&evaluation.findings) {
         C::retake(&mut evaluation.outcome, &retaking);
     }
@@ -140,45 +143,119 @@ fn reopen<C: Check>(
     as_read: &AsRead,
     evaluation: &mut Evaluation<C::Outcome>,
 ) {
-    let followed = book.readings.place(point);
-    let mut verdicts = vec![(point.readings()[usize::from(followed)], as_read.verdict)];
-    let (mut turned, mut others) = (Vec::new(), Vec::new());
-    for place in (0..point.readings().len() as u8).filter(|place| *place != followed) {
-        let other = accounted::<C>(&book.with_readings(book.readings.with_place(point, place)), request);
-        verdicts.push((point.readings()[usize::from(place)], other.verdict));
-        if other.verdict == as_read.verdict {
-            continue;
+    let mut verdicts = vec![(reading_of(book, point), as_read.verdict)];
+    let mut turned = Turned::default();
+    for otherwise in otherwise(book, point) {
+        let other = accounted::<C>(&otherwise, request);
+        verdicts.push((reading_of(&otherwise, point), other.verdict));
+        if other.verdict != as_read.verdict {
+            turned.look_at(&other.findings, &evaluation.findings, as_read, &otherwise, &[point]);
         }
-        for (index, (finding, was)) in evaluation.findings.iter().zip(&as_read.statuses).enumerate() {
+    }
+    if verdicts.iter().any(|(_, verdict)| *verdict != as_read.verdict) {
+        let finding = Finding::new(point.rule(), Status::NotDetermined, "finding-open-reading");
+        turned.others.push(
+            finding.with("readings", FindingArg::Readings(verdicts)).supply(Pointer::to(point.chosen_at())),
+        );
+        turned.leave_open::<C>(&[point], book, request, evaluation);
+    }
+}
+
+/// What no single reading turns over, two together may: then what they turn over is left open.
+fn reopen_together<C: Check>(
+    book: &Rulebook,
+    request: &C::Request,
+    as_read: &AsRead,
+    evaluation: &mut Evaluation<C::Outcome>,
+) {
+    for first in open_points(&evaluation.proof) {
+        for one in otherwise(book, first) {
+            let other = accounted::<C>(&one, request);
+            for second in open_points(&other.proof).into_iter().filter(|second| *second != first) {
+                for both in otherwise(&one, second) {
+                    let other = accounted::<C>(&both, request);
+                    if other.verdict == as_read.verdict {
+                        continue;
+                    }
+                    let points = [first, second];
+                    let mut turned = Turned::default();
+                    turned.look_at(&other.findings, &evaluation.findings, as_read, &both, &points);
+                    let finding =
+                        Finding::new(first.rule(), Status::NotDetermined, "finding-open-readings-together")
+                            .with("one", first.name())
+                            .with("one_reading", reading_of(&both, first))
+                            .with("other", second.name())
+                            .with("other_reading", reading_of(&both, second));
+                    let supply = points.map(|point| Pointer::to(point.chosen_at()));
+                    turned.others.push(supply.into_iter().fold(finding, Finding::supply));
+                    turned.leave_open::<C>(&points, book, request, evaluation);
+                    return;
+                }
+            }
+        }
+    }
+}
+
+/// The reading of a point that is in force.
+fn reading_of(book: &Rulebook, point: Point) -> &'static str {
+    point.readings()[usize::from(book.readings.place(point))]
+}
+
+/// The rulebook under each other reading of a point.
+fn otherwise(book: &Rulebook, point: Point) -> impl Iterator<Item = Rulebook> {
+    let followed = book.readings.place(point);
+    let places = (0..point.readings().len() as u8).filter(move |place| *place != followed);
+    places.map(move |place| book.with_readings(book.readings.with_place(point, place)))
+}
+
+/// What other readings turn over: places of findings, and what is found there otherwise.
+#[derive(Default)]
+struct Turned {
+    findings: Vec<usize>,
+    others: Vec<Finding>,
+}
+
+impl Turned {
+    fn look_at(
+        &mut self,
+        found: &[Finding],
+        findings: &[Finding],
+        as_read: &AsRead,
+        otherwise: &Rulebook,
+        points: &[Point],
+    ) {
+        for (index, (finding, was)) in findings.iter().zip(&as_read.statuses).enumerate() {
             let same = |found: &&Finding| std::ptr::eq(found.rule, finding.rule) && found.at == finding.at;
-            let theirs = other.findings.iter().find(same);
+            let theirs = found.iter().find(same);
             if theirs.map(|found| found.status) != Some(*was) && *was != Status::Advisory {
-                turned.push(index);
-                others.extend(theirs.map(|found| Finding {
+                self.findings.push(index);
+                self.others.extend(theirs.map(|found| Finding {
                     status: Status::NotDetermined,
-                    read_as: Some(point.readings()[usize::from(place)]),
-                    supply: vec![Pointer::to(point.chosen_at())],
+                    read_as: points.last().map(|point| reading_of(otherwise, *point)),
+                    supply: points.iter().map(|point| Pointer::to(point.chosen_at())).collect(),
                     step: None,
                     ..found.clone()
                 }));
             }
         }
-        turned.push(usize::MAX);
     }
-    if turned.is_empty() {
-        return;
-    }
-    for index in turned {
-        if let Some(finding) = evaluation.findings.get_mut(index) {
-            finding.status = Status::NotDetermined;
-            finding.read_as = Some(point.readings()[usize::from(followed)]);
-            finding.unless.clear();
-            finding.supply.push(Pointer::to(point.chosen_at()));
+
+    fn leave_open<C: Check>(
+        mut self,
+        points: &[Point],
+        book: &Rulebook,
+        request: &C::Request,
+        evaluation: &mut Evaluation<C::Outcome>,
+    ) {
+        for index in self.findings {
+            if let Some(finding) = evaluation.findings.get_mut(index) {
+                finding.status = Status::NotDetermined;
+                finding.read_as = points.last().map(|point| reading_of(book, *point));
+                finding.unless.clear();
+                finding.supply.extend(points.iter().map(|point| Pointer::to(point.chosen_at())));
+            }
         }
+        evaluation.findings.append(&mut self.others);
+        draw_up::<C>(request, evaluation);
     }
-    let finding = Finding::new(point.rule(), Status::NotDetermined, "finding-open-reading");
-    let finding = finding.with("readings", FindingArg::Readings(verdicts));
-    evaluation.findings.append(&mut others);
-    evaluation.findings.push(finding.supply(Pointer::to(point.chosen_at())));
-    draw_up::<C>(request, evaluation);
 }

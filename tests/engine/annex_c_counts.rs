@@ -18,10 +18,6 @@ use std::collections::BTreeSet;
 
 const COUNTS: &str = include_str!("../conformance/annex-c-counts.csv");
 
-/// A type that the heading of a count names and the row of Table 5 does not: PFA in 1 AWG, where the table has PFAH and
-/// TFE only. It has no dimensions, so the engine refuses it.
-const WITHOUT_DIMENSIONS: (&str, &str) = ("PFA", "1 AWG");
-
 /// Counts that were recalled otherwise than the tables give them: raceway, trade size, type, size, recalled, computed.
 ///
 /// All twenty are recalled; only the second is also published. Where the computed number is
@@ -99,7 +95,7 @@ fn every_count_is_what_the_engine_computes() {
     let known: BTreeSet<&str> =
         all().find("sources").expect("the sources").rows.iter().map(|row| row.key).collect();
     let (mut rows, mut types_run, mut published, mut hinging) = (0, 0, 0, 0);
-    let (mut differences, mut refused) = (Vec::new(), BTreeSet::new());
+    let mut differences = Vec::new();
     for record in reader.records() {
         let record = record.expect("a row");
         let [raceway, trade_size, types, compact, size, count, printed, sources] =
@@ -116,14 +112,10 @@ fn every_count_is_what_the_engine_computes() {
             match maximum(asked(letters, "unrounded_diameter")) {
                 Ok(computed) if computed == count => types_run += 1,
                 Ok(computed) => differences.push(format!("{record:?} {letters}: {computed}")),
-                Err(fault) if (letters, size) == WITHOUT_DIMENSIONS => {
-                    assert_eq!(fault, "fault-size-of-insulation");
-                    refused.insert((letters.to_owned(), size.to_owned()));
-                }
                 Err(fault) => differences.push(format!("{record:?} {letters}: {fault}")),
             }
         }
-        let first = types.split(' ').find(|letters| (*letters, size) != WITHOUT_DIMENSIONS).expect("a type");
+        let first = types.split(' ').next().expect("a type");
         let by_columns = maximum(asked(first, "printed_columns"));
         if by_columns.as_deref() != Ok(printed) {
             differences.push(format!("{record:?} by the printed columns: {by_columns:?}"));
@@ -137,8 +129,6 @@ fn every_count_is_what_the_engine_computes() {
     ));
     assert!(differences.is_empty(), "{}", differences.join("\n"));
     assert_eq!((rows, published), (4831, 744));
-    let (letters, size) = WITHOUT_DIMENSIONS;
-    assert_eq!(refused, BTreeSet::from([(letters.to_owned(), size.to_owned())]));
 }
 
 /// A count that hinges on the reading says so, and one that does not keeps silent.
@@ -149,7 +139,7 @@ fn a_count_that_hinges_on_the_reading_is_flagged() {
     for record in reader.records() {
         let record = record.expect("a row");
         let field = |column: usize| record.get(column).expect("a field");
-        let first = field(2).split(' ').find(|letters| (*letters, field(4)) != WITHOUT_DIMENSIONS);
+        let first = field(2).split(' ').next();
         let asked = request(
             (field(0), field(1)),
             first.expect("a type"),

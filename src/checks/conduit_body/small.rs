@@ -129,7 +129,8 @@ pub(super) fn fill(
     let at = Pointer::of(&"/hubs/#", index);
     let open = |findings: &mut Vec<Finding>| {
         let finding = Finding::new(&CONDUCTORS, Status::NotDetermined, "finding-opening-not-tabulated");
-        findings.push(finding.with("opening", FindingArg::Words(vec![key(hub.place)])).at(at));
+        let finding = finding.with("opening", FindingArg::Words(vec![key(hub.place)])).at(at);
+        findings.push(without_insulation(request, hub.place).fold(finding, Finding::supply));
     };
     let Some(occupants) = occupants(proof, request, hub.place, None) else {
         open(findings);
@@ -178,6 +179,18 @@ pub(super) fn occupants(
         }
     }
     Some(occupants)
+}
+
+/// The places of the insulations that are not said of the conductors of an opening.
+fn without_insulation(request: &ConduitBodyRequest, place: HubPlace) -> impl Iterator<Item = Pointer> {
+    let pulls = request.pulls.iter().enumerate().filter(move |(_, pull)| pull.between.contains(&place));
+    pulls.flat_map(|(index, pull)| {
+        let groups = pull.conductors.iter().enumerate();
+        let unsaid = groups.filter(|(_, group)| group.insulation.is_none() && !group.bare);
+        unsaid.map(move |(number, _)| {
+            Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index).member(&"/insulation")
+        })
+    })
 }
 
 /// The message key of the name of an opening.

@@ -63,14 +63,21 @@ fn what_was_left_out_is_what_is_asked_for() {
 
 /// What was left out decided alone, and something else is asked for that would decide as well: a listing instead of a measure, a
 /// measure instead of a clearance, the kind of thing instead of a property of it.
-const ANOTHER_FACT_DECIDES: [&str; 29] = [
+const ANOTHER_FACT_DECIDES: [&str; 37] = [
     "box_construction /enclosure/listed_as_equal",
     "box_depths /equipment/side_entry/clearance",
     "box_mounting /access/finish_opening/diameter",
+    "box_mounting /access/finish_opening/long_side",
+    "box_mounting /access/finish_opening/off_center",
+    "box_mounting /access/finish_opening/short_side",
     "box_mounting /access/finish_opening/whole_box_open",
+    "box_mounting /access/finish_opening/within_box_walls",
+    "box_mounting /cover/fitted",
     "box_mounting /enclosure/conduit_body",
     "box_mounting /enclosure/material",
     "box_mounting /enclosure/single_gang_in_wall_or_ceiling",
+    "box_mounting /enclosure/standard",
+    "box_mounting /enclosure/volume",
     "box_mounting /entries/fastened_at",
     "box_mounting /entries/in_complete_raceway",
     "box_mounting /entries/insulating_fitting",
@@ -86,6 +93,7 @@ const ANOTHER_FACT_DECIDES: [&str; 29] = [
     "conduit_body_check /body/short_radius",
     "conduit_body_check /marked",
     "conduit_body_check /pulls/conductors/insulation",
+    "free_conductors /conductors/free_length",
     "free_conductors /opening",
     "free_conductors /opening/height",
     "free_conductors /opening/width",
