@@ -77,16 +77,16 @@ impl Case<'_> {
             }
             let clear = own.radius + other.radius + self.spacing.between;
             let open = square(at.0 - there.0) + square(at.1 - there.1) >= square(clear);
+            // a row is as wide as its widest entry, and an entry without one stays clear of every row
+            let reach = |entry: &Placeable| {
+                let of_row =
+                    self.entries.iter().filter(|other| other.wall == entry.wall && other.row == entry.row);
+                of_row.filter(|_| entry.row.is_some()).map(|entry| entry.radius).max().unwrap_or(entry.radius)
+            };
             let rows = match (own.row, other.row) {
-                (Some(one), Some(two)) if one == two => at.1 == there.1,
-                (Some(one), Some(two)) => {
-                    let widest = |row: u32| {
-                        let of_row = self.entries.iter().filter(|entry| entry.wall == own.wall);
-                        of_row.filter(|entry| entry.row == Some(row)).map(|entry| entry.radius).max().unwrap()
-                    };
-                    (at.1 - there.1).abs() >= widest(one) + widest(two) + self.spacing.between
-                }
-                _ => true,
+                (None, None) => true,
+                (one, two) if one == two => at.1 == there.1,
+                _ => (at.1 - there.1).abs() >= reach(own) + reach(other) + self.spacing.between,
             };
             apart && open && rows
         })
