@@ -147,7 +147,9 @@ fn told<'a, O>(index: usize, here: &Evaluation<O>, other: &'a Evaluation<O>) -> 
             };
             let fails = |found: &&Finding| matches!(found.status, Status::Violated | Status::NotDetermined);
             let asks_nothing_else = other.findings.iter().filter(fails).all(is_asked_here);
-            asks_nothing_else.then(|| Other::NotAsked(other.proof.last_of(rule)))
+            // nor for what is only open here, where the other system fails: it does not come so far as to ask
+            let stops = finding.status == Status::NotDetermined && other.verdict == Some(Verdict::Violates);
+            (asks_nothing_else && !stops).then(|| Other::NotAsked(other.proof.last_of(rule)))
         }),
     }
 }
@@ -171,7 +173,7 @@ fn shown_by_steps(finding: &Finding, here: &Derivation, other: &Derivation) -> O
     let mut asking = of_rule().filter(|(_, step)| asks(step));
     let fails = |step: &Step| match failed {
         Some(failed) => step.outcome == failed.outcome || !matches!(step.outcome, Outcome::Holds(_)),
-        None => false,
+        None => step.outcome != Outcome::Holds(true),
     };
     if asking.clone().any(|(_, step)| fails(step)) {
         return None;

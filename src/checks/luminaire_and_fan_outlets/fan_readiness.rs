@@ -7,10 +7,11 @@ use crate::derivation::Pointer;
 use crate::rulebook::Rule;
 use crate::rulebook::luminaire_outlet::{FAN_READY, FanReadiness, SPARE_CONDUCTORS};
 
-/// One condition under which a box must be ready: what was said of it, where, and why there is nothing to ask without it.
+/// One condition under which a box must be ready: what it comes to, where that was said, and why there is nothing to ask without
+/// it.
 struct Condition {
     given: Option<bool>,
-    at: Pointer,
+    at: Option<Pointer>,
     without: &'static str,
 }
 
@@ -37,7 +38,7 @@ impl Outlet<'_> {
     /// Whether the box must be ready, or is ready whether it must be or not. One condition that does not hold rules the rule
     /// out; those that are not known leave it open.
     fn is_asked(&mut self, rule: &'static Rule, location: &FanLocation) -> bool {
-        let at = |member| Pointer::to(&"/fan_location").member(member);
+        let at = |member| Some(Pointer::to(&"/fan_location").member(member));
         let dwelling =
             Condition { given: location.dwelling, at: at(&"/dwelling"), without: "not-a-dwelling" };
         let acceptable =
@@ -46,7 +47,7 @@ impl Outlet<'_> {
             // conductors that nobody names are not there
             FanReadiness::SpareConductors => Condition {
                 given: Some(location.spare_conductors == Some(true)),
-                at: at(&"/spare_conductors"),
+                at: location.spare_conductors.and_then(|_| at(&"/spare_conductors")),
                 without: "no-spare-conductors",
             },
             FanReadiness::HabitableRooms { .. } => Condition {
@@ -57,16 +58,16 @@ impl Outlet<'_> {
         };
         let conditions = [dwelling, own, acceptable];
         for Condition { given, at, .. } in &conditions {
-            if let Some(holds) = given {
+            if let (Some(holds), Some(at)) = (given, at) {
                 self.inspection.proof.fact(rule, *holds, *at);
             }
         }
         if let Some(without) = conditions.iter().find(|condition| condition.given == Some(false)) {
-            self.inspection.proof.does_not_apply(rule, without.without, Some(without.at));
+            self.inspection.proof.does_not_apply(rule, without.without, without.at);
             return false;
         }
         let mut unknown =
-            conditions.iter().filter(|condition| condition.given.is_none()).map(|unknown| unknown.at);
+            conditions.iter().filter(|condition| condition.given.is_none()).filter_map(|unknown| unknown.at);
         match unknown.next() {
             Some(first) if !self.is_ready_anyway(location) => {
                 self.inspection.open(rule, None, first, "finding-fan-location-open");

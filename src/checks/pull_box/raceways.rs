@@ -28,7 +28,7 @@ pub(super) fn too_narrow(
         }
         let (is_open, inside) = if widest.value() > most.value { (false, most) } else { (true, least) };
         let widest = widest.figure(proof, told_at);
-        let inside = proof.lookup(&RACEWAYS, inside, Some(at.member(&"/raceway/trade_size")));
+        let inside = proof.lookup(&RACEWAYS, inside, None);
         let (_, step) = proof.compare(&RACEWAYS, widest, Relation::AtMost, inside);
         let (status, message) = match is_open {
             true => (Status::NotDetermined, "finding-raceway-kind-open"),
@@ -66,7 +66,7 @@ impl Wide {
     fn figure(self, proof: &mut Derivation, at: Pointer) -> Figure {
         match self {
             Self::Cable(diameter) => proof.given(&RACEWAYS, diameter.value(), Measure::Length, at),
-            Self::Metal(cell) => proof.lookup(&RACEWAYS, cell, Some(at)),
+            Self::Metal(cell) => proof.lookup(&RACEWAYS, cell, None),
         }
     }
 }
