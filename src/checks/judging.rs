@@ -50,11 +50,14 @@ fn take_again<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &mut 
         verdict: evaluation.verdict,
         statuses: evaluation.findings.iter().map(|finding| finding.status).collect(),
     };
-    for point in open_points(&evaluation.proof) {
-        reopen::<C>(point, book, request, &as_read, evaluation);
+    let points = open_points(&evaluation.proof);
+    let others: Vec<ReadOtherwise<C>> =
+        points.iter().flat_map(|point| read_otherwise::<C>(*point, book, request)).collect();
+    for point in points {
+        reopen::<C>(point, &others, book, request, &as_read, evaluation);
     }
     if evaluation.verdict == as_read.verdict {
-        reopen_together::<C>(book, request, &as_read, evaluation);
+        reopen_together::<C>(&others, book, request, &as_read, evaluation);
     }
     if let Some(retaking) = first.retaking(&evaluation.findings) {
         C::retake(&mut evaluation.outcome, &retaking);
@@ -135,9 +138,32 @@ struct AsRead {
     statuses: SmallVec<[Status; 24]>,
 }
 
+/// What a request comes to under another reading of a point.
+struct ReadOtherwise<C: Check> {
+    point: Point,
+    book: Rulebook,
+    evaluation: Evaluation<C::Outcome>,
+}
+
+/// What a request comes to under each other reading of a point.
+fn read_otherwise<C: Check>(
+    point: Point,
+    book: &Rulebook,
+    request: &C::Request,
+) -> impl Iterator<Item = ReadOtherwise<C>> {
+    let followed = book.readings.place(point);
+    let places = (0..point.readings().len() as u8).filter(move |place| *place != followed);
+    places.map(move |place| {
+        let book = book.with_readings(book.readings.with_place(point, place));
+        let evaluation = accounted::<C>(&book, request);
+        ReadOtherwise { point, book, evaluation }
+    })
+}
+
 /// Leaves open what another reading of an open point would turn over: whatever is found otherwise under it is not determined.
 fn reopen<C: Check>(
     point: Point,
+    others: &[ReadOtherwise<C>],
     book: &Rulebook,
     request: &C::Request,
     as_read: &AsRead,
@@ -145,11 +171,10 @@ fn reopen<C: Check>(
 ) {
     let mut verdicts = vec![(reading_of(book, point), as_read.verdict)];
     let mut turned = Turned::default();
-    for otherwise in otherwise(book, point) {
-        let other = accounted::<C>(&otherwise, request);
-        verdicts.push((reading_of(&otherwise, point), other.verdict));
-        if other.verdict != as_read.verdict {
-            turned.look_at(&other.findings, &evaluation.findings, as_read, &otherwise, &[point]);
+    for other in others.iter().filter(|other| other.point == point) {
+        verdicts.push((reading_of(&other.book, point), other.evaluation.verdict));
+        if other.evaluation.verdict != as_read.verdict {
+            turned.look_at(other, &evaluation.findings, as_read, &[point]);
         }
     }
     if verdicts.iter().any(|(_, verdict)| *verdict != as_read.verdict) {
@@ -163,34 +188,30 @@ fn reopen<C: Check>(
 
 /// What no single reading turns over, two together may: then what they turn over is left open.
 fn reopen_together<C: Check>(
+    others: &[ReadOtherwise<C>],
     book: &Rulebook,
     request: &C::Request,
     as_read: &AsRead,
     evaluation: &mut Evaluation<C::Outcome>,
 ) {
-    for first in open_points(&evaluation.proof) {
-        for one in otherwise(book, first) {
-            let other = accounted::<C>(&one, request);
-            for second in open_points(&other.proof).into_iter().filter(|second| *second != first) {
-                for both in otherwise(&one, second) {
-                    let other = accounted::<C>(&both, request);
-                    if other.verdict == as_read.verdict {
-                        continue;
-                    }
-                    let points = [first, second];
-                    let mut turned = Turned::default();
-                    turned.look_at(&other.findings, &evaluation.findings, as_read, &both, &points);
-                    let finding =
-                        Finding::new(first.rule(), Status::NotDetermined, "finding-open-readings-together")
-                            .with("one", first.name())
-                            .with("one_reading", reading_of(&both, first))
-                            .with("other", second.name())
-                            .with("other_reading", reading_of(&both, second));
-                    let supply = points.map(|point| Pointer::to(point.chosen_at()));
-                    turned.others.push(supply.into_iter().fold(finding, Finding::supply));
-                    turned.leave_open::<C>(&points, book, request, evaluation);
-                    return;
-                }
+    for one in others {
+        for second in open_points(&one.evaluation.proof).into_iter().filter(|second| *second != one.point) {
+            let points = [one.point, second];
+            let both = read_otherwise::<C>(second, &one.book, request)
+                .find(|both| both.evaluation.verdict != as_read.verdict);
+            if let Some(both) = both {
+                let mut turned = Turned::default();
+                turned.look_at(&both, &evaluation.findings, as_read, &points);
+                let finding =
+                    Finding::new(one.point.rule(), Status::NotDetermined, "finding-open-readings-together")
+                        .with("one", one.point.name())
+                        .with("one_reading", reading_of(&both.book, one.point))
+                        .with("other", second.name())
+                        .with("other_reading", reading_of(&both.book, second));
+                let supply = points.map(|point| Pointer::to(point.chosen_at()));
+                turned.others.push(supply.into_iter().fold(finding, Finding::supply));
+                turned.leave_open::<C>(&points, book, request, evaluation);
+                return;
             }
         }
     }
@@ -201,13 +222,6 @@ fn reading_of(book: &Rulebook, point: Point) -> &'static str {
     point.readings()[usize::from(book.readings.place(point))]
 }
 
-/// The rulebook under each other reading of a point.
-fn otherwise(book: &Rulebook, point: Point) -> impl Iterator<Item = Rulebook> {
-    let followed = book.readings.place(point);
-    let places = (0..point.readings().len() as u8).filter(move |place| *place != followed);
-    places.map(move |place| book.with_readings(book.readings.with_place(point, place)))
-}
-
 /// What other readings turn over: places of findings, and what is found there otherwise.
 #[derive(Default)]
 struct Turned {
@@ -216,22 +230,21 @@ struct Turned {
 }
 
 impl Turned {
-    fn look_at(
+    fn look_at<C: Check>(
         &mut self,
-        found: &[Finding],
+        other: &ReadOtherwise<C>,
         findings: &[Finding],
         as_read: &AsRead,
-        otherwise: &Rulebook,
         points: &[Point],
     ) {
         for (index, (finding, was)) in findings.iter().zip(&as_read.statuses).enumerate() {
             let same = |found: &&Finding| std::ptr::eq(found.rule, finding.rule) && found.at == finding.at;
-            let theirs = found.iter().find(same);
+            let theirs = other.evaluation.findings.iter().find(same);
             if theirs.map(|found| found.status) != Some(*was) && *was != Status::Advisory {
                 self.findings.push(index);
                 self.others.extend(theirs.map(|found| Finding {
                     status: Status::NotDetermined,
-                    read_as: points.last().map(|point| reading_of(otherwise, *point)),
+                    read_as: points.last().map(|point| reading_of(&other.book, *point)),
                     supply: points.iter().map(|point| Pointer::to(point.chosen_at())).collect(),
                     step: None,
                     ..found.clone()
