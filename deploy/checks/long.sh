@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # What takes longer than a change should wait for: run it before a release, on a machine that does nothing else, and commit what it
-# prints as deploy/checks/long.txt. Needs what .ci/run needs.
+# prints as deploy/checks/long.txt. Needs what .ci/run needs, and a C++ compiler.
 #
 #     bash deploy/checks/long.sh | tee deploy/checks/long.txt
 set -euo pipefail

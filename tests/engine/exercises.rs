@@ -1,7 +1,7 @@
 //! Exercises, so many of each topic: every key replays, every choice is another number, every wrong choice is graded back
 //! to the misconception that it came from, and a seed stays what it was.
 //!
-//! `ELBOWROOM_EXERCISES` says how many of each topic, 1,000 unless told; `.ci/run` makes 10,000 with a release build.
+//! `ELBOWROOM_EXERCISES` says how many of each topic, 1,000 unless told; `deploy/checks/long.sh` makes 100,000 with a release build.
 
 use elbowroom::checks::{Check, evaluate, faults_of};
 use elbowroom::i18n::{Catalogue, Language};

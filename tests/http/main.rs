@@ -14,6 +14,7 @@ mod documentation;
 mod drawings;
 mod examples;
 mod faults;
+mod fuzz_corpus;
 mod health;
 mod keys;
 mod language;
