@@ -79,13 +79,15 @@ impl Capacity {
         Self::share_of(self.total?, proof, spaces, space)
     }
 
-    /// Whether the measured volumes of all spaces make the whole: no less than barriers leave of the box, and no more than the box.
+    /// Whether the measured volumes of all spaces make the whole: no less than barriers leave of the box, whatever they are made of
+    /// when that is unsaid, and no more than the box.
     pub fn measured_shares(&self, proof: &mut Derivation, spaces: &[Space], findings: &mut Vec<Finding>) {
         let is_measured = spaces.iter().all(|space| space.measured_volume.is_some());
         let (Some(left), Some(assembled)) = (self.total, self.assembled) else { return };
         if spaces.is_empty() || !is_measured {
             return;
         }
+        let (left, unsaid) = self.roomier.map_or((left, None), |(roomier, material)| (roomier, Some(material)));
         let shares: Figures =
             spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
         let together = proof.sum(&BARRIER, &shares);
@@ -93,15 +95,14 @@ impl Capacity {
         let (no_more, most) = proof.compare(&BARRIER, together, Relation::AtMost, assembled);
         if !(enough && no_more) {
             let place = Pointer::to(&"/spaces");
-            findings.push(
-                Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-do-not-make-the-whole")
-                    .with("together", together)
-                    .with("left", left)
-                    .with("whole", assembled)
-                    .at(place)
-                    .supply(place)
-                    .step(if enough { most } else { least }),
-            );
+            let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-do-not-make-the-whole")
+                .with("together", together)
+                .with("left", left)
+                .with("whole", assembled)
+                .at(place)
+                .supply(place)
+                .step(if enough { most } else { least });
+            findings.push(unsaid.into_iter().fold(finding, Finding::supply));
         }
     }
 
