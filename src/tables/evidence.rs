@@ -63,8 +63,7 @@ fn read(text: &str) -> Result<Vec<Evidence>, String> {
 /// A text of the edition itself is the strongest; then one of an earlier edition and one of a later that agree; then an unofficial copy; then
 /// an earlier edition alone. Forums and study notes support nothing by themselves.
 pub fn support(evidence: &[Evidence]) -> [Option<Basis>; 3] {
-    let kind =
-        |evidence: &Evidence| SOURCES.table().and_then(|sources| sources.text(&evidence.source, "kind"));
+    let kind = |evidence: &Evidence| SOURCES.without_provenance().ok()?.text(&evidence.source, "kind");
     let read: Vec<(&str, &str)> = evidence
         .iter()
         .filter(|evidence| evidence.agrees)
