@@ -16,6 +16,7 @@ mod languages;
 mod metric_cells;
 mod module_docs;
 mod mutations;
+mod points_of_law;
 mod printed_counts;
 mod proofs;
 mod properties;
