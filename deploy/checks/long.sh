@@ -33,6 +33,9 @@ for seed in $(seq 1001 1040); do
 done
 echo "all hold"
 
+step "the mutants of the engine"
+cargo run --quiet --locked --manifest-path tests/mutants/Cargo.toml
+
 step "ten minutes at 80 % of capacity: no error, no growth of memory"
 python3 tests/load.py "$binary" 600
 
