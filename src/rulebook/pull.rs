@@ -41,6 +41,10 @@ rules! {
     /// Power distribution blocks stand in boxes over the stated volume, listed, with their own space.
     BLOCKS: "pull.distribution-blocks", "314.28(E)", [Published, Published, UnofficialCopy],
         "A trade-forum thread; EC&M, 2017 National Electrical Code Changes; the details besides the volume are recalled";
+    /// From each wall with an entry to the opposite wall, a box with a block is as long as for an angle pull.
+    BLOCK_SPACE: "pull.distribution-blocks.size", ["314.28(E)", "314.28(E)(2)", "314.28(E)(2)"],
+        [Published, Published, UnofficialCopy],
+        "A trade-forum thread; EC&M, 2017 National Electrical Code Changes; that its length was asked in 2017 too is recalled";
     /// A block on the line side of the service equipment is marked for that.
     LINE_SIDE: "pull.distribution-blocks.line-side", ["314.28(E)(1)", "230.46", "230.46"],
         [Published, Published, UnofficialCopy],

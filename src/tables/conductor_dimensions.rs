@@ -101,6 +101,46 @@ pub fn sizes(insulation: Insulation) -> impl Iterator<Item = ConductorSize> {
     })
 }
 
+/// The thinnest and the thickest type that each size is made in: in that order, each with its outer covering where it may have one.
+static EXTREMES: LazyLock<Vec<Option<Extremes>>> =
+    LazyLock::new(|| ConductorSize::all().map(find_extremes).collect());
+
+/// Two types of insulation, and what they are called.
+#[derive(Clone, Copy, Debug)]
+pub struct Extremes {
+    /// The types.
+    pub types: [Insulation; 2],
+    /// Their letters.
+    pub letters: [&'static str; 2],
+}
+
+fn find_extremes(size: ConductorSize) -> Option<Extremes> {
+    let mut areas = Vec::with_capacity(Insulation::COUNT);
+    for insulation in Insulation::ALL {
+        let area = |units| Some(of(*insulation, Some(Covering::With), size, units)?.area);
+        if let (Some(us), Some(si)) = (area(Units::Us), area(Units::Si)) {
+            si?;
+            areas.push((us?.value, *insulation));
+        }
+    }
+    areas.sort_by_key(|(area, _)| *area);
+    let types = [areas.first()?.1, areas.last()?.1];
+    Some(Extremes { types, letters: types.map(Insulation::letters) })
+}
+
+/// The thinnest and the thickest type of insulation that a size is made in; `None` for a size that the table does not have,
+/// or of one type without a cross-section.
+///
+/// ```
+/// use elbowroom::{tables::conductor_dimensions, trade::ConductorSize};
+/// let twelve = ConductorSize::read("12").unwrap();
+/// let [_, thickest] = conductor_dimensions::extremes(twelve).unwrap().types;
+/// assert!(thickest.is_made_with_and_without_covering());
+/// ```
+pub fn extremes(size: ConductorSize) -> Option<&'static Extremes> {
+    EXTREMES.get(size.index())?.as_ref()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -15,6 +15,7 @@ pub mod flexible_three_eighths;
 mod loader;
 pub mod raceway_dimensions;
 pub mod raceway_fill_limits;
+pub mod raceway_outside_diameters;
 pub mod standard_boxes;
 pub mod supporting_raceways;
 mod table;
@@ -34,7 +35,7 @@ pub struct Tables {
     tables: Vec<&'static Table>,
 }
 
-static FILES: [&File; 14] = [
+static FILES: [&File; 15] = [
     &conductor_volume::FILE,
     &standard_boxes::FILE,
     &trade_sizes::FILE,
@@ -42,6 +43,7 @@ static FILES: [&File; 14] = [
     &wire_bending_space::COMPACT_FILE,
     &raceway_fill_limits::FILE,
     &raceway_dimensions::FILE,
+    &raceway_outside_diameters::FILE,
     &flexible_three_eighths::FILE,
     &conductor_dimensions::FILE,
     &compact_conductor_dimensions::FILE,

@@ -5,6 +5,9 @@ use elbowroom::tables::evidence::{self, support};
 use elbowroom::tables::{self, Bases, Basis};
 use std::collections::BTreeSet;
 
+/// The one table of which no text was read.
+const OUTSIDE: &str = "raceway-outside-diameters/";
+
 /// Everything that has a basis, as the evidence names it.
 fn everything() -> Vec<(String, Bases)> {
     let rows = tables::all()
@@ -57,12 +60,18 @@ fn what_rests_on_memory_grows_no_more() {
     let count = |kinds: &[Basis], is_row: bool| {
         everything()
             .iter()
-            .filter(|(name, _)| name.contains('/') == is_row)
+            .filter(|(name, _)| name.contains('/') == is_row && !name.starts_with(OUTSIDE))
             .flat_map(|(_, bases)| bases.0)
             .filter(|basis| kinds.contains(basis))
             .count()
     };
     let memory = [Basis::Recalled, Basis::Unconfirmed];
+    let outside = everything().into_iter().filter(|(name, _)| name.starts_with(OUTSIDE));
+    let of_memory = outside.flat_map(|(_, bases)| bases.0).filter(|basis| memory.contains(basis)).count();
+    assert_eq!(
+        of_memory, 168,
+        "(row, edition) of the outside diameters of raceways: lower it when one is found in print"
+    );
     assert_eq!(
         [count(&memory, false), count(&memory, true)],
         [27, 119],

@@ -51,7 +51,7 @@ enum Inch {
 /// A table, its inch columns each with the metric one, and the power of the inch by which they are held.
 type Pairs = (&'static str, &'static [(&'static str, &'static str)], i32, Inch);
 
-const PAIRS: [Pairs; 11] = [
+const PAIRS: [Pairs; 12] = [
     ("conductor-volume", &[("volume_in3", "volume_cm3")], 3, Inch::Chosen),
     ("standard-boxes", &[("volume_in3", "volume_cm3")], 3, Inch::Rounded),
     ("conductor-dimensions", &[("diameter_in", "diameter_mm")], 1, Inch::Rounded),
@@ -66,6 +66,7 @@ const PAIRS: [Pairs; 11] = [
     ),
     ("bare-conductor-dimensions", &[("area_in2", "area_mm2")], 2, Inch::Rounded),
     ("raceway-dimensions", &[("diameter_in", "diameter_mm")], 1, Inch::Rounded),
+    ("raceway-outside-diameters", &[("diameter_in", "diameter_mm")], 1, Inch::Rounded),
     (
         "wire-bending-space",
         &[

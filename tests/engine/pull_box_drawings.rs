@@ -197,18 +197,20 @@ proptest! {
     fn a_given_box_is_drawn_in_one_scale(
         request in pull_box(8),
         sides in [2_u32..90, 2_u32..90, 2_u32..20],
-        places in prop::collection::vec(proptest::option::of([0_u32..=100, 0_u32..=100]), 8),
+        places in proptest::option::of(prop::collection::vec([0_u32..=100, 0_u32..=100], 8)),
     ) {
         let [width, height, depth] = sides;
         let mut request = request;
-        for (entry, place) in request["entries"].as_array_mut().unwrap().iter_mut().zip(places) {
-            let Some(hundredths) = place else { continue };
+        let places = places.unwrap_or_default();
+        for (entry, hundredths) in request["entries"].as_array_mut().unwrap().iter_mut().zip(places) {
             let [one, other] = match entry["wall"].as_str() {
                 Some("left" | "right") => [("from_bottom", height), ("from_back", depth)],
                 Some("back") => [("from_left", width), ("from_bottom", height)],
                 _ => [("from_left", width), ("from_back", depth)],
             };
             let along = |side: u32, part: u32| f64::from(side * part + 1) / 100.0;
+            // rows that the positions deny are refused
+            entry.as_object_mut().unwrap().remove("row");
             entry["position"] =
                 json!({one.0: along(one.1, hundredths[0]), other.0: along(other.1, hundredths[1])});
         }

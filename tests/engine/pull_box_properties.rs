@@ -234,6 +234,7 @@ proptest! {
             let mut given = request.clone();
             given["box"] = json!({"width": 9000, "height": 9000, "depth": 9000});
             given["racked"] = json!(true);
+            given["unmarked"] = json!(true);
             // the least is that of the system of the request
             given["interpretations"]["units"] = json!("as_requested");
             for (place, (name, minimum)) in names.iter().zip(minimums(section)).enumerate() {

@@ -6,8 +6,9 @@ use crate::checks::outlet_fill::faults_of_contents;
 use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
-use crate::quantity::Length;
+use crate::quantity::{Decimal, Length};
 use crate::rulebook::Rulebook;
+use crate::tables::conductor_dimensions;
 use crate::trade::ConductorSize;
 use FaultCode::{Conflict, DuplicateId, MissingMember, OutOfBounds, UnknownReference};
 use std::collections::BTreeMap;
@@ -48,8 +49,16 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         }
         for (number, group) in pull.conductors.iter().enumerate() {
             let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
-            if group.insulation.is_none() && !group.bare && group.size < large_from {
-                faults.add(at.member(&"/insulation"), MissingMember, "fault-conductor-without-insulation");
+            if let Some(insulation) = group.insulation.filter(|_| !group.bare && !group.compact)
+                && !conductor_dimensions::sizes(insulation).any(|size| size == group.size)
+            {
+                let fault = faults.add(at.member(&"/insulation"), Conflict, "fault-size-of-insulation");
+                fault.arguments = vec![
+                    ("insulation", insulation.letters().to_owned()),
+                    ("size", group.size.name().to_owned()),
+                ];
+                fault.accepted =
+                    conductor_dimensions::sizes(insulation).map(|size| size.name().to_owned()).collect();
             }
             if group.bare && (group.insulation.is_some() || group.compact) {
                 faults.add(at.member(&"/bare"), Conflict, "fault-bare-and-insulated");
@@ -70,6 +79,7 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         of_held(request, marked, faults);
     }
     of_distances(request, faults);
+    of_corners(request, faults);
     of_listing(request, faults);
     of_spliced(request, large_from, faults);
     if request.body.unmarked == Some(true) {
@@ -176,6 +186,26 @@ fn of_distances(request: &ConduitBodyRequest, faults: &mut Faults) {
                 Some(_) => {}
                 None => known.push((ends, distance, at)),
             }
+        }
+    }
+}
+
+/// No two places in a body are further apart than its corners. Which of its dimensions is meant is not known: the longest is named.
+fn of_corners(request: &ConduitBodyRequest, faults: &mut Faults) {
+    let body = &request.body;
+    let sides = [(body.length, &"/body/length"), (body.width, &"/body/width"), (body.depth, &"/body/depth")];
+    let said: Vec<(Length, Pointer)> =
+        sides.iter().filter_map(|(side, at)| Some(((*side)?, Pointer::to(at)))).collect();
+    let Some((_, longest)) = said.iter().max_by_key(|(side, _)| *side).filter(|_| said.len() == sides.len())
+    else {
+        return;
+    };
+    let legs: Vec<Decimal> = said.iter().map(|(side, _)| side.value()).collect();
+    let corners = Decimal::distance(&legs);
+    for (index, pull) in request.pulls.iter().enumerate() {
+        if pull.distance.is_some_and(|distance| distance.value() > corners) {
+            let at = Pointer::of(&"/pulls/#", index).member(&"/distance");
+            faults.contradiction(at, *longest, "fault-distance-beyond-body");
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::outcome::LargeInBody;
 use super::request::{BodyPull, ConduitBodyRequest, HubPlace};
-use super::small::{fill, key, occupants, word};
+use super::small::{fill, key, occupants, without_insulation, word};
 use crate::checks::pulls::comparison::{self, Smaller};
 use crate::checks::pulls::distances::MinDistance;
 use crate::checks::pulls::entry::{ResolvedEntry, raceway};
@@ -11,9 +11,8 @@ use crate::checks::pulls::pull::RequestedPull;
 use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, Held, Resolved, Wall, distances, lengths, pull};
 use crate::checks::raceway_fill::sizing::{Load, Sizer};
 use crate::checks::{Finding, FindingArg, Status};
-use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::{Length, Measure};
-use crate::rulebook::geometry::POSITIONS;
 use crate::rulebook::pull::{CONDUIT_BODY, MARKED};
 use crate::tables::wire_bending_space::Stranding;
 use crate::trade::Insulation;
@@ -45,20 +44,10 @@ pub(super) fn check(
     for (size, given, name, at) in sides {
         compare_side(proof, request, size, given, (name, Pointer::to(at)), &smaller, findings);
     }
-    for (index, pull) in request.pulls.iter().enumerate() {
-        if let Some(distance) = pull.distance {
-            within_body(
-                proof,
-                request,
-                distance,
-                Pointer::of(&"/pulls/#", index).member(&"/distance"),
-                findings,
-            );
-        }
-    }
     for (least, answered) in distances.iter().zip(&mut large.distances) {
         compare_distance(proof, request, least, answered, &smaller, findings);
     }
+    smaller.settle(findings);
     large
 }
 
@@ -112,12 +101,22 @@ fn smaller(
     let evaluated_at = body.member(&"/evaluated_for_full_fill");
     let for_full_fill = match request.body.evaluated_for_full_fill {
         Some(true) => {
-            let fills = hub_fills(proof, sizer, request, findings);
+            let fills = hub_fills(proof, sizer, request);
             let step = proof.fact(&MARKED, true, evaluated_at);
-            if fills == Some(true) {
-                let finding = Finding::new(&MARKED, Status::Satisfied, "finding-full-fill");
-                findings.push(finding.at(evaluated_at).step(step));
+            let (status, message) = match fills {
+                Some(true) => (Status::Satisfied, "finding-full-fill"),
+                Some(false) => (Status::Advisory, "finding-full-fill-exceeded"),
+                None => (Status::NotDetermined, "finding-full-fill-open"),
+            };
+            let mut finding = Finding::new(&MARKED, status, message).at(evaluated_at).step(step);
+            if fills.is_none() {
+                let places = request.hubs.iter().flat_map(|hub| without_insulation(request, hub.place));
+                finding.supply = places.collect();
+                finding.supply.sort_unstable();
+                finding.supply.dedup();
+                supply.extend(&finding.supply);
             }
+            findings.push(finding);
             fills
         }
         Some(false) => {
@@ -140,7 +139,7 @@ fn smaller(
             absent
         }
     };
-    Smaller { by_mark, for_full_fill, supply, unless: Vec::new() }
+    Smaller { by_mark, for_full_fill, supply, ..Smaller::never() }
 }
 
 /// Every conductor of every pull.
@@ -152,20 +151,10 @@ fn held(request: &ConduitBodyRequest) -> Held<'_> {
     groups.collect()
 }
 
-/// Whether no raceway is fuller than permitted, with a finding for each.
-fn hub_fills(
-    proof: &mut Derivation,
-    sizer: &mut Sizer,
-    request: &ConduitBodyRequest,
-    findings: &mut Vec<Finding>,
-) -> Option<bool> {
-    let from = proof.rulebook().pull.applies_from;
-    // where there are small conductors too, the findings are there already
-    let mut unheard = Vec::new();
-    let said = request.pulls.iter().any(|pull| pull.has_small(from));
-    let findings = if said { &mut unheard } else { findings };
+/// Whether no raceway is fuller than permitted. What is found of each is told where there are small conductors.
+fn hub_fills(proof: &mut Derivation, sizer: &mut Sizer, request: &ConduitBodyRequest) -> Option<bool> {
     let fills: Vec<Option<bool>> = (0..request.hubs.len())
-        .map(|index| fill(proof, sizer, request, index, findings).map(|(_, fits)| fits))
+        .map(|index| fill(proof, sizer, request, index, &mut Vec::new()).map(|(_, fits)| fits))
         .collect();
     fills.into_iter().try_fold(true, |all, fits| Some(all && fits?))
 }
@@ -174,7 +163,7 @@ fn hub_fills(
 fn below_full_fill(proof: &mut Derivation, sizer: &mut Sizer, request: &ConduitBodyRequest) -> Option<bool> {
     let mut all = true;
     for hub in &request.hubs {
-        let occupants = occupants(proof, request, hub.place, Some(Insulation::Xhhw))?;
+        let occupants = occupants(proof, request, hub.place, Some((Insulation::Xhhw, None)))?;
         let load = Load::of(proof, &occupants)?;
         let (limit, _) = sizer.limit(proof, load.number, false);
         let raceway = (hub.raceway.kind, hub.raceway.trade_size);
@@ -272,38 +261,4 @@ fn stated_distance(request: &ConduitBodyRequest, least: &MinDistance) -> Option<
     request.pulls.iter().enumerate().filter(|(_, pull)| joins(pull)).find_map(|(index, pull)| {
         Some((pull.distance?, Pointer::of(&"/pulls/#", index).member(&"/distance")))
     })
-}
-
-/// No two places in a body are further apart than its corners.
-fn within_body(
-    proof: &mut Derivation,
-    request: &ConduitBodyRequest,
-    distance: Length,
-    at: Pointer,
-    findings: &mut Vec<Finding>,
-) {
-    let body = &request.body;
-    let sides = [(body.length, &"/body/length"), (body.width, &"/body/width"), (body.depth, &"/body/depth")];
-    let legs: Vec<Figure> = sides
-        .iter()
-        .filter_map(|(side, at)| {
-            Some(proof.given(&POSITIONS, (*side)?.value(), Measure::Length, Pointer::to(at)))
-        })
-        .collect();
-    if legs.is_empty() {
-        return;
-    }
-    let measured = proof.given(&POSITIONS, distance.value(), Measure::Length, at);
-    let corners = proof.distance(&POSITIONS, &legs);
-    let (within, step) = proof.compare(&POSITIONS, measured, Relation::AtMost, corners);
-    if within {
-        return;
-    }
-    let unsaid = sides.iter().filter(|(side, _)| side.is_none()).map(|(_, at)| Pointer::to(at));
-    let status = if legs.len() == sides.len() { Status::Violated } else { Status::NotDetermined };
-    let mut finding = Finding::new(&POSITIONS, status, "finding-distance-beyond-body")
-        .with("measured", measured)
-        .with("corners", corners);
-    finding.supply = unsaid.collect();
-    findings.push(finding.at(at).step(step));
 }

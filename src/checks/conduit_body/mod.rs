@@ -58,7 +58,6 @@ impl Check for ConduitBodyCheck {
                 Part::OutletFill,
                 Part::OutletVolume,
                 Part::FreeConductor,
-                Part::Geometry,
             ],
             &[
                 tables::conductor_volume::TABLE,

@@ -2,14 +2,16 @@
 
 use super::ConduitBodyCheck;
 use super::outcome::{HubFill, SmallInBody};
-use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
+use super::request::{BodyRaceway, ConduitBodyRequest, Hub, HubPlace};
+use crate::checks::pulls::ConductorGroup;
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
 use crate::checks::{Finding, FindingArg, Status, rulebook_of};
-use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
 use crate::rulebook::reading::ListedBodyArea;
-use crate::trade::Insulation;
+use crate::tables::conductor_dimensions;
+use crate::trade::{Covering, Insulation};
 
 /// Checks the body and every opening.
 pub(super) fn check(
@@ -29,7 +31,7 @@ pub(super) fn check(
         cross_section(proof, sizer, request, &mut small, findings);
     }
     for index in 0..request.hubs.len() {
-        small.hubs.extend(fill(proof, sizer, request, index, findings).map(|(fill, _)| fill));
+        small.hubs.extend(fill(proof, sizer, request, index, findings).and_then(|(fill, _)| fill));
     }
     small
 }
@@ -116,15 +118,15 @@ pub(super) fn is_short_of_area(request: &ConduitBodyRequest) -> bool {
     required.is_ok_and(|required| required.is_some_and(|required| given.value() < required.value))
 }
 
-/// How full the raceway of an opening is, and whether that is permitted; `None`, with a finding, where the tables lack
-/// something.
+/// How full the raceway of an opening is, where that is known, and whether it is permitted; `None`, with a finding, where the tables
+/// lack something or it turns on an insulation that is not said.
 pub(super) fn fill(
     proof: &mut Derivation,
     sizer: &mut Sizer,
     request: &ConduitBodyRequest,
     index: usize,
     findings: &mut Vec<Finding>,
-) -> Option<(HubFill, bool)> {
+) -> Option<(Option<HubFill>, bool)> {
     let hub = request.hubs.get(index)?;
     let at = Pointer::of(&"/hubs/#", index);
     let open = |findings: &mut Vec<Finding>| {
@@ -133,6 +135,10 @@ pub(super) fn fill(
         findings.push(without_insulation(request, hub.place).fold(finding, Finding::supply));
     };
     let Some(occupants) = occupants(proof, request, hub.place, None) else {
+        if let Some((fits, finding)) = whatever_insulation(proof, sizer, request, hub) {
+            findings.push(finding.at(at));
+            return Some((None, fits));
+        }
         open(findings);
         return None;
     };
@@ -158,7 +164,52 @@ pub(super) fn fill(
             .step(admission.step),
     );
     let (place, number, area, allowed_area) = (hub.place, load.number, load.total, admission.allowed);
-    Some((HubFill { place, number, area, allowed_area, maximum }, admission.fits))
+    Some((Some(HubFill { place, number, area, allowed_area, maximum }), admission.fits))
+}
+
+/// Whether an opening may hold its conductors whatever the insulation is that is not said of those of one size: by the thinnest
+/// and by the thickest that there is. `None` where these do not agree.
+fn whatever_insulation(
+    proof: &mut Derivation,
+    sizer: &mut Sizer,
+    request: &ConduitBodyRequest,
+    hub: &Hub,
+) -> Option<(bool, Finding)> {
+    let at = without_insulation(request, hub.place).next()?;
+    let unsaid = || {
+        let here = request.pulls.iter().filter(|pull| pull.between.contains(&hub.place));
+        let groups = here.flat_map(|pull| &pull.conductors);
+        groups.filter(|group| is_unsaid(group))
+    };
+    let size = unsaid().next()?.size;
+    if unsaid().any(|group| group.size != size || group.compact) {
+        return None;
+    }
+    let extremes = conductor_dimensions::extremes(size)?;
+    let mut tried = Vec::with_capacity(2);
+    for insulation in extremes.types {
+        let occupants = occupants(proof, request, hub.place, Some((insulation, Some(Covering::With))))?;
+        let load = Load::of(proof, &occupants)?;
+        let (limit, _) = sizer.limit(proof, load.number, false);
+        let raceway = (hub.raceway.kind, hub.raceway.trade_size);
+        tried.push((load.total, sizer.admits(proof, &CONDUCTORS, raceway, &load, limit)?));
+    }
+    // the count that is rounded up is one of conductors that are all alike, which these need not be
+    if tried.iter().any(|(_, admission)| admission.raised) {
+        return None;
+    }
+    let steps: Vec<StepId> = tried.iter().map(|(_, admission)| admission.step).collect();
+    let (fits, step) = proof.whatever(&CONDUCTORS, at, &extremes.letters, &steps)?;
+    let ((area, admission), status, message) = match (fits, &tried[..]) {
+        (true, [.., thickest]) => (thickest, Status::Satisfied, "finding-opening-fill-whatever"),
+        (false, [thinnest, ..]) => (thinnest, Status::Violated, "finding-opening-overfull-whatever"),
+        (_, []) => return None,
+    };
+    let finding = Finding::new(&CONDUCTORS, status, message)
+        .with("opening", FindingArg::Words(vec![key(hub.place)]))
+        .with("area", *area)
+        .with("allowed", admission.allowed);
+    Some((fits, finding.step(step)))
 }
 
 /// The conductors of an opening, those without an insulation taken to have `unsaid`; none where a cross-section is missing.
@@ -166,29 +217,42 @@ pub(super) fn occupants(
     proof: &mut Derivation,
     request: &ConduitBodyRequest,
     place: HubPlace,
-    unsaid: Option<Insulation>,
+    unsaid: Option<(Insulation, Option<Covering>)>,
 ) -> Option<Vec<Occupant>> {
     let mut occupants = Vec::new();
     for (index, pull) in request.pulls.iter().enumerate().filter(|(_, pull)| pull.between.contains(&place)) {
         for (number, group) in pull.conductors.iter().enumerate() {
             let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
-            if group.insulation.is_none() && !group.bare && unsaid.is_none() {
-                return None;
+            let mut group = *group;
+            if is_unsaid(&group) {
+                let (insulation, covering) = unsaid?;
+                (group.insulation, group.covering) = (Some(insulation), covering);
             }
-            occupants.push(group.occupant(proof, at, |_| unsaid.unwrap_or(Insulation::Xhhw))?);
+            occupants.push(group.occupant(proof, at, |_| Insulation::Xhhw)?);
         }
     }
     Some(occupants)
 }
 
-/// The places of the insulations that are not said of the conductors of an opening.
-fn without_insulation(request: &ConduitBodyRequest, place: HubPlace) -> impl Iterator<Item = Pointer> {
+/// Whether it is not said what covers conductors: their insulation, or whether it has an outer covering where it is made both ways.
+fn is_unsaid(group: &ConductorGroup) -> bool {
+    let without_covering = |insulation: Insulation| {
+        insulation.is_made_with_and_without_covering() && group.covering.is_none() && !group.compact
+    };
+    !group.bare && group.insulation.is_none_or(without_covering)
+}
+
+/// The places of what is not said of what covers the conductors of an opening.
+pub(super) fn without_insulation(
+    request: &ConduitBodyRequest,
+    place: HubPlace,
+) -> impl Iterator<Item = Pointer> {
     let pulls = request.pulls.iter().enumerate().filter(move |(_, pull)| pull.between.contains(&place));
     pulls.flat_map(|(index, pull)| {
-        let groups = pull.conductors.iter().enumerate();
-        let unsaid = groups.filter(|(_, group)| group.insulation.is_none() && !group.bare);
-        unsaid.map(move |(number, _)| {
-            Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index).member(&"/insulation")
+        let unsaid = pull.conductors.iter().enumerate().filter(|(_, group)| is_unsaid(group));
+        unsaid.map(move |(number, group)| {
+            let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
+            at.member(if group.insulation.is_none() { &"/insulation" } else { &"/covering" })
         })
     })
 }

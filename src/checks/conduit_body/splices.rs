@@ -60,16 +60,17 @@ pub(super) fn asked_of_body(
             finding(Status::NotDetermined).supply(at.member(&"/marked_volume")).supply(unmarked)
         });
     }
-    if request.pulls.iter().any(|pull| pull.spliced && pull.is_large(from)) {
-        large(proof, findings);
+    if let Some(index) = request.pulls.iter().position(|pull| pull.spliced && pull.is_large(from)) {
+        large(proof, Pointer::of(&"/pulls/#", index).member(&"/spliced"), findings);
     }
 }
 
 /// Splices of conductors that have no volume allowance.
-fn large(proof: &mut Derivation, findings: &mut Vec<Finding>) {
+fn large(proof: &mut Derivation, spliced: Pointer, findings: &mut Vec<Finding>) {
+    let step = proof.fact(&SPLICES, true, spliced);
     if proof.reading::<LargeSpliceCount>() == LargeSpliceCount::NotCounted {
         let finding = Finding::new(&SPLICES, Status::Satisfied, "finding-large-splices-not-counted");
-        findings.push(finding);
+        findings.push(finding.step(step));
         return;
     }
     findings.push(Finding::new(&SPLICES, Status::NotDetermined, "finding-large-splices-without-allowance"));

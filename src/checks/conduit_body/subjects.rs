@@ -3,13 +3,13 @@
 use super::request::{BodyPull, ConduitBodyRequest, HubPlace};
 use crate::checks::{InScope, Subject};
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS, SPLICES};
-use crate::rulebook::{Rulebook, geometry, pull};
+use crate::rulebook::{Rulebook, pull};
 use crate::trade::ConductorSize;
 
 pub(super) static SUBJECTS: [Subject<ConduitBodyRequest>; 3] = [
     Subject {
         name: "small_conductors",
-        is_described: |request| has_small(request) || request.body.evaluated_for_full_fill == Some(true),
+        is_described: has_small,
         scope: &[InScope::when(has_small, &AREA), InScope::always(&CONDUCTORS)],
     },
     Subject {
@@ -36,10 +36,6 @@ pub(super) static SUBJECTS: [Subject<ConduitBodyRequest>; 3] = [
                 |request| request.marked.is_some() || request.body.evaluated_for_full_fill == Some(true),
                 &pull::MARKED,
             ),
-            InScope::when(
-                |request| has_dimensions(request) && request.pulls.iter().any(|pull| pull.distance.is_some()),
-                &geometry::POSITIONS,
-            ),
         ],
     },
 ];
@@ -55,11 +51,6 @@ fn has_small(request: &ConduitBodyRequest) -> bool {
 /// Whether anything is spliced or connected in the body.
 pub(super) fn has_splices(request: &ConduitBodyRequest) -> bool {
     request.contents.is_some() || request.pulls.iter().any(|pull| pull.spliced)
-}
-
-fn has_dimensions(request: &ConduitBodyRequest) -> bool {
-    let body = &request.body;
-    [body.length, body.width, body.depth].iter().any(Option::is_some)
 }
 
 fn joins(request: &ConduitBodyRequest, kind: impl Fn(HubPlace, HubPlace, &BodyPull) -> bool) -> bool {

@@ -1,5 +1,6 @@
 //! What can be wrong with a request that decoded.
 
+use super::places;
 use super::request::{
     Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, Pull, PullBoxRequest,
 };
@@ -39,11 +40,16 @@ pub(super) fn find(request: &PullBoxRequest, faults: &mut Faults) {
         of_entry(request, entry, index, faults);
     }
     of_pulls(request, faults);
+    places::find(request, faults);
     if let Some(marked) = marked {
         marked.faults(faults);
         of_mark_list(pulls, marked, faults);
         if !sections.is_empty() {
             faults.add(Pointer::to(&"/marked"), Conflict, "fault-marked-and-sections");
+        }
+        if request.unmarked == Some(true) && marked.listed {
+            let at = Pointer::to(&"/marked");
+            faults.contradiction(Pointer::to(&"/unmarked"), at, "fault-box-unmarked-and-marked");
         }
     }
     if let Some(layout) = layout {

@@ -10,6 +10,7 @@ use crate::checks::pulls::{Axis, PerAxis, Wall};
 use crate::derivation::{Derivation, Figure, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::Rule;
+use crate::rulebook::geometry::POSITIONS;
 use crate::rulebook::pull::{ENTRY_DISTANCE, PLACEMENT};
 use crate::rulebook::reading::EntryDistance;
 
@@ -56,15 +57,20 @@ impl Centre {
         proof.distance(&PLACEMENT, &legs)
     }
 
-    /// The step that shows the edge of an entry outside its wall, or nearer to its ends than it may be; `None` where it
-    /// is within. `margin` is the least from the centre to an end.
-    pub fn outside(&self, proof: &mut Derivation, sides: &Sides, margin: Figure) -> Option<StepId> {
-        self.0.iter().find_map(|(axis, length)| {
-            let (from_edge, step) = proof.compare(&PLACEMENT, *length, Relation::AtLeast, margin);
-            let far = proof.sum(&PLACEMENT, &[*length, margin]);
-            let (to_edge, far_step) = proof.compare(&PLACEMENT, far, Relation::AtMost, sides[*axis]);
-            (!(from_edge && to_edge)).then_some(if from_edge { far_step } else { step })
-        })
+    /// Whether the edge of an entry is within its wall, and no nearer to the ends of it than it may be; with the step that says so.
+    /// `margin` is the least from the centre to an end.
+    pub fn within(&self, proof: &mut Derivation, sides: &Sides, margin: Figure) -> (bool, Option<StepId>) {
+        let mut steps = Vec::with_capacity(4);
+        for (axis, length) in self.0 {
+            let (from_edge, step) = proof.compare(&PLACEMENT, length, Relation::AtLeast, margin);
+            let far = proof.sum(&PLACEMENT, &[length, margin]);
+            let (to_edge, far_step) = proof.compare(&PLACEMENT, far, Relation::AtMost, sides[axis]);
+            if !(from_edge && to_edge) {
+                return (false, Some(if from_edge { far_step } else { step }));
+            }
+            steps.extend([step, far_step]);
+        }
+        (true, proof.every(&POSITIONS, &steps))
     }
 }
 

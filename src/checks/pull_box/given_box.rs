@@ -2,16 +2,17 @@
 
 use super::SectionSize;
 use super::geometry::{Centre, End, Sides, at_most, distance};
+use super::holes::Hole;
+use super::placing;
 use super::room;
 use super::section::Section;
 use crate::checks::pulls::comparison::{self, Smaller};
 use crate::checks::pulls::distances::MinDistance;
 use crate::checks::pulls::entry::ResolvedEntry;
-use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, PerAxis};
+use crate::checks::pulls::{Axis, AxisSize, EntryDistanceOf, LengthRequirement, PerAxis};
 use crate::checks::{Finding, Status};
-use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
-use crate::rulebook::geometry::{ENTRIES, POSITIONS};
 use crate::rulebook::pull::{ENTRY_DISTANCE, PLACEMENT};
 
 /// A box of given dimensions with its entries.
@@ -22,6 +23,8 @@ pub(super) struct GivenBox {
     pub smaller: Smaller,
     /// Each entry whose edge is known.
     ends: Vec<Option<End>>,
+    /// The hole of each entry, where it is known.
+    holes: Vec<Option<Hole>>,
 }
 
 impl GivenBox {
@@ -30,7 +33,7 @@ impl GivenBox {
         proof: &mut Derivation,
         section: &Section<'_>,
         entries: &mut [ResolvedEntry<'_>],
-        smaller: Smaller,
+        (smaller, holes): (Smaller, &[Option<Hole>]),
     ) -> Option<Self> {
         let inside = section.inside?;
         let sides = PerAxis::new(|axis| {
@@ -46,7 +49,7 @@ impl GivenBox {
             Some(End { wall: entry.wall, centre, radius: entry.radius(proof)? })
         };
         let ends = entries.iter_mut().zip(centres).map(end).collect();
-        Some(Self { sides, whole, smaller, ends })
+        Some(Self { sides, whole, smaller, ends, holes: holes.to_vec() })
     }
 
     fn end(&self, position: usize) -> Option<End> {
@@ -83,6 +86,7 @@ impl GivenBox {
                 },
             ));
         }
+        findings.extend(room::in_walls(proof, section, &self.sides, entries, (&self.ends, &self.holes)));
         let Some(sides) = &self.whole else {
             let missing = Axis::ALL.into_iter().filter(|axis| self.sides[*axis].is_none());
             let missing = missing.map(|axis| section.inside_at.member(axis.member()));
@@ -90,18 +94,21 @@ impl GivenBox {
             return;
         };
         self.compare_distances(proof, sides, entries, required, &mut size.distances, findings);
-        self.compare_positions(proof, sides, entries, findings);
-        findings.extend(room::in_walls(proof, section, sides, entries, &self.ends));
+        placing::compare(proof, sides, entries, (&self.ends, &self.holes), findings);
     }
 
-    /// A direction of which something is required and that was not said.
-    fn unsaid_side(&self, size: &AxisSize, (axis, at): (&'static str, Pointer)) -> Option<Finding> {
-        let first = size.requirements.first()?;
-        if self.smaller.than_all() {
-            return None;
+    /// A direction that was not said: one finding for each rule that requires something of it.
+    fn unsaid_side(&self, size: &AxisSize, (axis, at): (&'static str, Pointer)) -> Vec<Finding> {
+        let mut findings: Vec<Finding> = Vec::new();
+        let Some(required) = size.minimum else { return findings };
+        for LengthRequirement { rule, .. } in &size.requirements {
+            let is_said = findings.iter().any(|finding| std::ptr::eq(finding.rule, *rule));
+            if !is_said && self.smaller.than(rule) != Some(true) {
+                let finding = Finding::new(rule, Status::NotDetermined, "finding-box-side-open");
+                findings.push(finding.with("axis", axis).with("required", required).supply(at));
+            }
         }
-        let finding = Finding::new(first.rule, Status::NotDetermined, "finding-box-side-open");
-        Some(finding.with("axis", axis).with("required", size.minimum?).supply(at))
+        findings
     }
 
     /// Distances, in a box of which not all is said.
@@ -184,50 +191,6 @@ impl GivenBox {
         findings.extend(enough);
         findings.extend(without_positions(entries, &open));
     }
-
-    /// Checks that every entry lies within its wall, and that no two entries of a wall overlap.
-    fn compare_positions(
-        &self,
-        proof: &mut Derivation,
-        sides: &Sides,
-        entries: &[ResolvedEntry<'_>],
-        findings: &mut Vec<Finding>,
-    ) {
-        let mut within = Vec::new();
-        for (entry, end) in entries.iter().zip(&self.ends) {
-            let Some(End { centre: Some(centre), radius, .. }) = end else { continue };
-            match centre.outside(proof, sides, *radius) {
-                None => within.push(entry.at),
-                Some(step) => findings.push(
-                    Finding::new(&POSITIONS, Status::Violated, "finding-entry-outside-wall")
-                        .with("entry", entry.id)
-                        .with("wall", entry.wall.name())
-                        .at(entry.at.member(&"/position"))
-                        .step(step),
-                ),
-            }
-        }
-        for (position, entry) in entries.iter().enumerate() {
-            for (later, other) in entries.iter().enumerate().skip(position + 1) {
-                if entry.wall == other.wall
-                    && let (Some(first), Some(second)) = (self.end(position), self.end(later))
-                    && let Some(step) = overlap(proof, first, second)
-                {
-                    let finding = Finding::new(&ENTRIES, Status::Violated, "finding-entries-overlap")
-                        .with("first", entry.id)
-                        .with("other", other.id);
-                    findings.push(finding.at(entry.at).at(other.at).step(step));
-                }
-            }
-        }
-        if !within.is_empty()
-            && !findings.iter().any(|finding| [&POSITIONS, &ENTRIES].contains(&finding.rule))
-        {
-            let mut finding = Finding::new(&POSITIONS, Status::Satisfied, "finding-entries-placed");
-            finding.at = within;
-            findings.push(finding);
-        }
-    }
 }
 
 /// One finding for all pairs whose distance cannot be told without positions.
@@ -257,18 +220,4 @@ fn without_positions(
         }
     }
     Some(finding)
-}
-
-/// The step that shows two entries of one wall overlapping; `None` where they do not. Entries that are clear of one
-/// another along one direction alone need no step.
-fn overlap(proof: &mut Derivation, first: End, other: End) -> Option<StepId> {
-    let (one, two) = (first.centre?, other.centre?);
-    let reach = first.radius.value + other.radius.value;
-    if one.gaps(&two).iter().any(|gap| *gap >= reach) {
-        return None;
-    }
-    let centres = one.distance(&two, proof);
-    let edges = proof.sum(&PLACEMENT, &[first.radius, other.radius]);
-    let (clear, step) = proof.compare(&PLACEMENT, centres, Relation::AtLeast, edges);
-    (!clear).then_some(step)
 }

@@ -28,11 +28,14 @@ mod entries;
 mod faults;
 mod geometry;
 mod given_box;
+mod holes;
 mod interpretations;
 mod layout;
 mod other_rules;
 mod outcome;
 mod over_1000_volts;
+mod places;
+mod placing;
 mod raceways;
 mod request;
 mod room;
@@ -80,6 +83,7 @@ impl Check for PullBox {
                 tables::compact_conductor_dimensions::TABLE,
                 tables::conductor_dimensions::TABLE,
                 tables::raceway_dimensions::TABLE,
+                tables::raceway_outside_diameters::TABLE,
                 tables::trade_sizes::TABLE,
                 tables::wire_bending_space::TABLE,
                 tables::wire_bending_space::COMPACT_TABLE,
@@ -166,7 +170,7 @@ fn evaluate_section(
         findings.extend(distances::unknown(&resolved));
     }
     if has_blocks {
-        lengths.extend(lengths::required_by_blocks(proof, &resolved));
+        lengths::require_for_blocks(proof, &resolved, &mut lengths);
     }
     let pulls = resolved.kinds();
     let mut size = SectionSize {
@@ -183,23 +187,40 @@ fn evaluate_section(
         findings.extend(raceways::too_narrow(proof, request, section));
     }
     let smaller = if section.inside.is_some() { smaller(proof, request, findings) } else { Smaller::never() };
-    let given = GivenBox::read(proof, section, &mut resolved.entries, smaller);
+    let holes = if section.inside.is_some() || request.layout.is_some() {
+        holes::of_entries(proof, request, section, &resolved.entries)
+    } else {
+        Vec::new()
+    };
+    let given = GivenBox::read(proof, section, &mut resolved.entries, (smaller, &holes));
     if let Some(given) = &given {
         given.compare(proof, section, &resolved.entries, &distances, &mut size, findings);
     }
     if let Some(question) = &request.layout {
-        size.layout = layout::find(proof, question, &mut resolved.entries, &distances, &size, findings);
+        size.layout =
+            layout::find(proof, question, (&mut resolved.entries, &holes), &distances, &size, findings);
+    }
+    if let Some(given) = &given {
+        given.smaller.settle(findings);
     }
     other_rules::of_section(proof, request, section, &size, given.as_ref(), findings);
     size
 }
 
-/// What lets the given box be smaller: its marking, up to 1000 V.
+/// What lets the given box be smaller: its marking, up to 1000 V. A box of which it is not said whether it is marked may be; one
+/// that barriers divide is not.
 fn smaller(proof: &mut Derivation, request: &PullBoxRequest, findings: &mut Vec<Finding>) -> Smaller {
     let at = Pointer::to(&"/marked");
+    let unmarked_at = Pointer::to(&"/unmarked");
+    if let Some(unmarked) = request.unmarked.filter(|_| !request.over_1000_volts) {
+        proof.fact(&MARKED, unmarked, unmarked_at);
+    }
     let Some(marked) = &request.marked else {
-        let unless = if request.over_1000_volts { Vec::new() } else { vec![at] };
-        return Smaller { unless, ..Smaller::never() };
+        let is_denied = request.unmarked == Some(true) || !request.sections.is_empty();
+        if is_denied || request.over_1000_volts {
+            return Smaller::never();
+        }
+        return Smaller { by_mark: None, supply: vec![at, unmarked_at], ..Smaller::never() };
     };
     if request.over_1000_volts {
         let step = proof.does_not_apply(&MARKED, "marked-over-1000-volts", Some(at));

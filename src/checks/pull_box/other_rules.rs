@@ -170,6 +170,7 @@ fn racking(
     let limit = proof.stated(&figure);
     let (long, step) = proof.compare(&RACKING, longest, Relation::Above, limit);
     if !long {
+        findings.extend(unsaid_side(proof, request, section, given, limit));
         return;
     }
     let (status, message) = match (request.racked, given) {
@@ -186,4 +187,26 @@ fn racking(
         finding = finding.supply(racked);
     }
     findings.push(finding.at(section.inside_at));
+}
+
+/// A side that is not said may be a long one.
+fn unsaid_side(
+    proof: &mut Derivation,
+    request: &PullBoxRequest,
+    section: &Section<'_>,
+    given: Option<&GivenBox>,
+    limit: Figure,
+) -> Option<Finding> {
+    let unsaid = Axis::ALL.into_iter().filter(|axis| given.is_some_and(|given| given.sides[*axis].is_none()));
+    let supply: Vec<Pointer> = unsaid.map(|axis| section.inside_at.member(axis.member())).collect();
+    if supply.is_empty() {
+        return None;
+    }
+    if request.racked == Some(true) {
+        proof.fact(&RACKING, true, Pointer::to(&"/racked"));
+        return None;
+    }
+    let mut finding = Finding::new(&RACKING, Status::NotDetermined, "finding-racking-side-open");
+    finding.supply = supply;
+    Some(finding.with("limit", limit))
 }

@@ -56,6 +56,9 @@ request! {
         pub sections: Vec<BoxSection>,
         /// The permanent marking of a listed box that is smaller than the rules ask.
         pub marked: Option<Marking>,
+        /// Whether its maker marked no conductors on it. A box that is smaller than the rules ask may be marked for that as long as
+        /// this is not said.
+        pub unmarked: Option<bool>,
         /// Whether the conductors are cabled or racked. Asked for when a side of the box is long.
         pub racked: Option<bool>,
         /// Power distribution blocks in the box.
@@ -75,8 +78,9 @@ pub struct Entry {
     pub id: Name,
     /// The wall that it enters.
     pub wall: Wall,
-    /// The row of the wall that it is in. A side wall has one row unless said otherwise; on the back, entries without a
-    /// row are grouped by their positions, and are one row where they have none.
+    /// The row of the wall that it is in. A row of a side wall runs along the wall, at one depth; on the back rows may run either
+    /// way. A side wall has one row unless said otherwise; on the back, entries without a row are grouped by their positions, and
+    /// are one row where they have none. A row that the positions deny is refused.
     pub row: Option<RowNumber>,
     /// The section of a divided box.
     pub section: Option<Name>,
@@ -88,7 +92,7 @@ pub struct Entry {
     #[serde(default)]
     #[schema(max_items = 50)]
     pub cables_over_1000_volts: Vec<CableOver1000Volts>,
-    /// Where its centre is, in a box whose dimensions are given.
+    /// Where its centre is, in a box whose dimensions are given. Give it of every entry of a box or section, or of none.
     pub position: Option<EntryPosition>,
 }
 
@@ -96,11 +100,12 @@ pub struct Entry {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RacewayEntry {
-    /// The kind. It changes no figure: every raceway counts with its trade size.
+    /// The kind. It changes no sum, since every raceway counts with its trade size; its outside diameter is the smallest hole that the
+    /// raceway goes through.
     pub kind: Option<RacewayKind>,
     /// The trade size.
     pub trade_size: TradeSize,
-    /// Its outside diameter, where entries are to be measured from its edge and not from that of the trade size.
+    /// Its outside diameter, where distances between entries are to be measured from its edge and not from that of the trade size.
     pub outside_diameter: Option<Length>,
 }
 
@@ -168,8 +173,8 @@ pub struct Pull {
     pub compact_aa8000: bool,
 }
 
-/// Inside dimensions of a box. Those along which nothing is pulled may be left out: whether entries have room in walls is judged
-/// where all three are given.
+/// Inside dimensions of a box. All three matter to a box that is judged, along which something is pulled or in which a hole has to
+/// stand: one that is left out leaves that open.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct InsideBox {

@@ -1,9 +1,10 @@
 //! Whether the entries of a wall can stand in it at all, by the smallest holes that they could have.
 
-use super::geometry::{End, Sides};
+use super::geometry::End;
+use super::holes;
 use super::section::Section;
-use crate::checks::pulls::Wall;
 use crate::checks::pulls::entry::ResolvedEntry;
+use crate::checks::pulls::{PerAxis, Wall};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
@@ -12,6 +13,7 @@ use crate::rulebook::geometry::ENTRIES;
 /// An entry of a wall.
 struct Hole {
     diameter: Figure,
+    of: holes::Hole,
     at: Pointer,
     row: Option<u32>,
     is_placed: bool,
@@ -31,40 +33,68 @@ enum Room {
 pub(super) fn in_walls(
     proof: &mut Derivation,
     section: &Section<'_>,
-    sides: &Sides,
+    sides: &PerAxis<Option<Figure>>,
     entries: &[ResolvedEntry<'_>],
-    ends: &[Option<End>],
+    (ends, holes): (&[Option<End>], &[Option<holes::Hole>]),
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut enough = None;
+    let (mut enough, mut missing) = (None, Vec::new());
     for wall in Wall::ALL {
-        let of_wall = entries.iter().zip(ends).filter(|(entry, _)| entry.wall == wall);
-        let holes: Vec<Hole> = of_wall
-            .filter_map(|(entry, end)| {
+        let of_wall = entries.iter().zip(ends.iter().zip(holes)).filter(|(entry, _)| entry.wall == wall);
+        let mut holes: Vec<Hole> = of_wall
+            .filter_map(|(entry, (end, hole))| {
                 let is_placed = end.as_ref().is_some_and(|end| end.centre.is_some());
-                Some(Hole { diameter: entry.diameter?, at: entry.at, row: entry.row, is_placed })
+                let of = (*hole)?;
+                Some(Hole { diameter: of.least, of, at: entry.at, row: entry.row, is_placed })
             })
             .collect();
         if holes.is_empty() {
             continue;
         }
-        let finding = |status, message, step| {
+        let finding = |holes: &[Hole], status, message, step| {
             let mut finding = Finding::new(&ENTRIES, status, message).with("wall", wall.name()).step(step);
             finding.at = holes.iter().map(|hole| hole.at).collect();
             finding
         };
-        match of_wall_with(proof, sides, wall, &holes) {
+        let [Some(one), Some(other)] = wall.plane().map(|axis| sides[axis]) else {
+            let unsaid = wall.plane().into_iter().filter(|axis| sides[*axis].is_none());
+            unsaid.for_each(|axis| missing.push(section.inside_at.member(axis.member())));
+            continue;
+        };
+        let mut room = of_wall_with(proof, [one, other], &holes);
+        let open: Vec<Pointer> =
+            holes.iter().filter(|hole| hole.of.is_open()).map(|hole| hole.of.decided_at).collect();
+        if !open.is_empty() && !matches!(room, Room::Short(_)) {
+            holes.iter_mut().for_each(|hole| hole.diameter = hole.of.most);
+            room = of_wall_with(proof, [one, other], &holes);
+            if let Room::Short(step) = room {
+                let mut by_kind = finding(&holes, Status::NotDetermined, "finding-wall-room-by-kind", step);
+                by_kind.supply = open;
+                findings.push(by_kind);
+                continue;
+            }
+        }
+        match room {
             Room::Enough(step) => enough = enough.or(Some(step)),
-            Room::Short(step) => findings.push(finding(Status::Violated, "finding-wall-without-room", step)),
+            Room::Short(step) => {
+                findings.push(finding(&holes, Status::Violated, "finding-wall-without-room", step))
+            }
             // where every place is known, whether entries overlap is found from those
             Room::Open(_) if holes.iter().all(|hole| hole.is_placed) => {}
             Room::Open(step) => {
-                let mut open = finding(Status::NotDetermined, "finding-wall-room-open", step);
+                let mut open = finding(&holes, Status::NotDetermined, "finding-wall-room-open", step);
                 let unplaced = holes.iter().filter(|hole| !hole.is_placed);
                 open.supply = unplaced.map(|hole| hole.at.member(&"/position")).collect();
                 findings.push(open);
             }
         }
+    }
+    missing.sort_unstable();
+    missing.dedup();
+    if !missing.is_empty() {
+        let mut open = Finding::new(&ENTRIES, Status::NotDetermined, "finding-wall-room-unsaid");
+        open.supply = missing;
+        findings.push(open);
     }
     if let (true, Some(step)) = (findings.is_empty(), enough) {
         let finding = Finding::new(&ENTRIES, Status::Satisfied, "finding-walls-with-room");
@@ -73,9 +103,8 @@ pub(super) fn in_walls(
     findings
 }
 
-fn of_wall_with(proof: &mut Derivation, sides: &Sides, wall: Wall, holes: &[Hole]) -> Room {
-    let plane = wall.plane().map(|axis| sides[axis]);
-    let [one, other] = plane;
+/// A wall of two sides with its holes.
+fn of_wall_with(proof: &mut Derivation, [one, other]: [Figure; 2], holes: &[Hole]) -> Room {
     let (long, short) = if one.value >= other.value { (one, other) } else { (other, one) };
     let diameters: Vec<Figure> = holes.iter().map(|hole| hole.diameter).collect();
     let widest = proof.largest(&ENTRIES, &diameters).unwrap_or(long);

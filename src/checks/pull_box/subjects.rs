@@ -27,6 +27,7 @@ pub(super) static SUBJECTS: [Subject<PullBoxRequest>; 3] = [
             InScope::when(|request| request.marked.is_some(), &pull::MARKED),
             InScope::always(&pull::RACKING),
             InScope::when(has_blocks, &pull::BLOCKS),
+            InScope::when(|request| has_blocks(request) && !request.over_1000_volts, &pull::BLOCK_SPACE),
             InScope::when(|request| has_blocks(request) && !request.over_1000_volts, &pull::LINE_SIDE),
             InScope::when(|_| false, &geometry::RACEWAYS),
         ],
@@ -56,7 +57,7 @@ pub(super) static SUBJECTS: [Subject<PullBoxRequest>; 3] = [
     },
     Subject {
         name: "room",
-        is_described: is_wholly_given,
+        is_described: is_given,
         scope: &[
             InScope::always(&geometry::ENTRIES),
             InScope::when(
@@ -71,12 +72,6 @@ pub(super) static SUBJECTS: [Subject<PullBoxRequest>; 3] = [
 /// Whether a box is described, and not only asked for.
 fn is_given(request: &PullBoxRequest) -> bool {
     request.inside.is_some() || request.sections.iter().any(|section| section.inside.is_some())
-}
-
-/// Whether every box that is described has all three dimensions.
-fn is_wholly_given(request: &PullBoxRequest) -> bool {
-    let boxes = request.sections.iter().map(|section| section.inside).chain([request.inside]);
-    is_given(request) && boxes.flatten().all(|inside| inside.is_whole())
 }
 
 fn has_blocks(request: &PullBoxRequest) -> bool {

@@ -4,7 +4,8 @@ use super::outcome::{AxisSize, LengthRequirement};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::rulebook::Rule;
-use crate::rulebook::pull::{BLOCKS, GOVERNS, STRAIGHT};
+use crate::rulebook::pull::{BLOCK_SPACE, GOVERNS, MARKED, STRAIGHT};
+use std::cell::Cell;
 
 /// What lets a box or a conduit body be smaller than the rules require: each `None` where that is not determined.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -15,24 +16,41 @@ pub struct Smaller {
     pub for_full_fill: Option<bool>,
     /// What would decide it.
     pub supply: Vec<Pointer>,
-    /// The relief that nobody claimed.
-    pub unless: Vec<Pointer>,
+    /// Whether a length turned on what is not determined of it.
+    pub turned_on: Cell<bool>,
 }
 
 impl Smaller {
     /// Nothing does.
     pub const fn never() -> Self {
-        Self { by_mark: Some(false), for_full_fill: Some(false), supply: Vec::new(), unless: Vec::new() }
+        let turned_on = Cell::new(false);
+        Self { by_mark: Some(false), for_full_fill: Some(false), supply: Vec::new(), turned_on }
+    }
+
+    /// What is open of a marking is not asked where every length is there without it.
+    pub fn settle(&self, findings: &mut [Finding]) {
+        let is_open = |finding: &&mut Finding| {
+            std::ptr::eq(finding.rule, &MARKED) && finding.status == Status::NotDetermined
+        };
+        if !self.turned_on.get() {
+            for finding in findings.iter_mut().filter(is_open) {
+                finding.supersede();
+                finding.is_needless = true;
+            }
+        }
     }
 
     /// Whether a length of a rule may be less.
     pub fn than(&self, rule: &'static Rule) -> Option<bool> {
         let for_full_fill = if std::ptr::eq(rule, &STRAIGHT) { Some(false) } else { self.for_full_fill };
         match (self.by_mark, for_full_fill) {
-            _ if std::ptr::eq(rule, &BLOCKS) => Some(false),
+            _ if std::ptr::eq(rule, &BLOCK_SPACE) => Some(false),
             (Some(true), _) | (_, Some(true)) => Some(true),
             (Some(false), Some(false)) => Some(false),
-            _ => None,
+            _ => {
+                self.turned_on.set(true);
+                None
+            }
         }
     }
 
@@ -42,7 +60,7 @@ impl Smaller {
     }
 
     /// The status of a length of a rule that is less than required, and its message of two: smaller but permitted, too
-    /// small; with what would decide it or lift it.
+    /// small; with what would decide it.
     pub fn short(
         &self,
         rule: &'static Rule,
@@ -56,11 +74,7 @@ impl Smaller {
         };
         match self.than(rule) {
             Some(true) => Finding::new(rule, Status::Satisfied, permitted),
-            Some(false) if unsaid.is_empty() => {
-                let mut finding = Finding::new(rule, Status::Violated, short);
-                finding.unless.clone_from(&self.unless);
-                finding
-            }
+            Some(false) if unsaid.is_empty() => Finding::new(rule, Status::Violated, short),
             Some(false) => open(unsaid.to_vec()),
             None => open(unsaid.iter().chain(&self.supply).copied().collect()),
         }

@@ -10,7 +10,7 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::pull::{
-    ANGLE, AngleAdds, BLOCKS, CABLES, GOVERNS, REMOVABLE_COVER, RowsTogether, STRAIGHT, StraightAlong,
+    ANGLE, AngleAdds, BLOCK_SPACE, CABLES, GOVERNS, REMOVABLE_COVER, RowsTogether, STRAIGHT, StraightAlong,
     StraightOf, Together,
 };
 use crate::rulebook::reading::{AngleSum, HingedCover};
@@ -291,30 +291,56 @@ pub fn is_removable(proof: &mut Derivation, opposite: OppositeBack) -> Option<bo
     Some(removable)
 }
 
-/// Where a box holds power distribution blocks, the angle rule for every row of every wall, whatever is pulled there.
-pub fn required_by_blocks(proof: &mut Derivation, resolved: &Resolved<'_>) -> Vec<AxisRequirement> {
-    let mut requirements = Vec::new();
+/// Where a box holds power distribution blocks, the length of the angle rule for every row of every wall, whatever is pulled there.
+/// What the angle rule asks of a row for its pulls is the same, and is asked once: by the rule that no marking relieves.
+pub fn require_for_blocks(
+    proof: &mut Derivation,
+    resolved: &Resolved<'_>,
+    requirements: &mut Vec<AxisRequirement>,
+) {
     for wall in Wall::ALL {
         for Row { number, entries, .. } in rows::of_wall(proof, resolved, wall) {
             let row = AngleRow { resolved, wall, entries: &entries, turning: &entries };
-            if let Some(length) = row_length(proof, row) {
-                let mut requirement = resolved.requirement(&BLOCKS, (Some(wall), number), length, &entries);
-                requirement.unsaid.clear();
-                requirements.push((wall.across(), requirement));
+            let Some(length) = row_length(proof, row) else { continue };
+            let mut requirement = resolved.requirement(&BLOCK_SPACE, (Some(wall), number), length, &entries);
+            requirement.unsaid.clear();
+            let same = |(_, asked): &AxisRequirement| {
+                std::ptr::eq(asked.rule, &ANGLE)
+                    && (asked.wall, asked.row) == (requirement.wall, requirement.row)
+                    && asked.length.value == length.value
+                    && asked.entries == requirement.entries
+            };
+            if let Some(place) = requirements.iter().position(same) {
+                let (_, asked) = requirements.remove(place);
+                (requirement.at_least, requirement.at_most) = (asked.at_least, asked.at_most);
             }
+            requirements.push((wall.across(), requirement));
         }
     }
-    requirements
 }
 
 /// Reports the entries without a size: what they would add is missing from every sum of their row.
 fn unsized_entries(resolved: &Resolved<'_>, findings: &mut Vec<Finding>) {
     let at: Vec<Pointer> =
         resolved.entries.iter().filter(|entry| entry.size.is_none()).map(|entry| entry.at).collect();
-    if !at.is_empty() {
-        let mut finding = Finding::new(&CABLES, Status::NotDetermined, "finding-entry-without-size");
+    if at.is_empty() {
+        return;
+    }
+    let is_unsized = |end: &usize| resolved.entries.get(*end).is_some_and(|entry| entry.size.is_none());
+    let is_at_back = |end: &usize| resolved.entries.get(*end).is_some_and(|entry| entry.wall == Wall::Back);
+    let ends_at_one = |pull: &ResolvedPull| pull.ends.iter().any(is_unsized);
+    let pulls = resolved.pulls.iter().filter(|pull| ends_at_one(pull));
+    let turns_at_back = |pull: &ResolvedPull| pull.angle && pull.ends.iter().any(is_at_back);
+    let rules = [
+        (&CABLES, true),
+        (&STRAIGHT, pulls.clone().any(|pull| pull.straight)),
+        (&ANGLE, pulls.clone().any(|pull| pull.angle)),
+        (&REMOVABLE_COVER, pulls.clone().any(turns_at_back)),
+    ];
+    for (rule, _) in rules.into_iter().filter(|(_, is_asked)| *is_asked) {
+        let mut finding = Finding::new(rule, Status::NotDetermined, "finding-entry-without-size");
         finding.supply = at.iter().map(|at| at.member(&"/raceway")).collect();
-        finding.at = at;
+        finding.at.clone_from(&at);
         findings.push(finding);
     }
 }

@@ -61,36 +61,33 @@ fn as_declared(proof: &mut Derivation, resolved: &Resolved<'_>, of_wall: Vec<usi
     rows
 }
 
-/// The directions across which the entries of a wall may be lined up: side walls have their lines across the depth, the back has
-/// them both ways.
-const fn directions(wall: Wall) -> &'static [Axis] {
+/// The directions across which the entries of a wall may be lined up: the rows of a side wall run along it, each at one depth; those
+/// of the back run either way.
+pub(crate) const fn directions(wall: Wall) -> &'static [Axis] {
     if matches!(wall, Wall::Back) { &[Axis::Height, Axis::Width] } else { &[Axis::Depth] }
 }
 
-/// Finds what rows may be with other entries in them. Where every position of the wall is given, entries on one line that are
-/// declared apart may be one row, unless the lines of some direction are the rows as they are declared. Otherwise an entry of
-/// which no row is said may be in any of those that are declared.
+/// Finds what rows may be with other entries in them. An entry of which no row is said may be in any of those that are declared;
+/// where every position of the wall is given, in those that it stands on a line with. Rows that are declared go with the positions:
+/// a request in which they do not is refused.
 fn widen(resolved: &Resolved<'_>, wall: Wall, of_wall: &[usize], rows: &mut [Row]) {
     let is_said = |position: &usize| resolved.entries.get(*position).is_some_and(|entry| entry.row_is_said);
-    if rows.len() < 2 || !of_wall.iter().any(is_said) {
+    let (unsaid, said): (Vec<usize>, Vec<usize>) = of_wall.iter().partition(|position| !is_said(position));
+    if rows.len() < 2 || unsaid.is_empty() || said.is_empty() {
         return;
     }
     let number = |position: &usize| resolved.entries.get(*position).and_then(|entry| entry.row);
-    let is_mixed =
-        |line: &&Vec<usize>| line.iter().any(|other| number(other) != line.first().and_then(number));
+    let is_mixed = |line: &&Vec<usize>| {
+        let is_apart = |other: &usize| number(other) != line.first().and_then(number);
+        line.iter().any(is_apart) && line.iter().any(|position| !is_said(position))
+    };
     let by_direction = directions(wall).iter().map(|axis| lines(resolved, of_wall, *axis));
     if let Some(lines) = by_direction.collect::<Option<Vec<_>>>() {
-        if lines.iter().all(|lines| lines.iter().any(|line| is_mixed(&line))) {
-            let mixed: Vec<&Vec<usize>> = lines.iter().flatten().filter(is_mixed).collect();
-            for row in rows {
-                let meets = |line: &&&Vec<usize>| line.iter().any(|position| row.entries.contains(position));
-                row.wider = mixed.iter().filter(meets).map(|line| (*line).clone()).collect();
-            }
+        let mixed: Vec<&Vec<usize>> = lines.iter().flatten().filter(is_mixed).collect();
+        for row in rows {
+            let meets = |line: &&&Vec<usize>| line.iter().any(|position| row.entries.contains(position));
+            row.wider = mixed.iter().filter(meets).map(|line| (*line).clone()).collect();
         }
-        return;
-    }
-    let (unsaid, said): (Vec<usize>, Vec<usize>) = of_wall.iter().partition(|position| !is_said(position));
-    if unsaid.is_empty() {
         return;
     }
     let together = |row: &Row, others: &[usize]| {
@@ -117,23 +114,33 @@ fn lines(resolved: &Resolved<'_>, entries: &[usize], across: Axis) -> Option<Vec
     let extent = |position: &usize| {
         let entry = resolved.entries.get(*position)?;
         let (centre, _) = entry.position?.along(across);
-        let (centre, diameter) = (centre?.value(), entry.diameter?.value);
-        // doubled, so that half a diameter needs no rounding
-        Some((centre + centre - diameter, centre + centre + diameter, *position))
+        Some(extent(centre?.value(), entry.diameter?.value, *position))
     };
-    let mut extents: Vec<(Decimal, Decimal, usize)> = entries.iter().map(extent).collect::<Option<_>>()?;
+    Some(overlapping(entries.iter().map(extent).collect::<Option<_>>()?))
+}
+
+/// From where to where something reaches along a direction. Both ends are doubled, so that half a diameter needs no rounding.
+pub(crate) type Extent = (Decimal, Decimal, usize);
+
+/// The extent of something round, by its centre.
+pub(crate) fn extent(centre: Decimal, diameter: Decimal, of: usize) -> Extent {
+    (centre + centre - diameter, centre + centre + diameter, of)
+}
+
+/// Things grouped by whether their extents overlap.
+pub(crate) fn overlapping(mut extents: Vec<Extent>) -> Vec<Vec<usize>> {
     extents.sort_unstable();
     let mut lines: Vec<(Decimal, Vec<usize>)> = Vec::new();
-    for (from, to, position) in extents {
+    for (from, to, of) in extents {
         match lines.last_mut() {
             Some((end, line)) if from < *end => {
                 *end = to.max(*end);
-                line.push(position);
+                line.push(of);
             }
-            _ => lines.push((to, vec![position])),
+            _ => lines.push((to, vec![of])),
         }
     }
-    Some(lines.into_iter().map(|(_, line)| line).collect())
+    lines.into_iter().map(|(_, line)| line).collect()
 }
 
 /// All in one row, if there are any.

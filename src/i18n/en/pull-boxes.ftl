@@ -28,6 +28,8 @@ rule-pull-barriers = Where permanent barriers divide a box, each section is a bo
     .title = Sections between barriers
 rule-pull-distribution-blocks = Power distribution blocks stand in boxes of over 100 in³ (1650 cm³): listed, in a box as large as their instructions ask, with bending space at their terminals, no exposed live part, and terminals that passing conductors leave free. A bar for equipment grounding conductors may stand in a smaller box.
     .title = Power distribution blocks
+rule-pull-distribution-blocks-size = A box with power distribution blocks is, from each wall with an entry to the opposite wall, as long as the angle rule asks, whatever is pulled there. No marking lets it be shorter.
+    .title = Length of boxes with blocks
 rule-pull-distribution-blocks-line-side = A power distribution block on the line side of the service equipment is listed and marked for that use.
     .title = Blocks on the line side
 rule-pull-governs = Along each direction of the box, the largest of all that is asked governs; nothing is added together.
@@ -69,7 +71,7 @@ finding-entry-outside-wall = Entry { $entry } does not lie within the { $wall ->
    *[back] back
  }.
 finding-entries-overlap = Entries { $first } and { $other } overlap.
-finding-entries-placed = Every entry with a position lies within its wall, and none overlaps another.
+finding-entries-placed = Every entry with a position lies within its wall.
 finding-layout-open = No places can be looked for while an entry has no size.
 finding-layout-not-found = No box with a place for every entry was found within the work that one request may cause. That is no proof that there is none: ask with a larger step.
 finding-layout-smallest = Every entry has a place in a box { $width } wide, { $height } high and { $depth } deep. No box of that depth with a smaller sum of width and height has, on the same grid.
@@ -197,4 +199,17 @@ fault-box-without-sides = Say at least one inside dimension of the box, or leave
 fault-outside-smaller-than-trade-size = No raceway of this trade size is as thin as this. Which is right?
 fault-pull-larger-than-cable = The pull holds a larger conductor than the cable that it comes in. Which is right?
 fault-cables-of-one-pull-differ = The same cables go in at one of these entries and out at the other, and they are described differently. Which is right?
+finding-placed-by-kind = Whether entry { $entry } has room where it stands depends on how wide the raceways are. Say which kind they are.
+finding-wall-room-by-kind = Whether the { $wall ->
+    [left] left wall
+    [right] right wall
+    [top] top wall
+    [bottom] bottom wall
+   *[back] back
+ } has room for its entries depends on how wide their raceways are. Say which kind they are.
+finding-wall-room-unsaid = Whether the holes of the entries have room in their walls goes by dimensions of the box that were not said. Say them.
+finding-racking-side-open = In a box with a side over { $limit }, conductors are cabled or racked, and not every side was said. Say the others, or whether the conductors are cabled or racked.
+fault-row-and-positions = By the positions, this entry is not in the row that it is said to be in: entries whose rims overlap across the row are in one, and those that do not are in several. Which is right?
+fault-box-unmarked-and-marked = The box is said to be unmarked, and a marking of it is given. Which is right?
+fault-some-positions = Say where every entry of the box or section is, or of none.
 fault-offset-and-positions = Whether these entries are in line is said one way here and another by their positions. Which is right?

@@ -83,6 +83,8 @@ finding-cross-section-open = The body must have a cross-section of { $required }
 finding-raceway-not-tabulated = The tables have no figures for { $kind } of trade size { $size }, so no cross-section can be asked.
 finding-opening-fill = The conductors of the { $opening } take { $area } of the { $allowed } that may be filled.
 finding-opening-overfull = The conductors of the { $opening } take { $area }, more than the { $allowed } that may be filled.
+finding-opening-fill-whatever = Whatever their insulation, the conductors of the { $opening } take at most { $area } of the { $allowed } that may be filled.
+finding-opening-overfull-whatever = Whatever their insulation, the conductors of the { $opening } take at least { $area }, more than the { $allowed } that may be filled.
 finding-opening-not-tabulated = The conductors of the { $opening } cannot be counted: the tables lack its raceway or one of its conductors, or an insulation is not said.
 finding-short-radius-space = A short-radius body needs a size that leaves its conductors free space; no figure is stated for it.
 finding-short-radius-splices = A short-radius body may hold no splices, taps or devices, whatever its volume.
@@ -93,6 +95,8 @@ finding-body-volume-enough = Splices and devices require { $required } of the { 
 finding-body-side-open = The { $axis } of the body must be { $required }. Say what it is, or what is marked on the body.
 finding-openings-open = The { $first } and the { $other } hold the same conductors and must be { $required } apart. Say how far apart they are, or what is marked on the body.
 finding-full-fill = The body is marked as evaluated for all that its raceways may hold, and they hold no more.
+finding-full-fill-exceeded = The body is marked as evaluated for all that its raceways may hold, and one of them holds more: the lengths of the rules apply.
+finding-full-fill-open = The body is marked as evaluated for all that its raceways may hold, and whether they hold no more is not known: the tables lack a raceway or a conductor, or an insulation is not said.
 
 because-short-radius = It is a short-radius body.
 
@@ -100,7 +104,6 @@ fault-body-of-one-opening = A conduit body has at least two openings.
 fault-opening-twice = Two openings cannot be in the same place.
 fault-unknown-opening = The body has no opening there.
 fault-opening-twice-in-pull = A pull names one opening twice.
-fault-conductor-without-insulation = Say the insulation: it decides how much of the raceway the conductor takes.
 fault-bare-and-insulated = A bare conductor has no insulation and no compact dimensions here.
 fault-splice-without-contents = Spliced conductors are counted by volume. List them in contents, each where it comes in and where it goes out.
 fault-empty-contents = Contents list what is spliced or connected. Leave them out where nothing is.

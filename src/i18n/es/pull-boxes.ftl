@@ -28,6 +28,8 @@ rule-pull-barriers = Donde barreras permanentes dividen una caja, cada sección 
     .title = Secciones entre barreras
 rule-pull-distribution-blocks = Los bloques de distribución de energía van en cajas de más de 100 in³ (1650 cm³): listados, en una caja tan grande como piden sus instrucciones, con espacio de doblado en sus terminales, sin partes vivas expuestas, y con terminales que los conductores de paso dejan libres. Una barra para conductores de puesta a tierra de equipos puede ir en una caja más pequeña.
     .title = Bloques de distribución de energía
+rule-pull-distribution-blocks-size = Una caja con bloques de distribución de energía mide, de cada pared con una entrada a la opuesta, lo que pide la regla del ángulo, sea cual sea lo que se jale ahí. Ninguna marca permite que mida menos.
+    .title = Longitud de las cajas con bloques
 rule-pull-distribution-blocks-line-side = Un bloque de distribución de energía en el lado de línea del equipo de acometida está listado y marcado para ese uso.
     .title = Bloques en el lado de línea
 rule-pull-governs = En cada dirección de la caja rige lo mayor de todo lo que se pide; nada se suma entre sí.
@@ -94,7 +96,7 @@ finding-entry-outside-wall = La entrada { $entry } no queda dentro { $wall ->
    *[back] del fondo
  }.
 finding-entries-overlap = Las entradas { $first } y { $other } se traslapan.
-finding-entries-placed = Cada entrada con posición queda dentro de su pared, y ninguna se traslapa con otra.
+finding-entries-placed = Cada entrada con posición queda dentro de su pared.
 finding-layout-open = No se pueden buscar lugares mientras una entrada no tenga tamaño.
 finding-layout-not-found = No se encontró ninguna caja con un lugar para cada entrada dentro del trabajo que una solicitud puede causar. Eso no prueba que no la haya: pregunte con un paso mayor.
 finding-layout-smallest = Cada entrada tiene un lugar en una caja de { $width } de ancho, { $height } de altura y { $depth } de profundidad. En la misma cuadrícula, ninguna caja de esa profundidad con una suma menor de ancho y altura lo tiene.
@@ -232,4 +234,17 @@ fault-box-without-sides = Indique al menos una dimensión interior de la caja, u
 fault-outside-smaller-than-trade-size = Ninguna canalización de este tamaño comercial es tan delgada. ¿Cuál es correcto?
 fault-pull-larger-than-cable = El tiro contiene un conductor mayor que el cable en que llega. ¿Cuál es correcto?
 fault-cables-of-one-pull-differ = Los mismos cables entran por una de estas entradas y salen por la otra, y se describen de manera distinta. ¿Cuál es correcta?
+finding-placed-by-kind = Que la entrada { $entry } tenga sitio donde está depende de cuánto miden de ancho las canalizaciones. Indique de qué tipo son.
+finding-wall-room-by-kind = Que { $wall ->
+    [left] la pared izquierda
+    [right] la pared derecha
+    [top] la pared superior
+    [bottom] la pared inferior
+   *[back] el fondo
+ } tenga sitio para sus entradas depende de cuánto miden de ancho sus canalizaciones. Indique de qué tipo son.
+finding-wall-room-unsaid = Que los agujeros de las entradas tengan sitio en sus paredes depende de dimensiones de la caja que no se dijeron. Indíquelas.
+finding-racking-side-open = En una caja con un lado de más de { $limit }, los conductores se atan en cables o se colocan en soportes, y no se dijeron todos los lados. Indique los demás, o si los conductores lo están.
+fault-row-and-positions = Por las posiciones, esta entrada no está en la hilera que se le indica: las entradas cuyas orillas se traslapan a través de la hilera están en una, y las demás en varias. ¿Cuál es correcta?
+fault-box-unmarked-and-marked = Se dice que la caja no está marcada, y se da una marca suya. ¿Cuál es correcto?
+fault-some-positions = Indique dónde está cada entrada de la caja o sección, o ninguna.
 fault-offset-and-positions = Que estas entradas estén alineadas se dice aquí de una manera y por sus posiciones de otra. ¿Cuál es correcta?

@@ -83,6 +83,8 @@ finding-cross-section-open = El cuerpo debe tener una sección transversal de { 
 finding-raceway-not-tabulated = Las tablas no tienen cifras para { $kind } de tamaño comercial { $size }, así que no se puede pedir ninguna sección transversal.
 finding-opening-fill = Los conductores de la abertura «{ $opening }» ocupan { $area } de los { $allowed } que pueden ocuparse.
 finding-opening-overfull = Los conductores de la abertura «{ $opening }» ocupan { $area }, más que los { $allowed } que pueden ocuparse.
+finding-opening-fill-whatever = Sea cual sea su aislamiento, los conductores de la abertura «{ $opening }» ocupan a lo más { $area } de los { $allowed } que pueden ocuparse.
+finding-opening-overfull-whatever = Sea cual sea su aislamiento, los conductores de la abertura «{ $opening }» ocupan al menos { $area }, más que los { $allowed } que pueden ocuparse.
 finding-opening-not-tabulated = Los conductores de la abertura «{ $opening }» no se pueden contar: a las tablas les falta su canalización o uno de sus conductores, o no se dijo un aislamiento.
 finding-short-radius-space = Un cuerpo de radio corto necesita un tamaño que deje espacio libre a sus conductores; no se establece ninguna cifra para ello.
 finding-short-radius-splices = Un cuerpo de radio corto no puede contener empalmes, derivaciones ni dispositivos, sea cual sea su volumen.
@@ -98,6 +100,8 @@ finding-body-side-open = { $axis ->
  } del cuerpo debe ser de { $required }. Indique su medida, o lo que está marcado en el cuerpo.
 finding-openings-open = Las aberturas «{ $first }» y «{ $other }» contienen los mismos conductores y deben estar a { $required } de distancia. Indique a qué distancia están, o lo que está marcado en el cuerpo.
 finding-full-fill = El cuerpo está marcado como evaluado para todo lo que pueden contener sus canalizaciones, y no contienen más.
+finding-full-fill-exceeded = El cuerpo está marcado como evaluado para todo lo que pueden contener sus canalizaciones, y una de ellas contiene más: valen las longitudes de las reglas.
+finding-full-fill-open = El cuerpo está marcado como evaluado para todo lo que pueden contener sus canalizaciones, y no se sabe si no contienen más: a las tablas les falta una canalización o un conductor, o no se dijo un aislamiento.
 
 because-short-radius = Es un cuerpo de radio corto.
 
@@ -105,7 +109,6 @@ fault-body-of-one-opening = Un cuerpo de tubo conduit tiene al menos dos abertur
 fault-opening-twice = Dos aberturas no pueden estar en el mismo lugar.
 fault-unknown-opening = El cuerpo no tiene ninguna abertura ahí.
 fault-opening-twice-in-pull = Un tiro nombra una abertura dos veces.
-fault-conductor-without-insulation = Indique el aislamiento: decide cuánto de la canalización ocupa el conductor.
 fault-bare-and-insulated = Un conductor desnudo no tiene aquí aislamiento ni dimensiones compactas.
 fault-splice-without-contents = Los conductores empalmados se cuentan por volumen. Enumérelos en contents, cada uno donde entra y donde sale.
 fault-empty-contents = Contents enumera lo que se empalma o conecta. Omítalo donde no hay nada.

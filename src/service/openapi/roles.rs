@@ -34,7 +34,7 @@ const EVERYWHERE: [(&str, &str); 18] = [
 
 /// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
 /// writes no extension.
-const OF_SCHEMA: [(&str, &str, &str); 37] = [
+const OF_SCHEMA: [(&str, &str, &str); 32] = [
     ("Access", "finish_opening", "thing"),
     ("Access", "under_loose_cover", "relief"),
     ("Barrier", "marked_volume", "default"),
@@ -57,20 +57,15 @@ const OF_SCHEMA: [(&str, &str, &str); 37] = [
     ("Device", "gangs", "default"),
     ("EnclosureTypesRequest", "enclosure_type", "thing"),
     ("Entry", "cable", "thing"),
-    ("Entry", "position", "thing"),
     ("Entry", "raceway", "thing"),
     ("FittedCover", "combustible_finish", "thing"),
     ("FittedCover", "pendant_cord", "thing"),
     ("FreeConductor", "emergence_depth", "default"),
     ("Handhole", "exposed_metal", "thing"),
-    ("InsideBox", "depth", "thing"),
-    ("InsideBox", "height", "thing"),
-    ("InsideBox", "width", "thing"),
     ("LuminaireAndFanOutletsRequest", "box", "thing"),
     ("LuminaireAndFanOutletsRequest", "fan_location", "thing"),
     ("Marking", "insulation", "default"),
     ("MountedBox", "material", "thing"),
-    ("PullBoxRequest", "marked", "relief"),
     ("WiringEntry", "clamp_inside", "thing"),
 ];
 

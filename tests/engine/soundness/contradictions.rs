@@ -162,6 +162,24 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"box": {"width": 16, "height": 16, "depth": 8}, "entries": two_entries, "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG", "offset": false}]}),
         ),
         (
+            "pull_box_size",
+            "fault-row-and-positions",
+            json!({"box": {"width": 16, "height": 16, "depth": 8}, "entries": [
+                {"id": "a", "wall": "left", "row": 1, "raceway": {"trade_size": "2"}, "position": {"from_bottom": 4, "from_back": 3}},
+                {"id": "b", "wall": "left", "row": 2, "raceway": {"trade_size": "2"}, "position": {"from_bottom": 9, "from_back": 3}}
+            ], "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-box-unmarked-and-marked",
+            json!({"unmarked": true, "marked": {"listed": true, "size": "4/0 AWG", "count": 3}, "entries": two_entries, "box": {"width": 16, "height": 16, "depth": 8}, "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-distance-beyond-body",
+            json!({"body": {"length": 12, "width": 3, "depth": 4}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large, "distance": 13.1}]}),
+        ),
+        (
             "conduit_body_check",
             "fault-body-listed-and-not",
             json!({"body": {"listed": true}, "marked": {"listed": false, "size": "3/0 AWG", "count": 3}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),

@@ -20,7 +20,7 @@ pub(super) struct Bounds {
 /// two entries of one row take that must be apart.
 pub(super) fn of(
     proof: &mut Derivation,
-    entries: &[ResolvedEntry<'_>],
+    (entries, holes): (&[ResolvedEntry<'_>], &[Figure]),
     required: &[MinDistance],
     size: &SectionSize,
     clearances: &Clearances,
@@ -30,15 +30,14 @@ pub(super) fn of(
     for wall in Wall::ALL {
         let [along, across] = wall.plane();
         let mut rows: BTreeMap<u32, Vec<Figure>> = BTreeMap::new();
-        for entry in entries.iter().filter(|entry| entry.wall == wall) {
-            match (entry.row, entry.diameter) {
-                (Some(row), Some(diameter)) => rows.entry(row).or_default().push(diameter),
-                (None, Some(diameter)) => {
-                    let length = end_to_end(proof, &[diameter], clearances);
+        for (entry, hole) in entries.iter().zip(holes).filter(|(entry, _)| entry.wall == wall) {
+            match entry.row {
+                Some(row) => rows.entry(row).or_default().push(*hole),
+                None => {
+                    let length = end_to_end(proof, &[*hole], clearances);
                     needed[along].push(length);
                     needed[across].push(length);
                 }
-                (_, None) => {}
             }
         }
         let mut widest = Vec::with_capacity(rows.len());
@@ -63,13 +62,15 @@ pub(super) fn of(
         if one.wall != other.wall || one.row.is_none() || one.row != other.row {
             continue;
         }
-        let (Some(first), Some(second)) = (one.diameter, other.diameter) else { continue };
-        let mut edges = proof.sum(&PLACEMENT, &[first, second]);
-        if centres {
-            let half = proof.rulebook().pull.half;
-            let half = proof.stated(&half);
-            edges = proof.product(&PLACEMENT, half, edges, None);
+        let [Some(first), Some(second)] = distance.ends.map(|end| holes.get(end)) else { continue };
+        let mut halved = vec![*first, *second];
+        if !centres {
+            halved.extend([one, other].iter().filter_map(|entry| entry.diameter));
         }
+        let edges = proof.sum(&PLACEMENT, &halved);
+        let half = proof.rulebook().pull.half;
+        let half = proof.stated(&half);
+        let edges = proof.product(&PLACEMENT, half, edges, None);
         let mut parts = vec![distance.required, edges];
         parts.extend(clearances.at_both_ends());
         let [along, _] = one.wall.plane();

@@ -75,18 +75,23 @@ impl Case<'_> {
             if own.wall != other.wall {
                 return apart;
             }
-            let clear = own.radius + other.radius + self.spacing.between;
+            let clear = own.hole + other.hole + self.spacing.between;
             let open = square(at.0 - there.0) + square(at.1 - there.1) >= square(clear);
-            // a row is as wide as its widest entry, and an entry without one stays clear of every row
+            // a row is as wide as its widest entry, and an entry without one stays off the lines of every row both ways
             let reach = |entry: &Placeable| {
                 let of_row =
                     self.entries.iter().filter(|other| other.wall == entry.wall && other.row == entry.row);
-                of_row.filter(|_| entry.row.is_some()).map(|entry| entry.radius).max().unwrap_or(entry.radius)
+                let widest = of_row.filter(|_| entry.row.is_some()).map(|entry| entry.hole).max();
+                widest.unwrap_or(entry.hole)
             };
+            let aside = own.hole + other.hole + self.spacing.between;
             let rows = match (own.row, other.row) {
                 (None, None) => true,
                 (one, two) if one == two => at.1 == there.1,
-                _ => (at.1 - there.1).abs() >= reach(own) + reach(other) + self.spacing.between,
+                (one, two) => {
+                    let apart = (at.1 - there.1).abs() >= reach(own) + reach(other) + self.spacing.between;
+                    apart && (one.is_some() == two.is_some() || (at.0 - there.0).abs() >= aside)
+                }
             };
             apart && open && rows
         })
@@ -95,7 +100,7 @@ impl Case<'_> {
     fn has_places(&self, placed: &mut Vec<(i64, i64)>) -> bool {
         let Some(next) = self.entries.get(placed.len()) else { return true };
         let [along, across] = next.wall.plane();
-        let margin = next.radius + self.spacing.to_wall;
+        let margin = next.hole + self.spacing.to_wall;
         for first in margin..=self.sides[along] - margin {
             for second in margin..=self.sides[across] - margin {
                 if self.fits(placed, (first, second)) {
@@ -122,11 +127,14 @@ fn wall() -> impl Strategy<Value = Wall> {
 }
 
 fn entry() -> impl Strategy<Value = Placeable> {
-    (wall(), 1..=2_u32, any::<bool>(), 1..=2_i64).prop_map(|(wall, row, declared, radius)| Placeable {
-        wall,
-        row: (wall != Wall::Back || declared).then_some(row),
-        radius,
-    })
+    (wall(), 1..=2_u32, any::<bool>(), 1..=2_i64, 0..=1_i64).prop_map(
+        |(wall, row, declared, radius, wider)| Placeable {
+            wall,
+            row: (wall != Wall::Back || declared).then_some(row),
+            radius,
+            hole: radius + wider,
+        },
+    )
 }
 
 #[derive(Clone, Debug)]
@@ -170,11 +178,9 @@ fn depth(generated: &Generated) -> i64 {
             .entries
             .iter()
             .filter(|entry| entry.wall == wall)
-            .filter_map(|entry| Some((entry.row?, entry.radius)))
-            .fold(Default::default(), |mut rows, (row, radius)| {
-                rows.entry(row)
-                    .and_modify(|widest: &mut i64| *widest = radius.max(*widest))
-                    .or_insert(radius);
+            .filter_map(|entry| Some((entry.row?, entry.hole)))
+            .fold(Default::default(), |mut rows, (row, reach)| {
+                rows.entry(row).and_modify(|widest: &mut i64| *widest = reach.max(*widest)).or_insert(reach);
                 rows
             });
         let gaps = (rows.len() as i64 - 1).max(0) * generated.spacing.between;
@@ -191,7 +197,7 @@ fn search(generated: &Generated) -> Smallest {
 fn within(generated: &Generated, work: u64) -> Option<Smallest> {
     let problem = Problem::new(&generated.entries, &generated.pairs, generated.spacing);
     let least = Dimensions { width: generated.least.0, height: generated.least.1, depth: depth(generated) };
-    let reach = 2 * generated.entries.iter().map(|entry| 2 * entry.radius + 3).sum::<i64>()
+    let reach = 2 * generated.entries.iter().map(|entry| 2 * entry.hole + 3).sum::<i64>()
         + generated.pairs.iter().map(|pair| 2 * pair.required).sum::<i64>();
     smallest(&problem, least, reach, 1, work)
 }
@@ -228,7 +234,7 @@ fn missed(generated: &Generated) -> Option<String> {
 /// Two alike entries of one row may change places only if their partners are alike too: in size, row and distance.
 #[test]
 fn entries_with_unequal_partners_are_tried_in_either_order() {
-    let entry = |wall, row, radius| Placeable { wall, row: Some(row), radius };
+    let entry = |wall, row, radius| Placeable { wall, row: Some(row), radius, hole: radius };
     let mut tried = 0;
     for (radii, rows) in
         [[1, 2], [2, 1]].into_iter().flat_map(|radii| [[1, 1], [1, 2], [2, 1]].map(|rows| (radii, rows)))
@@ -278,7 +284,7 @@ proptest! {
 
 #[test]
 fn the_example_of_a_u_pull_takes_the_distance_and_both_diameters() {
-    let entry = |row| Placeable { wall: Wall::Left, row: Some(row), radius: 3 };
+    let entry = |row| Placeable { wall: Wall::Left, row: Some(row), radius: 3, hole: 3 };
     let spacing = Spacing { between: 0, to_wall: 0, centres: false };
     let pairs = [Pair { ends: [0, 1], required: 36 }];
     let problem = Problem::new(&[entry(1), entry(1)], &pairs, spacing);

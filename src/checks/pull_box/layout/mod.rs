@@ -3,10 +3,12 @@
 //! The sums of the rules say how long a box must be; whether entries that must be apart then find room is another
 //! question. The solver looks for positions on a grid so that every rule holds at once:
 //!
-//! - each entry lies within its wall, with the clearance to the walls beside;
-//! - entries of a wall are clear of one another, with the clearance between them;
+//! - the hole of each entry lies within its wall, with the clearance to the walls beside; where the kind of a raceway is not said,
+//!   the largest hole that it may need;
+//! - the holes of a wall are clear of one another, with the clearance between them;
 //! - entries of one row are in line, and the rows of a wall lie clear beside one another; declared rows on the back are
-//!   level, and entries there without a row may stand anywhere, though the sums count them as one row;
+//!   level, and entries there without a row may stand anywhere that is off the lines of the declared rows both ways, though the
+//!   sums count them as one row;
 //! - entries with the same conductors are as far apart as is required, measured as in a given box.
 //!
 //! **Smallest** means: first the least depth that the rules and the rows allow; at that depth the least sum of width and
@@ -28,6 +30,7 @@ mod smallest;
 mod solver;
 mod verification;
 
+use super::holes::Hole;
 use super::outcome::{PullBoxLayout, SectionSize};
 use super::request::LayoutQuestion;
 use crate::checks::pulls::Axis;
@@ -47,29 +50,38 @@ use smallest::smallest;
 pub(super) fn find(
     proof: &mut Derivation,
     question: &LayoutQuestion,
-    entries: &mut [ResolvedEntry<'_>],
+    (entries, holes): (&mut [ResolvedEntry<'_>], &[Option<Hole>]),
     required: &[MinDistance],
     size: &SectionSize,
     findings: &mut Vec<Finding>,
 ) -> Option<PullBoxLayout> {
     let missing = |message| Finding::new(&PLACEMENT, Status::Advisory, message).at(Pointer::to(&"/layout"));
     let radii: Option<Vec<Figure>> = entries.iter_mut().map(|entry| entry.radius(proof)).collect();
-    let Some(radii) = radii else {
+    let wider = |(hole, entry): (&Option<Hole>, &ResolvedEntry<'_>)| {
+        let (hole, edge) = (hole.as_ref()?.most, entry.diameter?);
+        Some(if edge.value > hole.value { edge } else { hole })
+    };
+    let holes: Option<Vec<Figure>> = holes.iter().zip(entries.iter()).map(wider).collect();
+    let (Some(radii), Some(holes)) = (radii, holes) else {
         findings.push(missing("finding-layout-open"));
         return None;
     };
+    let half = proof.rulebook().pull.half;
+    let half = proof.stated(&half);
+    let halves: Vec<Figure> = holes.iter().map(|hole| proof.product(&PLACEMENT, half, *hole, None)).collect();
     let clearances = Clearances::read(proof, question);
     let centres = !required.is_empty() && proof.reading::<EntryDistance>() == EntryDistance::CentreToCentre;
-    let bounds = bounds::of(proof, entries, required, size, &clearances, centres);
+    let bounds = bounds::of(proof, (entries, &holes), required, size, &clearances, centres);
     let or_zero = |figure: Option<Figure>| figure.map_or(0, |figure| figure.value.billionths());
     let spacing =
         Spacing { between: or_zero(clearances.between), to_wall: or_zero(clearances.to_wall), centres };
-    let placeable = |(entry, radius): (&ResolvedEntry<'_>, &Figure)| Placeable {
+    let placeable = |(entry, (radius, hole)): (&ResolvedEntry<'_>, (&Figure, &Figure))| Placeable {
         wall: entry.wall,
         row: entry.row,
         radius: radius.value.billionths(),
+        hole: hole.value.billionths(),
     };
-    let placeables: Vec<Placeable> = entries.iter().zip(&radii).map(placeable).collect();
+    let placeables: Vec<Placeable> = entries.iter().zip(radii.iter().zip(&halves)).map(placeable).collect();
     let pairs: Vec<Pair> = required.iter().map(Pair::of).collect();
     let problem = Problem::new(&placeables, &pairs, spacing);
     let step = clearances.step.billionths().max(1);
@@ -78,7 +90,7 @@ pub(super) fn find(
     let work = proof.rulebook().pull.search.conditions;
     let found = smallest(&problem, least, reach(&placeables, &pairs, spacing), step, work);
     let layout = found.and_then(|found| {
-        verification::layout(proof, entries, required, &bounds, &clearances, &problem, &found)
+        verification::layout(proof, (entries, &halves), required, &bounds, &clearances, &problem, &found)
     });
     match &layout {
         None => findings.push(missing("finding-layout-not-found")),
@@ -89,7 +101,7 @@ pub(super) fn find(
 
 /// A growth of width and height with which everything certainly has a position.
 fn reach(placeables: &[Placeable], pairs: &[Pair], spacing: Spacing) -> i64 {
-    let entries = placeables.iter().map(|entry| 2 * entry.radius + spacing.between + 2 * spacing.to_wall);
+    let entries = placeables.iter().map(|entry| 2 * entry.hole + spacing.between + 2 * spacing.to_wall);
     let pairs = pairs.iter().map(|pair| 2 * pair.required);
     entries.chain(pairs).fold(0, i64::saturating_add)
 }

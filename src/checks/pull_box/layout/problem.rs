@@ -12,7 +12,10 @@ pub(super) struct Placeable {
     pub wall: Wall,
     /// The row of its wall; `None` on the back, where it may be anywhere.
     pub row: Option<u32>,
+    /// From the centre to the edge that distances between entries are measured from.
     pub radius: i64,
+    /// From the centre to the edge of its hole, which is not less.
+    pub hole: i64,
 }
 
 /// The least distance between two entries, named by their positions, the lesser first.
@@ -85,12 +88,12 @@ pub(super) struct Problem {
     pub of_entry: Vec<[usize; 2]>,
 }
 
-/// A row, the variable that positions it, and its widest radius so far.
+/// A row, the variable that positions it, and the widest hole of its entries so far.
 struct RowVariable {
     wall: Wall,
     number: u32,
     variable: usize,
-    radius: i64,
+    hole: i64,
 }
 
 impl Problem {
@@ -100,7 +103,7 @@ impl Problem {
         let mut rows: Vec<RowVariable> = Vec::new();
         for entry in entries {
             let [along, across] = entry.wall.plane();
-            let margin = entry.radius.saturating_add(spacing.to_wall);
+            let margin = entry.hole.saturating_add(spacing.to_wall);
             let own = problem.variable(along, margin);
             let other = match entry.row {
                 None => problem.variable(across, margin),
@@ -121,9 +124,9 @@ impl Problem {
 
     /// The variable that positions the row of an entry, made when the row is first met.
     fn row(&mut self, rows: &mut Vec<RowVariable>, entry: &Placeable, number: u32, margin: i64) -> usize {
-        let Placeable { wall, radius, .. } = *entry;
+        let Placeable { wall, hole, .. } = *entry;
         if let Some(row) = rows.iter_mut().find(|row| row.wall == wall && row.number == number) {
-            row.radius = row.radius.max(radius);
+            row.hole = row.hole.max(hole);
             if let Some(variable) = self.variables.get_mut(row.variable) {
                 variable.margin = variable.margin.max(margin);
             }
@@ -131,7 +134,7 @@ impl Problem {
         }
         let [_, across] = wall.plane();
         let variable = self.variable(across, margin);
-        rows.push(RowVariable { wall, number, variable, radius });
+        rows.push(RowVariable { wall, number, variable, hole });
         variable
     }
 
@@ -139,18 +142,26 @@ impl Problem {
     fn separate_rows(&mut self, rows: &[RowVariable], spacing: Spacing) {
         for (index, one) in rows.iter().enumerate() {
             for other in rows.iter().skip(index + 1).filter(|other| other.wall == one.wall) {
-                let by = one.radius + other.radius + spacing.between;
+                let by = one.hole + other.hole + spacing.between;
                 self.separate(one.variable, other.variable, by, false);
             }
         }
     }
 
-    /// An entry without a row stays clear of the lines of the rows of its wall: on one of them it could be taken to be in it.
+    /// An entry without a row stays off the lines that it could stand on with entries of the rows of its wall, in either direction:
+    /// there it could be taken to be in one row with them.
     fn separate_from_rows(&mut self, entries: &[Placeable], rows: &[RowVariable], spacing: Spacing) {
         for (index, entry) in entries.iter().enumerate().filter(|(_, entry)| entry.row.is_none()) {
-            let Some([_, across]) = self.of_entry.get(index).copied() else { continue };
+            let Some([along, across]) = self.of_entry.get(index).copied() else { continue };
             for row in rows.iter().filter(|row| row.wall == entry.wall) {
-                self.separate(across, row.variable, entry.radius + row.radius + spacing.between, false);
+                self.separate(across, row.variable, entry.hole + row.hole + spacing.between, false);
+            }
+            for (place, other) in entries.iter().enumerate() {
+                if let (true, Some(_), Some([there, _])) =
+                    (other.wall == entry.wall, other.row, self.of_entry.get(place).copied())
+                {
+                    self.separate(along, there, entry.hole + other.hole + spacing.between, false);
+                }
             }
         }
     }
@@ -175,7 +186,7 @@ impl Problem {
                     continue;
                 }
                 let edges = one.radius + other.radius;
-                let clear = edges + spacing.between;
+                let clear = one.hole + other.hole + spacing.between;
                 let required = pair.map_or(0, |pair| pair.required + if spacing.centres { 0 } else { edges });
                 if b == d {
                     let in_order = exchangeable(entries, pairs, first, second);
@@ -241,7 +252,9 @@ fn exchangeable(entries: &[Placeable], pairs: &[Pair], first: usize, second: usi
     let row = |index: usize| entries.get(index).map(|entry| (entry.wall, entry.row));
     let same = |one: usize, other: usize| match (entries.get(one), entries.get(other)) {
         (Some(first), Some(second)) => {
-            first.radius == second.radius && row(one) == row(other) && first.row.is_some()
+            (first.radius, first.hole) == (second.radius, second.hole)
+                && row(one) == row(other)
+                && first.row.is_some()
         }
         _ => false,
     };

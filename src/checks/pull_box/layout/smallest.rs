@@ -30,7 +30,7 @@ struct Boxes<'a> {
     best: Option<(Dimensions, Vec<i64>)>,
 }
 
-/// Of all boxes of the least depth, on multiples of `step`, the one with the least sum of width and height, then the
+/// Of all boxes of the least depth that has places, on multiples of `step`, the one with the least sum of width and height, then the
 /// least width. `least` has the lower bounds of the sides, `reach` a growth with which every box is feasible. `work`
 /// is how many constraints may be looked at in all; a box may take an eighth of it. `None` when that ends before any box
 /// is found.
@@ -57,6 +57,7 @@ pub(super) fn smallest(
         best: None,
     };
     if !boxes.is_feasible(width, height) {
+        boxes.deepen(Dimensions { width: widest, height: highest, depth: boxes.depth });
         boxes.most_at_once = most_at_once / 2;
         boxes.roughly((width, widest), (height, highest));
         (boxes.most_at_once, boxes.proven) = (most_at_once, true);
@@ -67,14 +68,30 @@ pub(super) fn smallest(
 }
 
 impl Boxes<'_> {
-    /// Whether a box is feasible; the best one so far is kept.
-    fn is_feasible(&mut self, width: i64, height: i64) -> bool {
-        let sides = Dimensions { width, height, depth: self.depth };
+    fn solve(&mut self, sides: Dimensions) -> Solution {
         let allowed = self.work.min(self.most_at_once);
         let mut left = allowed;
         let found = solve(self.problem, self.constraints, sides, self.step, &mut left);
         self.work -= allowed - left;
-        match found {
+        found
+    }
+
+    /// Rows whose centres have to be multiples of the step may take more of the depth than they do without a grid: as long as the
+    /// widest box has no places, it is not deep enough. Each variable is rounded once.
+    fn deepen(&mut self, mut widest: Dimensions) {
+        for _ in 0..=self.problem.variables.len() {
+            if self.solve(widest) != Solution::Infeasible {
+                break;
+            }
+            widest.depth = widest.depth.saturating_add(self.step);
+            self.depth = widest.depth;
+        }
+    }
+
+    /// Whether a box is feasible; the best one so far is kept.
+    fn is_feasible(&mut self, width: i64, height: i64) -> bool {
+        let sides = Dimensions { width, height, depth: self.depth };
+        match self.solve(sides) {
             Solution::Feasible(values) => {
                 if self
                     .best

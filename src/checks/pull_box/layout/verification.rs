@@ -17,7 +17,7 @@ use crate::rulebook::pull::PLACEMENT;
 /// Writes a layout down and compares everything; `None` where a constraint does not hold, which a test rules out.
 pub(super) fn layout(
     proof: &mut Derivation,
-    entries: &mut [ResolvedEntry<'_>],
+    (entries, holes): (&mut [ResolvedEntry<'_>], &[Figure]),
     required: &[MinDistance],
     bounds: &Bounds,
     clearances: &Clearances,
@@ -35,15 +35,15 @@ pub(super) fn layout(
     }
     let mut ends = Vec::with_capacity(entries.len());
     let mut places = Vec::with_capacity(entries.len());
-    for (entry, [along, across]) in entries.iter_mut().zip(&problem.of_entry) {
+    for ((entry, hole), [along, across]) in entries.iter_mut().zip(holes).zip(&problem.of_entry) {
         let [first, second] = entry.wall.plane();
         let centre = Centre([(first, *values.get(*along)?), (second, *values.get(*across)?)]);
         let radius = entry.radius(proof)?;
         let margin = match clearances.to_wall {
-            Some(clearance) => proof.sum(&PLACEMENT, &[radius, clearance]),
-            None => radius,
+            Some(clearance) => proof.sum(&PLACEMENT, &[*hole, clearance]),
+            None => *hole,
         };
-        if centre.outside(proof, &sides, margin).is_some() {
+        if !centre.within(proof, &sides, margin).0 {
             return None;
         }
         ends.push(End { wall: entry.wall, centre: Some(centre), radius });
@@ -55,8 +55,9 @@ pub(super) fn layout(
             from_back: centre.along(Axis::Depth),
         });
     }
-    for (position, first) in ends.iter().enumerate() {
-        for other in ends.iter().skip(position + 1).filter(|other| other.wall == first.wall) {
+    for (position, first) in ends.iter().zip(holes).enumerate() {
+        for other in ends.iter().zip(holes).skip(position + 1).filter(|(other, _)| other.wall == first.0.wall)
+        {
             clear(proof, first, other, clearances)?;
         }
     }
@@ -83,11 +84,16 @@ fn holds(
     proof.compare(rule, left, relation, right).0.then_some(())
 }
 
-/// Two entries of a wall are clear of one another. Where they are so along one direction alone, and not next to one
+/// Two entries of a wall, each with half the diameter of its hole, are clear of one another. Where they are so along one direction alone, and not next to one
 /// another, no step is needed: others stand between.
-fn clear(proof: &mut Derivation, first: &End, other: &End, clearances: &Clearances) -> Option<()> {
+fn clear(
+    proof: &mut Derivation,
+    (first, hole): (&End, &Figure),
+    (other, other_hole): (&End, &Figure),
+    clearances: &Clearances,
+) -> Option<()> {
     let (one, two) = (first.centre?, other.centre?);
-    let mut reach = vec![first.radius, other.radius];
+    let mut reach = vec![*hole, *other_hole];
     reach.extend(clearances.between);
     let needed: Decimal = reach.iter().map(|figure| figure.value).sum();
     if one.gaps(&two).iter().any(|gap| *gap > needed) {
