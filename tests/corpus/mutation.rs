@@ -19,11 +19,11 @@ const TRADE_SIZES: [&str; 5] = ["1/2", "3/4", "1", "2", "4"];
 /// What every request carries says nothing of what is installed, and is left as it is.
 const LEFT_ALONE: [&str; 5] = ["/edition", "/reference", "/amendments", "/interpretations", "/units"];
 
-/// Requests with one to three changes each, the same for the same seed.
+/// Requests with one to three changes each, the same for the same seed, whatever stands before them.
 pub fn mutated(schemas: &Schemas, from: &[Asked], seed: u64) -> Vec<Asked> {
     let mut made = Vec::with_capacity(from.len() * MUTATIONS);
-    for (index, asked) in from.iter().enumerate() {
-        let mut rng = Rng::of(&[seed, index as u64]);
+    for asked in from {
+        let mut rng = Rng::of(&[seed, number_of(asked)]);
         for number in 0..MUTATIONS {
             let mut request = asked.request.clone();
             for _ in 0..rng.from(1, 3) {
@@ -34,6 +34,15 @@ pub fn mutated(schemas: &Schemas, from: &[Asked], seed: u64) -> Vec<Asked> {
         }
     }
     made
+}
+
+/// A number for a request, by its check and by what it is called (FNV-1a). An example is called by its file, wherever that lies.
+fn number_of(asked: &Asked) -> u64 {
+    let name = asked.name.rsplit_once("/examples/").map_or(asked.name.as_str(), |(_, file)| file);
+    let bytes = asked.check.bytes().chain(name.bytes());
+    bytes.fold(0xCBF2_9CE4_8422_2325, |number, byte| {
+        (number ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01B3)
+    })
 }
 
 fn changed(schemas: &Schemas, check: &str, request: Value, rng: &mut Rng) -> Value {
