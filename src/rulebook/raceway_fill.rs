@@ -3,6 +3,7 @@
 use super::declare::RECALLED;
 use super::{Edition, Rule, RuleFigure};
 use crate::quantity::{Decimal, Measure};
+use crate::trade::RacewayKind;
 
 rules! {
     /// One conductor or cable may take 53 % of a raceway, two 31 %, three or more 40 %.
@@ -42,6 +43,12 @@ rules! {
     /// Intermediate metal conduit is permitted up to trade size 4, from 2023 on up to 6.
     IMC_SIZE: "raceway-fill.imc-size", "342.20", [Published, Published, UnofficialCopy],
         "NFPA 70-2020 as California reprints it: 4; an unofficial copy of 2023: 6; 2017 lies between texts of 2011 and 2020 that both say 4";
+    /// Electrical nonmetallic tubing is permitted up to trade size 2-1/2. What 2017 says lies between texts that say 2 and 2-1/2.
+    ENT_SIZE: "raceway-fill.ent-size", "362.20", [Bracketed, Published, UnofficialCopy],
+        "NFPA 70-2020 as California reprints it, and an unofficial copy of 2023: 2-1/2; the text of 2011: 2, which all permit; that of 2017 was not read";
+    /// Liquidtight flexible nonmetallic conduit is permitted up to trade size 4.
+    LFNC_SIZE: "raceway-fill.lfnc-size", "356.20", [Bracketed, Published, UnofficialCopy],
+        "NFPA 70-2011 and 2020 as California reprints them, and an unofficial copy of 2023: 4";
     /// Flexible metal conduit of trade size 3/8, plain or liquidtight, takes as many conductors as a table of its own has.
     THREE_EIGHTHS: "raceway-fill.three-eighths", "348.22", [Bracketed, Published, UnofficialCopy],
         "Official metric text of 2012 (table whole); NFPA 70-2011 as California reprints it; 350.22(B) sends liquidtight conduit to the outside fittings";
@@ -50,7 +57,7 @@ rules! {
 }
 
 subject! {
-    /// Figures of raceway fill. Editions differ in the largest trade sizes alone.
+    /// Figures of raceway fill. Editions differ in the largest trade sizes, and in what was read of electrical nonmetallic tubing.
     pub struct RacewayFill {
         /// The share for one conductor or cable.
         pub one: RuleFigure,
@@ -80,6 +87,12 @@ subject! {
         pub largest_emt: RuleFigure,
         /// The same for IMC.
         pub largest_imc: RuleFigure,
+        /// The same for electrical nonmetallic tubing, as far as it was read.
+        pub largest_ent: RuleFigure,
+        /// The same for liquidtight flexible nonmetallic conduit.
+        pub largest_lfnc: RuleFigure,
+        /// Whether it was read how large electrical nonmetallic tubing may be and how wide it is, which changed between two texts.
+        pub ent_is_read: bool,
         /// How many conductors may jam.
         pub jam_number: RuleFigure,
         /// The least ratio of diameters at which three conductors may jam.
@@ -96,16 +109,21 @@ impl RacewayFill {
     /// The figures of an edition.
     pub(super) const fn of(edition: Edition) -> Self {
         match edition {
-            Edition::E2017 | Edition::E2020 => Self::UP_TO_2020,
+            Edition::E2017 => Self {
+                largest_ent: Self::E2020.largest_ent.with(20_000, 530_000),
+                ent_is_read: false,
+                ..Self::E2020
+            },
+            Edition::E2020 => Self::E2020,
             Edition::E2023 | Edition::E2026 => Self {
-                largest_emt: Self::UP_TO_2020.largest_emt.with(60_000, 1_550_000),
-                largest_imc: Self::UP_TO_2020.largest_imc.with(60_000, 1_550_000),
-                ..Self::UP_TO_2020
+                largest_emt: Self::E2020.largest_emt.with(60_000, 1_550_000),
+                largest_imc: Self::E2020.largest_imc.with(60_000, 1_550_000),
+                ..Self::E2020
             },
         }
     }
 
-    const UP_TO_2020: Self = Self {
+    const E2020: Self = Self {
         one: share("raceway-fill.one", &LIMITS, 53),
         two: share("raceway-fill.two", &LIMITS, 31),
         over_two: share("raceway-fill.over-two", &LIMITS, 40),
@@ -126,10 +144,33 @@ impl RacewayFill {
         hundredth: RuleFigure::number("raceway-fill.hundredth", &LIMITS, 100),
         largest_emt: RuleFigure::length("raceway-fill.largest-emt", &EMT_SIZE, 40_000, 1_030_000),
         largest_imc: RuleFigure::length("raceway-fill.largest-imc", &IMC_SIZE, 40_000, 1_030_000),
+        largest_ent: RuleFigure::length("raceway-fill.largest-ent", &ENT_SIZE, 25_000, 630_000),
+        largest_lfnc: RuleFigure::length("raceway-fill.largest-lfnc", &LFNC_SIZE, 40_000, 1_030_000),
+        ent_is_read: true,
         jam_number: RuleFigure::number("raceway-fill.jam-number", &JAMMING, 30_000),
         jam_from: RuleFigure::number("raceway-fill.jam-from", &JAMMING, 28_000),
         jam_to: RuleFigure::number("raceway-fill.jam-to", &JAMMING, 32_000),
     };
+}
+
+impl RacewayFill {
+    /// The largest trade size of a kind that is permitted, by its rule; `None` for a kind of which no edition is known to limit it.
+    pub const fn largest(&self, kind: RacewayKind) -> Option<(&'static Rule, &RuleFigure)> {
+        match kind {
+            RacewayKind::Emt => Some((&EMT_SIZE, &self.largest_emt)),
+            RacewayKind::Imc => Some((&IMC_SIZE, &self.largest_imc)),
+            RacewayKind::Ent => Some((&ENT_SIZE, &self.largest_ent)),
+            RacewayKind::LfncA | RacewayKind::LfncB | RacewayKind::LfncC => {
+                Some((&LFNC_SIZE, &self.largest_lfnc))
+            }
+            _ => None,
+        }
+    }
+
+    /// Whether what is said here of a kind of raceway was read in the edition.
+    pub const fn is_read(&self, kind: RacewayKind) -> bool {
+        self.ent_is_read || !matches!(kind, RacewayKind::Ent)
+    }
 }
 
 const fn share(name: &'static str, rule: &'static Rule, percent: i64) -> RuleFigure {

@@ -319,6 +319,27 @@ points! {
         /// The printed area, and the printed share of it.
         PrintedColumns "printed_columns",
     }
+    /// The area of a conductor whose printed area is not that of its printed diameter.
+    Open ConductorArea "conductor_area" by raceway_fill::CONDUCTORS {
+        /// The area that is printed.
+        Printed "printed_area",
+        /// That of the diameter printed beside it, which the printed counts of conductors follow.
+        OfDiameter "area_of_diameter",
+    }
+    /// How wide electrical nonmetallic tubing is in an edition that was not read, between two texts whose tables differ.
+    Open EntDimensions "ent_dimensions" by raceway_fill::AREA {
+        /// As the text of 2011 has it, which is narrower.
+        AsBefore "as_in_2011",
+        /// As in 2020.
+        AsAfter "as_in_2020",
+    }
+    /// What decides how many conductors flexible metal conduit of trade size 3/8 takes.
+    Open FmcThreeEighths "fmc_three_eighths" by raceway_fill::THREE_EIGHTHS {
+        /// The table for that trade size.
+        Table "table",
+        /// The percentages of other raceways.
+        Percentage "percentage",
+    }
     /// Whether a demand is met where it is met in either system of units, or only in that of the request.
     Settled UnitsOfMeasure "units" by unit_systems::EITHER {
         /// In either, each worked wholly in one system.
@@ -331,6 +352,7 @@ points! {
 /// The reading in force at every point.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Readings {
+    #[serde(serialize_with = "<[u8]>::serialize")]
     places: [u8; Point::ALL.len()],
     /// The points that the caller chose a reading of, one bit each.
     chosen: u64,

@@ -35,7 +35,7 @@ pub struct Tables {
     tables: Vec<&'static Table>,
 }
 
-static FILES: [&File; 15] = [
+static FILES: [&File; 16] = [
     &conductor_volume::FILE,
     &standard_boxes::FILE,
     &trade_sizes::FILE,
@@ -43,6 +43,7 @@ static FILES: [&File; 15] = [
     &wire_bending_space::COMPACT_FILE,
     &raceway_fill_limits::FILE,
     &raceway_dimensions::FILE,
+    &raceway_dimensions::EARLIER_ENT_FILE,
     &raceway_outside_diameters::FILE,
     &flexible_three_eighths::FILE,
     &conductor_dimensions::FILE,

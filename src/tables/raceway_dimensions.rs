@@ -9,27 +9,35 @@ use std::sync::LazyLock;
 /// The id of the table.
 pub const TABLE: &str = "raceway-dimensions";
 
-pub(super) static FILE: File = File::new(
-    TABLE,
+/// The id of the table of electrical nonmetallic tubing as the edition of 2011 prints it.
+pub const EARLIER_ENT_TABLE: &str = "earlier-ent-dimensions";
+
+const COLUMNS: &[Column] = &[
+    Column::text("kind"),
+    Column::text("trade_size"),
+    Column::figures("metric_designator", Unit::One),
+    Column::figures("diameter_in", Unit::Inch),
+    Column::figures("area_in2", Unit::SquareInch),
+    Column::figures("area_53_in2", Unit::SquareInch),
+    Column::figures("area_31_in2", Unit::SquareInch),
+    Column::figures("area_40_in2", Unit::SquareInch),
+    Column::figures("area_60_in2", Unit::SquareInch),
+    Column::figures("diameter_mm", Unit::Millimetre),
+    Column::figures("area_mm2", Unit::SquareMillimetre),
+    Column::figures("area_53_mm2", Unit::SquareMillimetre),
+    Column::figures("area_31_mm2", Unit::SquareMillimetre),
+    Column::figures("area_40_mm2", Unit::SquareMillimetre),
+    Column::figures("area_60_mm2", Unit::SquareMillimetre),
+];
+
+pub(super) static FILE: File =
+    File::new(TABLE, "Chapter 9, Table 4", COLUMNS, include_str!("data/raceway-dimensions.csv"));
+
+pub(super) static EARLIER_ENT_FILE: File = File::new(
+    EARLIER_ENT_TABLE,
     "Chapter 9, Table 4",
-    &[
-        Column::text("kind"),
-        Column::text("trade_size"),
-        Column::figures("metric_designator", Unit::One),
-        Column::figures("diameter_in", Unit::Inch),
-        Column::figures("area_in2", Unit::SquareInch),
-        Column::figures("area_53_in2", Unit::SquareInch),
-        Column::figures("area_31_in2", Unit::SquareInch),
-        Column::figures("area_40_in2", Unit::SquareInch),
-        Column::figures("area_60_in2", Unit::SquareInch),
-        Column::figures("diameter_mm", Unit::Millimetre),
-        Column::figures("area_mm2", Unit::SquareMillimetre),
-        Column::figures("area_53_mm2", Unit::SquareMillimetre),
-        Column::figures("area_31_mm2", Unit::SquareMillimetre),
-        Column::figures("area_40_mm2", Unit::SquareMillimetre),
-        Column::figures("area_60_mm2", Unit::SquareMillimetre),
-    ],
-    include_str!("data/raceway-dimensions.csv"),
+    COLUMNS,
+    include_str!("data/earlier-ent-dimensions.csv"),
 );
 
 /// Which inside dimension of a raceway.
@@ -113,6 +121,11 @@ fn row(kind: RacewayKind, size: TradeSize) -> Option<&'static Figures> {
 /// ```
 pub fn of(kind: RacewayKind, size: TradeSize, dimension: Dimension, units: Units) -> Option<Cell> {
     row(kind, size)?[units as usize][dimension as usize]
+}
+
+/// One inside dimension of electrical nonmetallic tubing as the edition of 2011 prints it; `None` for a trade size that it lacks.
+pub fn of_earlier_ent(size: TradeSize, dimension: Dimension, units: Units) -> Option<Cell> {
+    EARLIER_ENT_FILE.cell(&format!("ENT {}", size.name()), dimension.column(units))
 }
 
 /// The trade sizes of a kind that have figures, smallest first.

@@ -8,7 +8,7 @@
 //! so their agreement shows that tables, rules and recollection are of one piece, not more.
 //!
 //! The counts follow the unrounded area of the inside diameter. That is the engine's default reading; the other one is
-//! compared with its own column.
+//! compared with its own column. The counts of RFH-1 in 18 AWG follow the area of its diameter, not the one that is printed.
 
 use elbowroom::checks::raceway_fill::{RacewayFill, RacewayFillOutcome};
 use elbowroom::checks::{Evaluation, evaluate, faults_of};
@@ -66,7 +66,7 @@ fn request(raceway: (&str, &str), types: &str, compact: bool, size: &str, readin
     json!({
         "raceway": {"kind": raceway.0, "trade_size": raceway.1},
         "conductors": [conductor],
-        "interpretations": {"raceway_area": reading}
+        "interpretations": {"raceway_area": reading, "conductor_area": "area_of_diameter"}
     })
 }
 

@@ -2,7 +2,7 @@
 
 use elbowroom::rulebook::{Edition, Rulebook, rules};
 use elbowroom::tables::evidence::{self, support};
-use elbowroom::tables::{self, Bases, Basis};
+use elbowroom::tables::{self, Bases, Basis, raceway_dimensions};
 use std::collections::BTreeSet;
 
 /// The one table of which no text was read.
@@ -54,13 +54,17 @@ fn the_basis_follows_from_the_evidence() {
 }
 
 /// Lower these when something is found in print. They are never raised: what is new is read before it is written down.
-/// Each counts a rule or a row once for every edition.
+/// Each counts a rule or a row once for every edition. The table of what 2011 says of electrical nonmetallic tubing is apart: it is there
+/// because the tables of two texts differ.
 #[test]
 fn what_rests_on_memory_grows_no_more() {
     let count = |kinds: &[Basis], is_row: bool| {
         everything()
             .iter()
-            .filter(|(name, _)| name.contains('/') == is_row && !name.starts_with(OUTSIDE))
+            .filter(|(name, _)| {
+                !name.starts_with(OUTSIDE) && !name.starts_with(raceway_dimensions::EARLIER_ENT_TABLE)
+            })
+            .filter(|(name, _)| name.contains('/') == is_row)
             .flat_map(|(_, bases)| bases.0)
             .filter(|basis| kinds.contains(basis))
             .count()
@@ -74,12 +78,12 @@ fn what_rests_on_memory_grows_no_more() {
     );
     assert_eq!(
         [count(&memory, false), count(&memory, true)],
-        [27, 119],
+        [27, 116],
         "(rule, edition) and (row, edition) that rest on memory: where they are fewer, lower the numbers here"
     );
     assert_eq!(
         [count(&[Basis::EarlierEdition], false), count(&[Basis::EarlierEdition], true)],
-        [22, 1139],
+        [22, 1142],
         "(rule, edition) and (row, edition) read in an earlier edition only: where they are fewer, lower the numbers here"
     );
 }

@@ -65,6 +65,7 @@ impl Check for ConduitBodyCheck {
                 tables::compact_conductor_dimensions::TABLE,
                 tables::conductor_dimensions::TABLE,
                 tables::raceway_dimensions::TABLE,
+                tables::raceway_dimensions::EARLIER_ENT_TABLE,
                 tables::trade_sizes::TABLE,
                 tables::wire_bending_space::TABLE,
                 tables::wire_bending_space::COMPACT_TABLE,

@@ -5,8 +5,8 @@ use crate::checks::pulls::{ConductorGroup, Marking};
 use crate::checks::request::{interpretations, request};
 use crate::quantity::{Area, Length, Volume, converts};
 use crate::rulebook::reading::{
-    EntryDistance, LargeSpliceCount, ListedBodyArea, MarkedSize, RacewayArea, SmallConductors,
-    SplicedConductor, StraightSplice,
+    ConductorArea, EntDimensions, EntryDistance, LargeSpliceCount, ListedBodyArea, MarkedSize, RacewayArea,
+    SmallConductors, SplicedConductor, StraightSplice,
 };
 use crate::trade::{ConductorSize, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
@@ -43,6 +43,10 @@ interpretations! {
     pub struct ConduitBodyInterpretations {
         /// Which inside area of a raceway is taken.
         raceway_area: RacewayArea,
+        /// The area of RFH-1 and of fixture wires of its row in 18 AWG.
+        conductor_area: ConductorArea,
+        /// How wide electrical nonmetallic tubing is in 2017, between two texts whose tables differ.
+        ent_dimensions: EntDimensions,
         /// Whether a spliced conductor is the same conductor on both sides of the splice.
         spliced_conductor: SplicedConductor,
         /// Whether conductors spliced between opposite openings also follow the straight rule.

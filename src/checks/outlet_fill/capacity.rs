@@ -87,7 +87,8 @@ impl Capacity {
         if spaces.is_empty() || !is_measured {
             return;
         }
-        let (left, unsaid) = self.roomier.map_or((left, None), |(roomier, material)| (roomier, Some(material)));
+        let (left, unsaid) =
+            self.roomier.map_or((left, None), |(roomier, material)| (roomier, Some(material)));
         let shares: Figures =
             spaces.iter().enumerate().filter_map(|(index, space)| weight(proof, space, index)).collect();
         let together = proof.sum(&BARRIER, &shares);
@@ -95,13 +96,14 @@ impl Capacity {
         let (no_more, most) = proof.compare(&BARRIER, together, Relation::AtMost, assembled);
         if !(enough && no_more) {
             let place = Pointer::to(&"/spaces");
-            let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-do-not-make-the-whole")
-                .with("together", together)
-                .with("left", left)
-                .with("whole", assembled)
-                .at(place)
-                .supply(place)
-                .step(if enough { most } else { least });
+            let finding =
+                Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-do-not-make-the-whole")
+                    .with("together", together)
+                    .with("left", left)
+                    .with("whole", assembled)
+                    .at(place)
+                    .supply(place)
+                    .step(if enough { most } else { least });
             findings.push(unsaid.into_iter().fold(finding, Finding::supply));
         }
     }

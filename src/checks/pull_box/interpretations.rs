@@ -2,8 +2,8 @@
 
 use crate::checks::request::interpretations;
 use crate::rulebook::reading::{
-    AngleSum, BackWallRow, CableDiameter, CableInsulation, CableRaceway, EntryDistance, HingedCover,
-    MarkedSize, OffsetEntries, RacewayArea, SplicedConductor, StraightSplice,
+    AngleSum, BackWallRow, CableDiameter, CableInsulation, CableRaceway, ConductorArea, EntryDistance,
+    HingedCover, MarkedSize, OffsetEntries, RacewayArea, SplicedConductor, StraightSplice,
 };
 
 interpretations! {
@@ -29,6 +29,8 @@ interpretations! {
         cable_insulation: CableInsulation,
         /// Which inside area of a raceway is taken.
         raceway_area: RacewayArea,
+        /// The area of RFH-1 and of fixture wires of its row in 18 AWG.
+        conductor_area: ConductorArea,
         /// Whether a marked conductor size is also the largest that may be used.
         marked_size: MarkedSize,
         /// Whose diameter counts over 1000 V in a cable of several conductors.

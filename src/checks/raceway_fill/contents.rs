@@ -4,7 +4,7 @@
 
 use super::outcome::{RacewayItem, RacewayTallyLine};
 use super::request::{BareConstruction, RacewayFillRequest, Wires};
-use super::sizing::{Load, Occupant, Sizer};
+use super::sizing::{Load, Occupant, Sizer, area_of};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::Rule;
@@ -100,7 +100,7 @@ impl Contents {
     }
 }
 
-fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
+fn entries(proof: &mut Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
     let units = proof.units();
     let mut entries = Vec::new();
     for (index, conductor) in request.conductors.iter().enumerate() {
@@ -112,7 +112,7 @@ fn entries(proof: &Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
         };
         let (what, rule) = (RacewayItem::Conductors, &CONDUCTORS);
         entries.extend(row.map(|row| {
-            let dimensioned = Dimensioned::Row(row);
+            let dimensioned = Dimensioned::Row(Dimensions { area: area_of(proof, row), ..row });
             let (letters, size) = (conductor.insulation.letters(), Some(conductor.size));
             Entry { what, rule, dimensioned, letters, size, count: conductor.count, at }
         }));

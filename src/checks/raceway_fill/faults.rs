@@ -8,6 +8,7 @@ use super::request::{
 use crate::checks::{FaultCode, Faults, rulebook_of};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Length, Units};
+use crate::rulebook::Rulebook;
 use crate::tables::{
     bare_conductor_dimensions, compact_conductor_dimensions, conductor_dimensions, raceway_dimensions,
 };
@@ -53,10 +54,11 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
             vec![("number", together.to_string()), ("most", MOST_CONDUCTORS.to_string())];
     }
     if let Some((kind, size)) = raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?))) {
-        let known = raceway_dimensions::sizes(kind)
-            .chain(raceway_dimensions::without_figures(kind))
-            .any(|known| known == size);
-        if !known {
+        let known = || raceway_dimensions::sizes(kind).chain(raceway_dimensions::without_figures(kind));
+        // one that is larger than any is judged by the rule of the largest, where there is one
+        let has_largest = Rulebook::of(*edition).raceway_fill.largest(kind).is_some();
+        let is_judged = has_largest && known().all(|known| known < size);
+        if !is_judged && known().all(|known| known != size) {
             let fault = faults.add(Pointer::to(&"/raceway/trade_size"), Conflict, "fault-trade-size-of-kind");
             fault.arguments = vec![("kind", kind.name().to_owned()), ("size", size.name().to_owned())];
             fault.accepted = raceway_dimensions::sizes(kind).map(|size| size.name().to_owned()).collect();
@@ -111,18 +113,11 @@ fn of_conductor(conductor: &RacewayConductor, units: Units, item: Pointer, fault
         true => compact_conductor_dimensions::of(insulation, size, units),
         false => conductor_dimensions::of(insulation, covering, size, units),
     };
-    match dimensions(size) {
-        Some(found) if found.area.is_some() => {}
-        Some(_) => {
-            faults.add(item.member(&"/size"), Conflict, "fault-no-area-in-units").arguments =
-                vec![("insulation", insulation.letters().to_owned()), ("size", size.name().to_owned())];
-        }
-        None => {
-            let fault = faults.add(item.member(&"/size"), Conflict, "fault-size-of-insulation");
-            fault.arguments =
-                vec![("insulation", insulation.letters().to_owned()), ("size", size.name().to_owned())];
-            fault.accepted = names(ConductorSize::all().filter(|size| dimensions(*size).is_some()));
-        }
+    if dimensions(size).is_none() {
+        let fault = faults.add(item.member(&"/size"), Conflict, "fault-size-of-insulation");
+        fault.arguments =
+            vec![("insulation", insulation.letters().to_owned()), ("size", size.name().to_owned())];
+        fault.accepted = names(ConductorSize::all().filter(|size| dimensions(*size).is_some()));
     }
 }
 

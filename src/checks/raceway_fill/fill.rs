@@ -3,12 +3,12 @@
 use super::contents::Contents;
 use super::outcome::{FillLimit, Fullness, RacewayRoom};
 use super::request::RacewayFillRequest;
-use super::sizing::{Admission, Load, Sizer};
+use super::sizing::{Admission, Load, Sizer, dimension_of};
 use super::three_eighths;
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
-use crate::rulebook::raceway_fill::{JAMMING, LIMITS, NIPPLE, SAME_SIZE};
-use crate::tables::raceway_dimensions::{self, Dimension};
+use crate::rulebook::raceway_fill::{JAMMING, LIMITS, NIPPLE, SAME_SIZE, THREE_EIGHTHS};
+use crate::tables::raceway_dimensions::Dimension;
 use crate::trade::{RacewayKind, TradeSize};
 
 /// Fills the raceway of a request; `None` where none is given with a trade size, or its figures are not available.
@@ -39,12 +39,16 @@ pub(super) fn of(
         Some(each) => Some(sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?),
         None => None,
     };
-    let is_counted = three_eighths::is_counted(kind, trade_size);
+    let is_three_eighths = three_eighths::is_counted(kind, trade_size);
+    let is_counted = is_three_eighths && three_eighths::follows_table(proof, kind);
     if is_counted {
-        findings.push(three_eighths::judge(proof, request, raceway, admission.step));
+        findings.push(three_eighths::judge(proof, request, raceway));
     } else {
         let percents = (fill_percent, limit_percent);
         let mut finding = by_area(load, (kind, trade_size), percents, admission);
+        if is_three_eighths {
+            finding.rule = &THREE_EIGHTHS;
+        }
         let may_be_nipple = raceway.length.is_none() && raceway.nipple.is_none();
         if finding.status == Status::Violated && may_be_nipple {
             // only looked at: as a nipple it is another raceway than the one that is judged
@@ -183,7 +187,7 @@ fn jamming(
         proof.does_not_apply(&JAMMING, "diameters-differ", None);
         return None;
     };
-    let inside = raceway_dimensions::of(kind, size, Dimension::Diameter, proof.units())?;
+    let inside = dimension_of(proof, kind, size, Dimension::Diameter)?;
     let inside = proof.lookup(&JAMMING, inside, None);
     let ratio = proof.quotient(&JAMMING, inside, conductor)?;
     let (from, to) = (proof.stated(&book.raceway_fill.jam_from), proof.stated(&book.raceway_fill.jam_to));

@@ -35,8 +35,8 @@ use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, Take
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::digest::Reads;
-use crate::rulebook::raceway_fill::{AREA, COUNTED, EMT_SIZE, IMC_SIZE, NIPPLE, SAME_SIZE, SMALLEST};
-use crate::rulebook::reading::{RacewayArea, Reading};
+use crate::rulebook::raceway_fill::{AREA, COUNTED, NIPPLE, SAME_SIZE, SMALLEST};
+use crate::rulebook::reading::{Point, RacewayArea, Reading};
 use crate::rulebook::{Part, Rulebook};
 use crate::tables::{self, Basis, raceway_dimensions};
 use crate::trade::RacewayKind;
@@ -62,6 +62,7 @@ impl Check for RacewayFill {
                 tables::compact_conductor_dimensions::TABLE,
                 tables::conductor_dimensions::TABLE,
                 tables::raceway_dimensions::TABLE,
+                tables::raceway_dimensions::EARLIER_ENT_TABLE,
                 tables::flexible_three_eighths::TABLE,
                 tables::trade_sizes::TABLE,
             ],
@@ -170,34 +171,41 @@ fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mu
     true
 }
 
-/// Whether the edition permits a raceway of this trade size. Only of EMT and IMC is it known that editions differ.
+/// Whether the edition permits a raceway of this trade size, of a kind whose sizes are limited. What is larger than an edition that was
+/// not read is known to permit is open.
 fn permitted_size(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mut Vec<Finding>) {
     let Some((kind, size)) = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)))
     else {
         return;
     };
     let book = proof.rulebook().clone();
-    let (rule, largest) = match kind {
-        RacewayKind::Emt => (&EMT_SIZE, &book.raceway_fill.largest_emt),
-        RacewayKind::Imc => (&IMC_SIZE, &book.raceway_fill.largest_imc),
-        _ => return,
-    };
+    let Some((rule, largest)) = book.raceway_fill.largest(kind) else { return };
     let at = Pointer::to(&"/raceway/trade_size");
     let Some(cell) = tables::trade_sizes::of(size, proof.units()) else { return };
     let given = proof.lookup(rule, cell, Some(at));
     let largest = proof.stated(largest);
     let (is_permitted, step) = proof.compare(rule, given, Relation::AtMost, largest);
-    let (status, message) = match is_permitted {
-        true => (Status::Satisfied, "finding-trade-size-permitted"),
-        false => (Status::Violated, "finding-trade-size-not-permitted"),
+    let (status, message) = match (is_permitted, book.raceway_fill.is_read(kind)) {
+        (true, _) => (Status::Satisfied, "finding-trade-size-permitted"),
+        (false, true) => (Status::Violated, "finding-trade-size-not-permitted"),
+        (false, false) => (Status::NotDetermined, "finding-trade-size-not-read"),
     };
-    let finding = Finding::new(rule, status, message).with("most", largest);
-    findings.push(finding.with("raceway", format!("{kind} {size}").as_str()).at(at).step(step));
+    let mut finding = Finding::new(rule, status, message).with("most", largest).at(at);
+    if status == Status::NotDetermined {
+        finding = finding.supply(at);
+    } else {
+        finding = finding.step(step);
+    }
+    findings.push(finding.with("raceway", format!("{kind} {size}").as_str()));
 }
 
 /// A fill by figures that nothing confirms decides nothing, either way.
 fn leave_unconfirmed_open(proof: &Derivation, findings: &mut [Finding]) {
-    let unconfirmed = unconfirmed_rows(proof);
+    let mut unconfirmed = unconfirmed_rows(proof);
+    // of these rows the reading decides that the caller chose
+    if proof.consulted().contains(&Point::EntDimensions) {
+        unconfirmed.retain(|(table, _)| *table != raceway_dimensions::TABLE);
+    }
     if unconfirmed.is_empty() {
         return;
     }
@@ -238,11 +246,8 @@ fn fits(
         let Some(smallest) = sizer.smallest(proof, kind, load, limit) else { continue };
         if smallest.size.is_none() {
             let (units, book) = (proof.units(), proof.rulebook());
-            let most = match kind {
-                RacewayKind::Emt => Some(book.value(&book.raceway_fill.largest_emt, units).0),
-                RacewayKind::Imc => Some(book.value(&book.raceway_fill.largest_imc, units).0),
-                _ => None,
-            };
+            let largest = book.raceway_fill.largest(kind).filter(|_| book.raceway_fill.is_read(kind));
+            let most = largest.map(|(_, most)| book.value(most, units).0);
             let larger = raceway_dimensions::without_figures(kind)
                 .filter(|size| most.is_none_or(|most| size.figure(units) <= most))
                 .map(|size| size.name());

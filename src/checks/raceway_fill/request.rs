@@ -2,7 +2,7 @@
 
 use crate::checks::request::{interpretations, request};
 use crate::quantity::{Count, Length, converts};
-use crate::rulebook::reading::RacewayArea;
+use crate::rulebook::reading::{ConductorArea, EntDimensions, FmcThreeEighths, RacewayArea};
 use crate::trade::{ConductorSize, Covering, Insulation, RacewayKind, TradeSize};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -55,6 +55,12 @@ interpretations! {
     pub struct RacewayFillInterpretations {
         /// Which inside area of a raceway is taken.
         raceway_area: RacewayArea,
+        /// The area of RFH-1 and of fixture wires of its row in 18 AWG, whose printed area is not that of the printed diameter.
+        conductor_area: ConductorArea,
+        /// How wide electrical nonmetallic tubing is in 2017, between two texts whose tables differ.
+        ent_dimensions: EntDimensions,
+        /// What decides how many conductors flexible metal conduit of trade size 3/8 takes.
+        fmc_three_eighths: FmcThreeEighths,
     }
 }
 

@@ -36,9 +36,10 @@ use super::three_eighths;
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::raceway_fill::{AREA, CONDUCTORS, COUNTED, LIMITS, NIPPLE, SAME_SIZE, SINGLE, SMALLEST};
-use crate::rulebook::reading::RacewayArea;
+use crate::rulebook::reading::{ConductorArea, EntDimensions, RacewayArea};
 use crate::rulebook::{Rule, RuleFigure};
-use crate::tables::conductor_dimensions;
+use crate::tables::Cell;
+use crate::tables::conductor_dimensions::{self, Dimensions};
 use crate::tables::raceway_dimensions::{self, Dimension};
 use crate::trade::{ConductorSize, Covering, Insulation, RacewayKind, TradeSize};
 
@@ -60,8 +61,31 @@ pub fn insulated(
     count: Figure,
     at: Option<Pointer>,
 ) -> Option<Occupant> {
-    let area = conductor_dimensions::of(insulation, covering, size, proof.units())?.area?;
+    let dimensions = conductor_dimensions::of(insulation, covering, size, proof.units())?;
+    let area = area_of(proof, dimensions)?;
     Some(Occupant { count, each: proof.lookup(&CONDUCTORS, area, at) })
+}
+
+/// The cross-section of a conductor, read as the rulebook reads it where two are printed.
+pub(super) fn area_of(proof: &mut Derivation, dimensions: Dimensions) -> Option<Cell> {
+    match dimensions.area_of_diameter {
+        Some(other) if proof.reading::<ConductorArea>() == ConductorArea::OfDiameter => Some(other),
+        _ => dimensions.area,
+    }
+}
+
+/// One inside dimension of a raceway, of the print that the rulebook follows; `None` where the table has no figures for it.
+pub(super) fn dimension_of(
+    proof: &mut Derivation,
+    kind: RacewayKind,
+    size: TradeSize,
+    dimension: Dimension,
+) -> Option<Cell> {
+    let is_read = proof.rulebook().raceway_fill.is_read(kind);
+    if !is_read && proof.reading::<EntDimensions>() == EntDimensions::AsBefore {
+        return raceway_dimensions::of_earlier_ent(size, dimension, proof.units());
+    }
+    raceway_dimensions::of(kind, size, dimension, proof.units())
 }
 
 /// What goes into a raceway, added up.
@@ -190,8 +214,8 @@ impl Sizer {
         if let Some((_, known)) = self.areas.iter().find(|(raceway, _)| *raceway == (kind, size)) {
             return Some(*known);
         }
-        let of = |dimension| raceway_dimensions::of(kind, size, dimension, proof.units());
-        let (diameter, printed) = (of(Dimension::Diameter)?, of(Dimension::Area)?);
+        let diameter = dimension_of(proof, kind, size, Dimension::Diameter)?;
+        let printed = dimension_of(proof, kind, size, Dimension::Area)?;
         let area = match proof.reading::<RacewayArea>() {
             RacewayArea::PrintedColumns => proof.lookup(&AREA, printed, None),
             RacewayArea::UnroundedDiameter => {
@@ -233,7 +257,7 @@ impl Sizer {
         if proof.reading::<RacewayArea>() == RacewayArea::PrintedColumns
             && let Some(column) = printed_share(percent.value)
         {
-            let cell = raceway_dimensions::of(kind, size, column, proof.units())?;
+            let cell = dimension_of(proof, kind, size, column)?;
             return Some(proof.lookup(rule_of(limit), cell, None));
         }
         let area = self.inside_area(proof, kind, size)?;

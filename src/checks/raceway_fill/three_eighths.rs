@@ -2,14 +2,21 @@
 
 use super::request::{FittingPlace, RacewayConductor, RacewayFillRequest, RacewayGiven, Wires};
 use crate::checks::{Finding, Status};
-use crate::derivation::{Derivation, Pointer, Relation, StepId};
+use crate::derivation::{Derivation, Pointer, Relation};
 use crate::rulebook::raceway_fill::THREE_EIGHTHS;
+use crate::rulebook::reading::FmcThreeEighths;
 use crate::tables::flexible_three_eighths;
 use crate::trade::{ConductorSize, Insulation, RacewayKind, TradeSize};
 
 /// Whether a raceway is counted by the table.
 pub(super) fn is_counted(kind: RacewayKind, size: TradeSize) -> bool {
     matches!(kind, RacewayKind::Fmc | RacewayKind::Lfmc) && size.name() == "3/8"
+}
+
+/// Whether the table decides, and not the percentages of other raceways: of plain flexible metal conduit the code's sentence lets both be
+/// read.
+pub(super) fn follows_table(proof: &mut Derivation, kind: RacewayKind) -> bool {
+    kind != RacewayKind::Fmc || proof.reading::<FmcThreeEighths>() == FmcThreeEighths::Table
 }
 
 /// How many conductors are to be judged: those of the table, apart from one equipment grounding conductor of the same size.
@@ -22,16 +29,11 @@ struct Count {
     at: Pointer,
 }
 
-/// Judges the count. `by_area` is the step that decides by area, whether it holds: for flexible metal conduit the code's sentence
-/// lets both be read, so that only what both agree on is decided. Liquidtight conduit is counted with its fittings outside.
-pub(super) fn judge(
-    proof: &mut Derivation,
-    request: &RacewayFillRequest,
-    raceway: RacewayGiven,
-    by_area: StepId,
-) -> Finding {
-    let open = |message, supply| Finding::new(&THREE_EIGHTHS, Status::NotDetermined, message).supply(supply);
+/// Judges the count. Liquidtight conduit is counted with its fittings outside.
+pub(super) fn judge(proof: &mut Derivation, request: &RacewayFillRequest, raceway: RacewayGiven) -> Finding {
     let at = Pointer::to(&"/raceway");
+    let open =
+        |message, supply| Finding::new(&THREE_EIGHTHS, Status::NotDetermined, message).at(at).supply(supply);
     let found = counted(request)
         .and_then(|count| Some((flexible_three_eighths::of(count.insulation, count.size)?, count)));
     let Some(([inside, outside], count)) = found else {
@@ -72,9 +74,6 @@ pub(super) fn judge(
         && number.value.billionths() - most.value.billionths() <= 1_000_000_000
     {
         return open("finding-grounding-not-said", count.at.member(&"/equipment_grounding"));
-    }
-    if raceway.kind == RacewayKind::Fmc && fits != proof.holds(by_area) {
-        return open("finding-table-and-area-differ", at).with("most", most);
     }
     let (status, message) = match fits {
         true => (Status::Satisfied, "finding-three-eighths-within"),
