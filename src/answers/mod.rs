@@ -2,21 +2,21 @@
 //!
 //! Generic over [`Check`]; no check is named here.
 
+mod localized_arg;
 mod shown;
 mod write;
 
 pub use shown::{Shown, columns, is_empty, is_plain};
 
 use crate::checks::{
-    self, Account, AllowanceGroup, Amendment, Caution, Check, Evaluation, Finding, FindingArg, Request as _,
-    RuleStatus, Status, Verdict,
+    self, Account, Amendment, Caution, Check, Evaluation, Finding, Request as _, RuleStatus, Status, Verdict,
 };
 use crate::derivation::{Derivation, DerivationView, Operation, Pointer, StepId, write_citation};
-use crate::i18n::{Catalogue, FigureText, summary};
+use crate::i18n::{Catalogue, summary};
 use crate::rulebook::reading::Point;
 use crate::rulebook::{Citation, Edition, digest};
+use localized_arg::LocalizedArg;
 use serde::{Deserialize, Serialize};
-use std::fmt;
 use std::sync::LazyLock;
 use utoipa::ToSchema;
 
@@ -319,48 +319,6 @@ pub fn message_of(finding: &Finding, messages: &Catalogue) -> String {
         }
         None => sentence,
     }
-}
-
-/// An argument as a sentence writes it.
-struct LocalizedArg<'a> {
-    argument: &'a FindingArg,
-    messages: &'a Catalogue,
-}
-
-impl fmt::Display for LocalizedArg<'_> {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.argument {
-            FindingArg::Text(text) => f.write_str(text),
-            FindingArg::Name(name) => f.write_str(name),
-            FindingArg::Words(keys) => keys.iter().enumerate().try_for_each(|(index, key)| {
-                f.write_str(if index == 0 { "" } else { ", " })?;
-                f.write_str(self.messages.fixed(key))
-            }),
-            FindingArg::Figure(figure) => FigureText(figure.value, figure.unit).fmt(f),
-            FindingArg::AllowanceGroups(takings) => {
-                takings.iter().enumerate().try_for_each(|(index, group)| {
-                    f.write_str(if index == 0 { "" } else { "; " })?;
-                    write_allowance_group(group, f)
-                })
-            }
-            FindingArg::Readings(readings) => {
-                readings.iter().enumerate().try_for_each(|(index, (reading, verdict))| {
-                    f.write_str(if index == 0 { "" } else { ", " })?;
-                    write!(f, "{reading} → {}", self.messages.label(verdict.map_or("sized", Verdict::name)))
-                })
-            }
-        }
-    }
-}
-
-fn write_allowance_group(group: &AllowanceGroup, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-    let AllowanceGroup { names, size, allowances, each } = group;
-    for (index, name) in names.iter().enumerate() {
-        f.write_str(if index == 0 { "" } else { ", " })?;
-        f.write_str(name.as_str())?;
-    }
-    f.write_str(if names.is_empty() { "" } else { ": " })?;
-    write!(f, "{size} → {} × {}", allowances.value, FigureText(each.value, each.unit))
 }
 
 /// Each reason of the proof once, in words.

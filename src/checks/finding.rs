@@ -46,8 +46,19 @@ pub enum FindingArg {
     Figure(Figure),
     /// Things with what they take, written one after another.
     AllowanceGroups(Vec<AllowanceGroup>),
-    /// Readings of a disputed point, each with the verdict that it leads to.
-    Readings(Vec<(&'static str, Option<Verdict>)>),
+    /// Readings of a disputed point, each with what it leads to.
+    Readings(Vec<ReadingResult>),
+}
+
+/// What one reading of a disputed point leads to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ReadingResult {
+    /// The reading.
+    pub reading: &'static str,
+    /// The verdict under it.
+    pub verdict: Option<Verdict>,
+    /// What is compared under it, and with what, where that is a comparison.
+    pub figures: Option<[Figure; 2]>,
 }
 
 /// What some things of one size take together.

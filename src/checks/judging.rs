@@ -2,8 +2,11 @@
 
 use super::either_units;
 use super::retaking::First;
-use super::{Account, Caution, Check, Entry, Evaluation, Finding, FindingArg, RuleStatus, Status, Verdict};
-use crate::derivation::{Derivation, Pointer};
+use super::{
+    Account, Caution, Check, Entry, Evaluation, Finding, FindingArg, ReadingResult, RuleStatus, Status,
+    Verdict,
+};
+use crate::derivation::{Derivation, Figure, Pointer};
 use crate::rulebook::reading::{Point, Standing};
 use crate::rulebook::{NOTHING_DESCRIBED, Rulebook};
 use smallvec::SmallVec;
@@ -169,19 +172,25 @@ fn reopen<C: Check>(
     as_read: &AsRead,
     evaluation: &mut Evaluation<C::Outcome>,
 ) {
-    let mut verdicts = vec![(reading_of(book, point), as_read.verdict)];
     let mut turned = Turned::default();
-    for other in others.iter().filter(|other| other.point == point) {
-        verdicts.push((reading_of(&other.book, point), other.evaluation.verdict));
-        if other.evaluation.verdict != as_read.verdict {
-            turned.look_at(other, &evaluation.findings, as_read, &[point]);
-        }
+    let of_point = || others.iter().filter(|other| other.point == point);
+    for other in of_point().filter(|other| other.evaluation.verdict != as_read.verdict) {
+        turned.look_at(other, &evaluation.findings, as_read, &[point]);
     }
-    if verdicts.iter().any(|(_, verdict)| *verdict != as_read.verdict) {
+    if of_point().any(|other| other.evaluation.verdict != as_read.verdict) {
+        let here = ReadingResult {
+            reading: reading_of(book, point),
+            verdict: as_read.verdict,
+            figures: turned.figures(&evaluation.findings, evaluation),
+        };
+        let there = of_point().map(|other| ReadingResult {
+            reading: reading_of(&other.book, point),
+            verdict: other.evaluation.verdict,
+            figures: turned.figures(&evaluation.findings, &other.evaluation),
+        });
+        let readings = FindingArg::Readings([here].into_iter().chain(there).collect());
         let finding = Finding::new(point.rule(), Status::NotDetermined, "finding-open-reading");
-        turned.others.push(
-            finding.with("readings", FindingArg::Readings(verdicts)).supply(Pointer::to(point.chosen_at())),
-        );
+        turned.others.push(finding.with("readings", readings).supply(Pointer::to(point.chosen_at())));
         turned.leave_open::<C>(&[point], book, request, evaluation);
     }
 }
@@ -251,6 +260,15 @@ impl Turned {
                 }));
             }
         }
+    }
+
+    /// What is compared, and with what, under a reading: by the first of what is turned over that compares anything there.
+    fn figures<O>(&self, findings: &[Finding], under: &Evaluation<O>) -> Option<[Figure; 2]> {
+        let turned = self.findings.iter().filter_map(|index| findings.get(*index)).chain(&self.others);
+        turned.into_iter().find_map(|turned| {
+            let same = |found: &&Finding| std::ptr::eq(found.rule, turned.rule) && found.at == turned.at;
+            under.findings.iter().filter(same).find_map(|found| under.proof.compared(found.step?))
+        })
     }
 
     fn leave_open<C: Check>(

@@ -37,7 +37,7 @@ pub use account::{Account, Entry, InScope, Subject};
 pub use caution::Caution;
 pub use counterfactual::{Counterfactual, evaluate_mutated};
 pub use fault::{Fault, FaultCode, Faults};
-pub use finding::{AllowanceGroup, Finding, FindingArg, Status, Verdict};
+pub use finding::{AllowanceGroup, Finding, FindingArg, ReadingResult, Status, Verdict};
 pub use judging::{Judgement, evaluate_under};
 pub use request::{Request, UnitsInterpretations};
 pub use retaking::Retaking;

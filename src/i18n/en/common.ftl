@@ -60,6 +60,7 @@ finding-open-in-other-units = Not met in the units of the request. Whether it is
 finding-not-asked-in-other-units = Not asked in the other system of units, which may be used as well.
 finding-under-a-reading = Read as { $reading }: { $sentence }
 finding-open-reading = The rule is read in more than one way, and the verdict depends on the reading: { $readings }. Choose one.
+text-reading-figures = { $given } against { $limit }
 finding-open-readings-together = Nobody chose how { $one } and { $other } are read. Read together as { $one_reading } and { $other_reading }, they give another verdict. Choose a reading of each.
 finding-unverified-edition = The 2026 edition is answered with the rules of 2023. None of its figures or section numbers could be verified.
 fault-unverified-edition = The text of the 2026 edition was not available. Ask for a verified edition, or set accept_unverified_rules to true to have the rules of 2023 carried forward.

@@ -110,6 +110,7 @@ finding-open-in-other-units = No se cumple en las unidades de la solicitud. Si s
 finding-not-asked-in-other-units = No se exige en el otro sistema de unidades, que también puede usarse.
 finding-under-a-reading = Leída como { $reading }: { $sentence }
 finding-open-reading = La regla se lee de más de una manera, y el veredicto depende de la lectura: { $readings }. Elija una.
+text-reading-figures = { $given } frente a { $limit }
 finding-open-readings-together = Nadie eligió cómo se leen { $one } y { $other }. Leídos juntos como { $one_reading } y { $other_reading }, dan otro veredicto. Elija una lectura de cada uno.
 finding-unverified-edition = La edición 2026 se responde con las reglas de 2023. No se pudo verificar ninguna de sus cifras ni de sus números de sección.
 fault-unverified-edition = No se dispuso del texto de la edición 2026. Pida una edición verificada, o ponga accept_unverified_rules en true para que se lleven adelante las reglas de 2023.

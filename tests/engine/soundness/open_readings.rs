@@ -1,11 +1,12 @@
 //! No verdict hangs on an open reading that nobody chose.
 
-use super::{JUDGES, WHOLE, all, verdict_of};
+use super::{JUDGES, WHOLE, all, evaluated, verdict_of};
 use crate::corpus::Asked;
-use elbowroom::checks::Verdict;
+use elbowroom::checks::{Check, FindingArg, ReadingResult, Verdict};
+use elbowroom::of_each_check;
 use elbowroom::rulebook::reading::{Point, Standing};
 use serde_json::{Value, json};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The open points that a check lets a caller choose a reading of.
 fn open_points(check: &str) -> Vec<Point> {
@@ -58,4 +59,45 @@ fn no_verdict_hangs_on_an_open_reading_that_nobody_chose() {
     let open: usize = points.values().map(Vec::len).sum();
     assert!(open > 5 && tried.len() > 5, "{tried:?}");
     assert!(turned.is_empty(), "{turned:#?}");
+}
+
+/// What an answer says of open points that its verdict turns on: of each point what every reading leads to.
+type Told = fn(&Value) -> Vec<(Point, Vec<ReadingResult>)>;
+
+fn told<C: Check>(request: &Value) -> Vec<(Point, Vec<ReadingResult>)> {
+    let findings = evaluated::<C>(request).map(|evaluation| evaluation.findings).unwrap_or_default();
+    let open = findings.into_iter().filter(|finding| finding.message == "finding-open-reading");
+    open.filter_map(|finding| {
+        let at = finding.supply.first()?.to_string();
+        let point = Point::ALL.iter().find(|point| *point.chosen_at() == at)?;
+        let readings = finding.arguments.into_iter().find_map(|(_, argument)| match argument {
+            FindingArg::Readings(readings) => Some(readings),
+            _ => None,
+        });
+        Some((*point, readings?))
+    })
+    .collect()
+}
+
+/// The points that no figure belongs to: what is disputed is whether something is so.
+const WITHOUT_FIGURES: [Point; 1] = [Point::FeederAsNm];
+
+/// Where a verdict is left open by a point, each reading stands with its verdict and with the figures that it compares.
+#[test]
+fn each_reading_of_an_open_point_stands_with_its_figures() {
+    let told: BTreeMap<&str, Told> = of_each_check!(C => (<C as Check>::NAME, told::<C> as Told)).into();
+    let (mut seen, mut shown) = (BTreeSet::new(), BTreeSet::new());
+    for Asked { check, request, .. } in all() {
+        for (point, readings) in told[check.as_str()](request) {
+            assert_eq!(readings.len(), point.readings().len(), "{request}");
+            let verdicts: BTreeSet<_> =
+                readings.iter().map(|reading| reading.verdict.map(Verdict::name)).collect();
+            assert!(verdicts.len() > 1, "{request}");
+            seen.insert(point.name());
+            shown.extend(readings.iter().find_map(|reading| reading.figures).map(|_| point.name()));
+        }
+    }
+    let without: Vec<_> = seen.difference(&shown).copied().collect();
+    assert!(seen.len() > 5, "{seen:?}");
+    assert_eq!(without, WITHOUT_FIGURES.map(Point::name), "without figures");
 }
