@@ -33,6 +33,7 @@ use crate::tables::enclosure_types::{
 };
 
 const TYPE: Pointer = Pointer::to(&"/enclosure_type");
+const KIND_AT: Pointer = Pointer::to(&"/enclosure_kind");
 const MOISTURE_AT: Pointer = Pointer::to(&"/moisture");
 /// What an indoor place may be.
 const PLACES: &[&str] = &["dry", "damp", "wet"];
@@ -96,6 +97,13 @@ impl Check for EnclosureTypes {
             return hazardous(inspection);
         }
         ordinary(request, &mut inspection);
+        match request.enclosure_kind {
+            Some(EnclosureKind::Box) => return of_box(request, inspection),
+            Some(EnclosureKind::Equipment) => {
+                inspection.proof.word(&SCOPE, "equipment", KIND_AT);
+            }
+            None => {}
+        }
         let conditions = asked(request, &mut inspection);
         if let Some(given) = request.enclosure_type {
             inspection.proof.word(&SELECTION, given.name(), TYPE);
@@ -140,6 +148,9 @@ impl Check for EnclosureTypes {
             inspection.expect(&INDOOR_ONLY, false, marked, INDOOR_ONLY_AT, sentences);
         }
         tell(&outcome.serves, &mut inspection);
+        if request.enclosure_kind.is_none() {
+            leave_kind_open(&mut inspection);
+        }
         let (findings, requirements, proof) = inspection.close();
         outcome.requirements = requirements;
         Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: mark.is_some() }
@@ -233,6 +244,29 @@ fn hazardous(mut inspection: Inspection) -> Judgement<EnclosureTypesOutcome> {
     let outcome = EnclosureTypesOutcome::default();
     let cautions = vec![Caution::HazardousLocation];
     Judgement { outcome, findings, proof, cautions, is_judged: true }
+}
+
+/// A box, which the table does not judge.
+fn of_box(request: &EnclosureTypesRequest, mut inspection: Inspection) -> Judgement<EnclosureTypesOutcome> {
+    inspection.proof.word(&SCOPE, "box", KIND_AT);
+    for rule in [&SELECTION, &MOISTURE] {
+        inspection.proof.does_not_apply(rule, "box-not-in-table", Some(KIND_AT));
+    }
+    inspection.advise(&SCOPE, "finding-box-not-in-table", KIND_AT);
+    let Inspection { proof, findings, .. } = inspection;
+    let outcome = EnclosureTypesOutcome::default();
+    Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: is_marked(request) }
+}
+
+/// A type that fails does so only where the enclosure is one that the table judges.
+fn leave_kind_open(inspection: &mut Inspection) {
+    for finding in inspection.findings.iter_mut().filter(|finding| finding.status == Status::Violated) {
+        finding.status = Status::NotDetermined;
+        finding.supply.push(KIND_AT);
+    }
+    for row in inspection.requirements.iter_mut().filter(|row| row.status == Status::Violated) {
+        row.status = Status::NotDetermined;
+    }
 }
 
 /// What an enclosure must stand: each row of the table once, with the input that brings it in first.

@@ -27,6 +27,8 @@ request! {
         /// Whether the place is a hazardous (classified) location. No type is then named: Articles 500 to 506 decide. A type that
         /// is to be judged is only where this is said.
         pub hazardous: Option<bool>,
+        /// What the enclosure is. The table judges no box; where it is not said, a type that does not serve is judged only where this is.
+        pub enclosure_kind: Option<EnclosureKind>,
         /// The type that is there, or is meant to be.
         pub enclosure_type: Option<EnclosureType>,
         /// Other types that the same enclosure is marked with: any one of them serves.
@@ -36,6 +38,16 @@ request! {
         /// Whether an enclosure of type 4X is marked for use indoors only, as some are from 2023 on.
         pub marked_indoor_only: Option<bool>,
     }
+}
+
+/// What an enclosure is, as far as the table goes by it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum EnclosureKind {
+    /// An outlet, device, pull or junction box, a conduit body or a fitting: 314.15 decides what moisture it stands, not the table.
+    Box,
+    /// Of a switchboard, panelboard, enclosed switch, motor controller or other equipment that 110.28 names.
+    Equipment,
 }
 
 /// The word for how wet a place is.

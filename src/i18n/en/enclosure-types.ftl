@@ -57,6 +57,7 @@ finding-type-not-in-table = The table does not have type { $type } for this loca
 finding-indoor-type-outdoors = Type { $type } is for indoors: the table rates it for nothing outdoors, and something is named that it would have to stand there.
 finding-types-that-serve = Types rated for every condition here: { $types }.
 finding-no-type-serves = No type is rated for all of these conditions together. Change the place, protect it, or ask for equipment listed for it.
+finding-box-not-in-table = No type number is asked of an outlet, device, pull or junction box: 314.15 decides what moisture it stands. Ask it of the mounting of the box.
 finding-not-indoor-only = The 4X enclosure is not marked for indoors only, so it may stand outdoors.
 finding-indoor-only = The 4X enclosure is marked for indoors only, and stands outdoors.
 finding-indoor-only-open = Some 4X enclosures are marked for indoors only. Say whether this one is: it stands outdoors.
@@ -74,6 +75,7 @@ finding-hazardous-open = An ordinary type number says nothing in a hazardous (cl
 
 because-hazardous-location = The location is hazardous (classified).
 because-ordinary-location = The location is not hazardous (classified).
+because-box-not-in-table = The enclosure is a box: the table of enclosure types does not judge it.
 because-water-named = The conditions name the water that the enclosure must stand.
 
 fault-condition-not-at-location = The table has no row for { $condition } at an { $location } place. Choose one that it has.

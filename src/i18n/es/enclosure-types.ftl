@@ -57,6 +57,7 @@ finding-type-not-in-table = La tabla no tiene el tipo { $type } para este lugar,
 finding-indoor-type-outdoors = El tipo { $type } es para interiores: la tabla no lo clasifica para nada a la intemperie, y se nombra algo que tendría que resistir ahí.
 finding-types-that-serve = Tipos clasificados para todas las condiciones de aquí: { $types }.
 finding-no-type-serves = Ningún tipo está clasificado para todas estas condiciones juntas. Cambie el lugar, protéjalo, o pida un equipo listado para él.
+finding-box-not-in-table = A una caja de salida, de dispositivo, de paso o de empalme no se le pide ningún número de tipo: 314.15 decide qué humedad soporta. Pregúntelo del montaje de la caja.
 finding-not-indoor-only = La envolvente 4X no está marcada solo para interiores, así que puede estar en exteriores.
 finding-indoor-only = La envolvente 4X está marcada solo para interiores, y está en exteriores.
 finding-indoor-only-open = Algunas envolventes 4X están marcadas solo para interiores. Indique si esta lo está: se encuentra en exteriores.
@@ -74,6 +75,7 @@ finding-hazardous-open = Un número ordinario de tipo no dice nada en un lugar p
 
 because-hazardous-location = El lugar es peligroso (clasificado).
 because-ordinary-location = El lugar no es peligroso (clasificado).
+because-box-not-in-table = La envolvente es una caja: la tabla de tipos de envolvente no la juzga.
 because-water-named = Las condiciones nombran el agua que la envolvente debe resistir.
 
 fault-condition-not-at-location = La tabla no tiene una fila para { $condition } en un lugar { $location ->

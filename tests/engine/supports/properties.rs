@@ -21,11 +21,10 @@ fn answer<C: Check>(request: &Value) -> Evaluation<C::Outcome> {
 
 /// Members whose absence says something: one stem, no weight marked, no spare conductors, the box carries it, no such floor; and those that
 /// cannot be absent.
-const SILENCE_SPEAKS: [&str; 9] = [
+const SILENCE_SPEAKS: [&str; 8] = [
     "stems",
     "spare_conductors",
     "marked_weight",
-    "marked_inside",
     "carried_by_structure",
     "show_window_accepted",
     "approved",
@@ -156,6 +155,10 @@ proptest! {
     #[test]
     fn a_type_complies_just_when_it_is_among_those_that_serve(request in enclosures()) {
         let found = answer::<EnclosureTypes>(&request);
+        if request.get("enclosure_kind").is_some_and(|kind| kind == "box") {
+            prop_assert!(found.outcome.types.is_empty() && found.verdict != Some(Verdict::Violates));
+            return Ok(());
+        }
         let Some(given) = request.get("enclosure_type").and_then(Value::as_str) else { return Ok(()) };
         let serves = found.outcome.serves.iter().any(|one| one.name() == given);
         prop_assert!(found.verdict != Some(Verdict::Complies) || serves);

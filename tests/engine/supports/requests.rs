@@ -242,10 +242,16 @@ pub fn outlets() -> BoxedStrategy<Value> {
         ("marked_for_fan", yes_or_no()),
         ("listed_for_floor", yes_or_no()),
     ]);
-    // a box that is listed for a weight is identified, and of what is marked nobody says that it is not
+    // a box that is listed for a weight is identified, and of what is marked nobody says that it is not; one that is listed for a fan
+    // is marked inside
     let outlet_box = (outlet_box, any::<bool>()).prop_map(|(mut outlet_box, denies_mark)| {
         if outlet_box["identified"] == false {
             outlet_box.as_object_mut().expect("an object").remove("listed_for_weight");
+        }
+        if outlet_box.get("listed_for_fan") == Some(&true.into())
+            && outlet_box.get("marked_inside") == Some(&false.into())
+        {
+            outlet_box.as_object_mut().expect("an object").remove("marked_inside");
         }
         if denies_mark && outlet_box.get("marked_weight").is_none() {
             outlet_box["weight_marked"] = false.into();
@@ -313,6 +319,7 @@ pub fn enclosures() -> BoxedStrategy<Value> {
                 ("moisture", word(&["dry", "damp", "wet"])),
                 ("conditions", list(word(conditions))),
                 ("hazardous", yes_or_no()),
+                ("enclosure_kind", word(&["box", "equipment"])),
                 ("enclosure_type", word(&TYPES)),
             ],
         ]
