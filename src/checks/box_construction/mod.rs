@@ -15,6 +15,7 @@
 //! ```
 
 mod cover;
+mod faults;
 mod request;
 
 pub use request::*;
@@ -60,10 +61,7 @@ impl Check for BoxConstruction {
     }
 
     fn faults(request: &BoxConstructionRequest, faults: &mut Faults) {
-        let ConstructedBox { listed, listed_as_equal, .. } = request.enclosure;
-        if (listed, listed_as_equal) == (Some(false), Some(true)) {
-            faults.contradiction(LISTED_AT_ALL, LISTED_AS_EQUAL, "fault-listed-and-not");
-        }
+        faults::find(request, faults);
     }
 
     fn retake(outcome: &mut BoxConstructionOutcome, retaking: &Retaking<'_>) {
@@ -136,6 +134,7 @@ const MATERIAL: Pointer = Pointer::to(&"/enclosure/material");
 const WALLS: Pointer = Pointer::to(&"/enclosure/wall_thickness");
 const LISTED_AT_ALL: Pointer = Pointer::to(&"/enclosure/listed");
 const LISTED_AS_EQUAL: Pointer = Pointer::to(&"/enclosure/listed_as_equal");
+const PROVISION_AT: Pointer = Pointer::to(&"/enclosure/grounding_provision");
 const VOLUME: Pointer = Pointer::to(&"/enclosure/volume");
 
 const THICKNESS: Sentences = Sentences {
@@ -223,6 +222,17 @@ impl Construction {
         (reading == ListingEvidencesConstruction::Evidence).then_some(listing)
     }
 
+    /// A listing that excepts walls that are thin, where it is not said to be for anything else: of a large box none does, so that one of
+    /// unknown volume which has it is not large.
+    fn excepts_thin_walls(&mut self, walls: Walls, thickness: Decimal) -> Option<Pointer> {
+        let least = match walls {
+            Walls::Known(rule, _) if rule == &LARGE_SHEET_STEEL => return None,
+            Walls::Known(_, least) | Walls::ByVolume(least, _) => least,
+        };
+        let is_asked = thickness < least.value && self.given.listed_as_equal != Some(false);
+        if is_asked { self.is_evidenced() } else { None }
+    }
+
     fn grounding(&mut self) {
         let provision = self.given.grounding_provision;
         if provision.is_none()
@@ -231,8 +241,7 @@ impl Construction {
             self.inspection.granted(&GROUNDING, listing, "finding-listing-evidences-provision");
             return;
         }
-        let at = Pointer::to(&"/enclosure/grounding_provision");
-        self.inspection.fact(&GROUNDING, provision, at, PROVISION);
+        self.inspection.fact(&GROUNDING, provision, PROVISION_AT, PROVISION);
     }
 
     /// The thickness of the walls, or a listing that serves instead of it. Walls of a large sheet-steel box that were measured
@@ -251,6 +260,13 @@ impl Construction {
                 proof.compare(&LISTED, given, Relation::AtLeast, large);
             }
             self.inspection.granted(&LISTED, LISTED_AS_EQUAL, "finding-listed-as-equal");
+            return;
+        }
+        if let Some(given) = thickness
+            && let Some(listing) = self.excepts_thin_walls(walls, given)
+        {
+            self.inspection.proof.given(&LISTED, given, Measure::Length, WALLS);
+            self.inspection.granted(&LISTED, listing, "finding-listing-excepts-walls");
             return;
         }
         if thickness.is_none()

@@ -54,7 +54,7 @@ pub struct ConstructedBox {
     /// Its volume, in the request's units. Decides which thickness sheet steel needs.
     pub volume: Option<Volume>,
     /// Whether the box is listed. A listing is evidence of the thickness of its walls and of its means to connect a grounding conductor,
-    /// unless it is read otherwise.
+    /// unless it is read otherwise: what denies them beside it is refused.
     pub listed: Option<bool>,
     /// The thickness of its walls without coating, in the request's units. Left out of a listed box: what its listing asks.
     pub wall_thickness: Option<Length>,
@@ -62,7 +62,6 @@ pub struct ConstructedBox {
     pub listed_as_equal: Option<bool>,
     /// Whether it has a tapped hole or the like for an equipment grounding conductor. Left out of a listed box: it has one, as its
     /// listing asks.
-    #[schema(extensions(("x-role" = json!("default"))))]
     pub grounding_provision: Option<bool>,
 }
 

@@ -1,13 +1,16 @@
 //! What can be wrong with a request that decoded.
 
+use super::FreeConductors;
 use super::request::{
     BoxOpening, Damage, DamagePlace, FreeConductor, FreeConductorRole, FreeConductorsRequest, MOST_ITEMS,
 };
+use super::subjects::leaves_the_box;
 use crate::checks::FaultCode::Conflict;
-use crate::checks::Faults;
+use crate::checks::{Faults, rulebook_of};
 use crate::derivation::Pointer;
-use crate::quantity::{Decimal, Offset};
+use crate::quantity::{Decimal, Length, Measure, Offset};
 use crate::rulebook::Rulebook;
+use crate::rulebook::reading::UnitsOfMeasure;
 
 pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     if let Some(BoxOpening { width, height, diameter: Some(_), .. }) = request.opening
@@ -86,22 +89,51 @@ fn of_conductor(conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
     }
 }
 
-/// A conductor cannot reach farther outside the opening than its free length gives over the depth.
+/// A conductor reaches as far outside the opening as its free length gives over the depth: not farther, nor too short where that is
+/// far enough.
 fn reach(request: &FreeConductorsRequest, conductor: &FreeConductor, at: Pointer, faults: &mut Faults) {
     let (Some(free), Some(outside)) = (conductor.free_length, conductor.length_outside_opening) else {
         return;
     };
-    let depth = conductor.emergence_depth.or(request.emergence_depth).map_or(Decimal::ZERO, Offset::value);
+    let emerges = conductor.emergence_depth.or(request.emergence_depth).map(Offset::value);
     let rings = request.rings.iter().map(|ring| {
         let count = ring.count.map_or(Decimal::ONE, |count| count.get().into());
         ring.depth.value().times(count)
     });
-    let depth = rings.fold(depth, |sum, ring| sum + ring);
+    let depth = rings.fold(emerges.unwrap_or(Decimal::ZERO), |sum, ring| sum + ring);
+    let [reach_at, free_at] = [at.member(&"/length_outside_opening"), at.member(&"/free_length")];
     if outside.value() + depth > free.value() {
-        faults.contradiction(
-            at.member(&"/length_outside_opening"),
-            at.member(&"/free_length"),
-            "fault-reach-longer-than-conductor",
-        );
+        faults.contradiction(reach_at, free_at, "fault-reach-longer-than-conductor");
+        return;
     }
+    let book = rulebook_of::<FreeConductors>(request, request.edition);
+    let is_cut_off = conductor.damage.is_some_and(|damage| damage.place == DamagePlace::InsideBox);
+    let is_asked = emerges.is_some() && leaves_the_box(conductor) && !is_cut_off;
+    let reaches = |length| is_reach(request, &book, length);
+    if is_asked
+        && !has_large_opening(request, &book)
+        && reaches(free.value() - depth)
+        && !reaches(outside.value())
+    {
+        faults.contradiction(reach_at, free_at, "fault-reach-shorter-than-conductor");
+    }
+}
+
+/// Whether a length outside a small opening is enough, in either system of units where either serves.
+fn is_reach(request: &FreeConductorsRequest, book: &Rulebook, length: Decimal) -> bool {
+    let least = |book: &Rulebook, units| book.value(&book.free_conductor.outside, units).0;
+    let (here, there) = (request.units, request.units.other());
+    let converted = book.unit_systems.conversion(there).apply(length, Measure::Length);
+    let either = book.readings.of::<UnitsOfMeasure>() == UnitsOfMeasure::Either;
+    length >= least(book, here) || either && converted >= least(&book.for_other_units(here), there)
+}
+
+/// Whether the opening is known to be one that no reach outside of it is asked for.
+fn has_large_opening(request: &FreeConductorsRequest, book: &Rulebook) -> bool {
+    let Some(BoxOpening { width, height, diameter, gangs: None, standard: None }) = request.opening else {
+        return false;
+    };
+    let (limit, _) = book.value(&book.free_conductor.small_opening, request.units);
+    let is_large = |side: Option<Length>| side.is_some_and(|side| side.value() >= limit);
+    is_large(diameter) || is_large(width) && is_large(height)
 }

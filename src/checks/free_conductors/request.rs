@@ -97,7 +97,7 @@ pub struct FreeConductor {
     /// was spliced on. In the request's units.
     pub free_length: Option<Offset>,
     /// How far it reaches outside the opening, where that was measured. Left out: what the free length gives over the depth,
-    /// as 300.14 measures both. In the request's units.
+    /// as 300.14 measures both; where the two decide differently, it is refused. In the request's units.
     pub length_outside_opening: Option<Offset>,
     /// How far behind the front edge of the box this conductor emerges, where it differs from the others. Left out: as far as
     /// `emergence_depth` of the box says.

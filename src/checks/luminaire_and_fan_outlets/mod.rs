@@ -29,7 +29,7 @@ pub use request::*;
 
 use super::inspection::{Given, Inspection, Sentences};
 use super::ways::Way;
-use super::{Check, FaultCode, Faults, Finding, Judgement, Retaking, Subject};
+use super::{Check, FaultCode, Faults, Finding, Judgement, Retaking, Subject, rulebook_of};
 use crate::derivation::{Derivation, Figure, Pointer};
 use crate::quantity::{Measure, Weight};
 use crate::rulebook::digest::Reads;
@@ -74,6 +74,16 @@ impl Check for LuminaireAndFanOutlets {
             };
             let at = Pointer::to(&"/fan_location");
             faults.contradiction(at, place, "fault-fan-location-of-no-ceiling");
+        }
+        let is_fan = matches!(request.load, OutletLoad::CeilingFan(_));
+        let is_marked_outside =
+            |given: &OutletBox| given.listed_for_fan == Some(true) && given.marked_inside == Some(false);
+        if is_fan
+            && rulebook_of::<Self>(request, request.edition).luminaire_outlet.fan_mark_inside
+            && request.outlet_box.as_ref().is_some_and(is_marked_outside)
+        {
+            let listed = Pointer::to(&"/box/listed_for_fan");
+            faults.contradiction(Pointer::to(&"/box/marked_inside"), listed, "fault-fan-box-marked-outside");
         }
         match request.outlet_box.as_ref().map(|given| (given.weight_marked, given.marked_weight)) {
             Some((Some(false), Some(_))) => {

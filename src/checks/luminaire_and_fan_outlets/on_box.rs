@@ -124,7 +124,10 @@ impl Outlet<'_> {
             broken: "finding-no-weight-marked-on-ceiling-box",
             open: "finding-weight-mark-on-ceiling-box-open",
         };
-        self.inspection.fact(&MARK, is_marked, WEIGHT_MARKED, sentences);
+        let status = self.inspection.fact(&MARK, is_marked, WEIGHT_MARKED, sentences);
+        if let (Status::NotDetermined, Some(finding)) = (status, self.inspection.findings.last_mut()) {
+            finding.supply.push(MARKED_WEIGHT);
+        }
     }
 
     /// A load that is too heavy for a box without a mark, on a box of which no mark is named and none is denied.

@@ -161,8 +161,8 @@ pub struct OutletBox {
     pub marked_weight: Option<Weight>,
     /// Whether a weight is marked on it at all. Say no where none is.
     pub weight_marked: Option<bool>,
-    /// Whether its marking is on the inside of the box. Left out, of a box that is listed for a fan: where 314.27(C) asks it.
-    #[schema(extensions(("x-role" = json!("default"))))]
+    /// Whether its marking is on the inside of the box. Left out, of a box that is listed for a fan: where 314.27(C) asks it, as its
+    /// listing does; that it is not is then refused.
     pub marked_inside: Option<bool>,
     /// Whether it is listed for the weight that is marked.
     pub listed_for_weight: Option<bool>,

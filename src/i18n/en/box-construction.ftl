@@ -21,6 +21,7 @@ finding-wall-thickness-open = The walls must be at least { $limit } thick. Say h
 finding-thickness-and-volume-open = How thick walls of sheet steel must be goes by the volume of the box. Give the thickness of the walls, and the volume.
 finding-volume-decides-thickness = Whether walls of { $given } suffice goes by the volume of the box: the thicker sheet is for boxes of up to 100 in³ (1650 cm³). Give the volume.
 finding-listed-as-equal = The box is listed as equal in strength, or is a listed short-radius body: no thickness is asked.
+finding-listing-excepts-walls = The box is listed, and the walls of a listed box may be thinner: its listing shows that it is as strong.
 finding-listing-evidences-walls = The box is listed, and boxes are listed with walls that are thick enough.
 finding-listing-evidences-provision = The box is listed, and metal boxes are listed with a means to connect an equipment grounding conductor.
 finding-grounding-provision = The box has a means to connect an equipment grounding conductor.
@@ -41,5 +42,7 @@ because-nonmetallic-box = The box is not metal.
 because-nonmetallic-cover = The cover is not metal.
 
 fault-listed-and-not = listed says that the box is not listed, and listed_as_equal that it is. Leave one of them out.
+fault-listed-without-provision = A metal box is listed with a means to connect an equipment grounding conductor, and this says that there is none. Say which of them is right, or read the listing as no evidence.
+fault-listed-with-thin-walls = These walls are thinner than those of any box with this listing. Say which of them is right, or read the listing as no evidence.
 
 point-listing_evidences_construction = Is the listing of a metal box evidence of the thickness of its walls and of its means to connect a grounding conductor, where neither was looked at?

@@ -52,6 +52,7 @@ fault-round-opening-with-gangs = A round opening has no gangs. Say which of the 
 fault-large-opening-of-small-box = A device box, and any box of the table, has an opening under 8 in (200 mm) one way at the least. Say which of the two is right.
 fault-damage-outside-of-box = No part of this conductor leaves the box, so that it cannot be damaged in the wall. Say which of the two is right.
 fault-reach-longer-than-conductor = The conductor is said to reach farther outside the opening than its free length leaves over the depth. Say which of the two is right.
+fault-reach-shorter-than-conductor = The conductor is said to reach too short outside the opening, while its free length reaches far enough over the depth. Say which of the two is right.
 fault-damage-already-spliced = Give either damage that is still to be cut out, or the splice that replaced it: not both.
 fault-unbroken-conductor-spliced = A conductor that passes through unbroken is not spliced here. Give it the role spliced, or leave the splice out.
 fault-sound-length-in-wall = Only damage inside the box leaves a sound length.

@@ -126,6 +126,7 @@ fault-ceiling-fan-on-wall = A ceiling-suspended fan does not hang from a box on 
 fault-listed-box-not-identified = A box that is listed for the weight of a luminaire is identified to carry one. Which is right?
 fault-fan-location-of-no-ceiling = Only a box in a ceiling may have to be ready for a fan. Leave fan_location out.
 fault-weight-marked-and-not = A weight is given that is marked on the box, and weight_marked says that none is. Leave one of them out.
+fault-fan-box-marked-outside = A box that is listed for a fan has its mark inside in this edition, and this says that it has not. Say which of them is right.
 fault-weight-marked-not-said = A weight is said to be marked on the box. Give it as marked_weight.
 
 point-interior_weight_mark = Must every ceiling box be marked inside with the weight that it carries, or only one that carries more than 50 lb (23 kg)?

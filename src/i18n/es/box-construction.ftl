@@ -21,6 +21,7 @@ finding-wall-thickness-open = Las paredes deben tener un espesor de al menos { $
 finding-thickness-and-volume-open = El espesor que deben tener las paredes de lámina de acero depende del volumen de la caja. Indique el espesor de las paredes y el volumen.
 finding-volume-decides-thickness = Si bastan paredes de { $given } depende del volumen de la caja: la lámina más gruesa es para cajas de hasta 100 in³ (1650 cm³). Indique el volumen.
 finding-listed-as-equal = La caja está listada como de resistencia equivalente, o es un cuerpo de radio corto listado: no se pide ningún espesor.
+finding-listing-excepts-walls = La caja está listada, y las paredes de una caja listada pueden ser más delgadas: su listado muestra que es igual de resistente.
 finding-listing-evidences-walls = La caja está listada, y las cajas se listan con paredes del espesor suficiente.
 finding-listing-evidences-provision = La caja está listada, y las cajas metálicas se listan con un medio para conectar un conductor de puesta a tierra de equipos.
 finding-grounding-provision = La caja tiene un medio para conectar un conductor de puesta a tierra de equipos.
@@ -41,5 +42,7 @@ because-nonmetallic-box = La caja no es metálica.
 because-nonmetallic-cover = La tapa no es metálica.
 
 fault-listed-and-not = listed dice que la caja no está listada, y listed_as_equal que lo está. Omita uno de los dos.
+fault-listed-without-provision = Las cajas metálicas se listan con un medio para conectar un conductor de puesta a tierra de equipos, y esto dice que no hay ninguno. Indique cuál de los dos es cierto, o lea el listado como ninguna prueba.
+fault-listed-with-thin-walls = Estas paredes son más delgadas que las de cualquier caja con este listado. Indique cuál de los dos es cierto, o lea el listado como ninguna prueba.
 
 point-listing_evidences_construction = ¿Demuestra el listado de una caja metálica el espesor de sus paredes y su medio para conectar un conductor de puesta a tierra, donde no se examinó ninguno de los dos?

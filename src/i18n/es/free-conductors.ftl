@@ -52,6 +52,7 @@ fault-round-opening-with-gangs = Una abertura redonda no tiene módulos (gangs).
 fault-large-opening-of-small-box = Una caja de dispositivos, y cualquier caja de la tabla, tiene una abertura menor que 8 in (200 mm) al menos en un sentido. Indique cuál de las dos cosas es cierta.
 fault-damage-outside-of-box = Ninguna parte de este conductor sale de la caja, así que no puede estar dañado en la pared. Indique cuál de las dos cosas es cierta.
 fault-reach-longer-than-conductor = Se dice que el conductor llega más afuera de la abertura de lo que su longitud libre deja sobre la profundidad. Indique cuál de las dos es cierta.
+fault-reach-shorter-than-conductor = Se dice que el conductor llega demasiado poco afuera de la abertura, mientras que su longitud libre llega lo suficiente sobre la profundidad. Indique cuál de las dos es cierta.
 fault-damage-already-spliced = Indique el daño que todavía hay que cortar, o el empalme que lo reemplazó: no ambas cosas.
 fault-unbroken-conductor-spliced = Un conductor que pasa sin interrupción no se empalma aquí. Dele el papel spliced, u omita el empalme.
 fault-sound-length-in-wall = Solo un daño dentro de la caja deja una longitud sana.

@@ -126,6 +126,7 @@ fault-ceiling-fan-on-wall = Un ventilador de techo no cuelga de una caja en una 
 fault-listed-box-not-identified = Una caja listada para el peso de una luminaria está identificada para llevarla. ¿Qué es correcto?
 fault-fan-location-of-no-ceiling = Solo una caja en un techo puede tener que estar lista para un ventilador. Omita fan_location.
 fault-weight-marked-and-not = Se da un peso marcado en la caja, y weight_marked dice que ninguno lo está. Omita uno de los dos.
+fault-fan-box-marked-outside = Una caja listada para un ventilador lleva en esta edición su marca en el interior, y esto dice que no. Indique cuál de los dos es cierto.
 fault-weight-marked-not-said = Se dice que en la caja está marcado un peso. Délo como marked_weight.
 
 point-interior_weight_mark = ¿Debe toda caja de techo llevar marcado en su interior el peso que soporta, o solo una que soporta más de 50 lb (23 kg)?

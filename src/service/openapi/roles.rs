@@ -11,7 +11,7 @@ use std::collections::BTreeSet;
 const ROLE: &str = "x-role";
 
 /// Members that have the same role wherever they stand.
-const EVERYWHERE: [(&str, &str); 18] = [
+const EVERYWHERE: [(&str, &str); 17] = [
     ("edition", "default"),
     ("units", "default"),
     ("count", "default"),
@@ -27,14 +27,13 @@ const EVERYWHERE: [(&str, &str); 18] = [
     ("separable", "thing"),
     ("side_entry", "thing"),
     ("spliced_to_reach", "thing"),
-    ("length_outside_opening", "default"),
     ("marked_weight", "default"),
     ("stems", "default"),
 ];
 
 /// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
 /// writes no extension.
-const OF_SCHEMA: [(&str, &str, &str); 32] = [
+const OF_SCHEMA: [(&str, &str, &str); 30] = [
     ("Access", "finish_opening", "thing"),
     ("Access", "under_loose_cover", "relief"),
     ("Barrier", "marked_volume", "default"),
@@ -52,7 +51,6 @@ const OF_SCHEMA: [(&str, &str, &str); 32] = [
     ("BoxMountingRequest", "unused_openings", "thing"),
     ("Cable", "grounding", "default"),
     ("ConduitBodyRequest", "contents", "thing"),
-    ("ConstructedBox", "wall_thickness", "default"),
     ("Contents", "canopy", "thing"),
     ("Device", "gangs", "default"),
     ("EnclosureTypesRequest", "enclosure_type", "thing"),
@@ -63,7 +61,6 @@ const OF_SCHEMA: [(&str, &str, &str); 32] = [
     ("FreeConductor", "emergence_depth", "default"),
     ("Handhole", "exposed_metal", "thing"),
     ("LuminaireAndFanOutletsRequest", "box", "thing"),
-    ("LuminaireAndFanOutletsRequest", "fan_location", "thing"),
     ("Marking", "insulation", "default"),
     ("MountedBox", "material", "thing"),
     ("WiringEntry", "clamp_inside", "thing"),

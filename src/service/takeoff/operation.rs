@@ -10,6 +10,8 @@ use crate::service::openapi::check_operation::posted;
 use crate::service::openapi::{closed_object, described_text, one_of_names};
 use crate::service::register::{CHECKS, CheckSchemas, with_schema};
 use crate::takeoff::summary::Summary;
+use crate::takeoff::table::Column;
+use utoipa::openapi::extensions::{Extensions, ExtensionsBuilder};
 use utoipa::openapi::path::{PathItem, Paths, PathsBuilder};
 use utoipa::openapi::request_body::RequestBodyBuilder;
 use utoipa::openapi::schema::{AnyOfBuilder, ArrayBuilder, ObjectBuilder, OneOfBuilder};
@@ -73,9 +75,18 @@ pub fn describe() -> (Vec<(String, RefOr<Schema>)>, Paths) {
         ("TakeoffAnswerLines", "text-takeoff-answer-lines"),
         ("TakeoffAnswerTable", "text-takeoff-answer-table"),
     ] {
-        all.push((name.to_owned(), described_text(messages.fixed(key)).build().into()));
+        let text = described_text(messages.fixed(key));
+        let text = if name == "TakeoffTable" { text.extensions(Some(roles_of_columns())) } else { text };
+        all.push((name.to_owned(), text.build().into()));
     }
     (all, paths(messages))
+}
+
+/// The role of the cells of each column of a table: what it means that one is empty.
+fn roles_of_columns() -> Extensions {
+    let roles: serde_json::Map<String, serde_json::Value> =
+        Column::ALL.iter().map(|column| (column.name().to_owned(), column.role().name().into())).collect();
+    ExtensionsBuilder::new().add("x-roles", roles).build()
 }
 
 fn paths(messages: &Catalogue) -> Paths {

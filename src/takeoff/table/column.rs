@@ -5,9 +5,37 @@ use crate::derivation::{Pattern, Pointer};
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
-/// Declares the columns: their names, and other spellings that a header may have.
+/// What an empty cell means. The members of requests have the same roles.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Role {
+    /// The thing is not there.
+    Thing,
+    /// It is not known.
+    Property,
+    /// It is not claimed.
+    Relief,
+    /// It is what the documentation says.
+    Default,
+    /// It says nothing of what is installed.
+    Choice,
+}
+
+impl Role {
+    /// The word for it, as in the schemas of requests.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Thing => "thing",
+            Self::Property => "property",
+            Self::Relief => "relief",
+            Self::Default => "default",
+            Self::Choice => "choice",
+        }
+    }
+}
+
+/// Declares the columns: the role of their cells, their names, and other spellings that a header may have.
 macro_rules! columns {
-    ($($(#[doc = $doc:literal])+ $column:ident $name:literal $(or $other:literal)*),+ $(,)?) => {
+    ($($(#[doc = $doc:literal])+ $role:ident $column:ident $name:literal $(or $other:literal)*),+ $(,)?) => {
         /// A column of a table.
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
         pub enum Column { $($(#[doc = $doc])+ $column),+ }
@@ -26,6 +54,11 @@ macro_rules! columns {
                 match self { $(Self::$column => &concat!("/", $name)),+ }
             }
 
+            /// The role of its cells: what it means that one is empty.
+            pub const fn role(self) -> Role {
+                match self { $(Self::$column => Role::$role),+ }
+            }
+
             const fn others(self) -> &'static [&'static str] {
                 match self { $(Self::$column => &[$($other),*]),+ }
             }
@@ -35,49 +68,49 @@ macro_rules! columns {
 
 columns! {
     /// The caller's own mark.
-    Reference "reference" or "ref" or "mark" or "tag",
+    Choice Reference "reference" or "ref" or "mark" or "tag",
     /// Which check is made.
-    Check "check",
+    Choice Check "check",
     /// The edition of the code.
-    Edition "edition" or "code edition",
+    Default Edition "edition" or "code edition",
     /// The system of units.
-    Units "units",
+    Default Units "units",
     /// A standard metal box.
-    Box "box" or "standard box" or "box size",
+    Property Box "box" or "standard box" or "box size",
     /// How many gangs the box has.
-    Gangs "gangs" or "gang",
+    Property Gangs "gangs" or "gang",
     /// The volume marked on the box.
-    MarkedVolume "marked_volume" or "box volume",
+    Property MarkedVolume "marked_volume" or "box volume",
     /// What the box is made of.
-    Material "material" or "box material",
+    Property Material "material" or "box material",
     /// The volume marked on a plaster ring.
-    RingVolume "ring_volume" or "plaster ring volume" or "mud ring volume",
+    Property RingVolume "ring_volume" or "plaster ring volume" or "mud ring volume",
     /// The volume marked on an extension ring.
-    ExtensionVolume "extension_volume" or "extension ring volume",
+    Property ExtensionVolume "extension_volume" or "extension ring volume",
     /// The volume marked on a raised cover.
-    CoverVolume "cover_volume" or "raised cover volume",
+    Property CoverVolume "cover_volume" or "raised cover volume",
     /// Cables that end in the box.
-    Cables "cables" or "cable",
+    Thing Cables "cables" or "cable",
     /// Conductors in the box, or in the raceway.
-    Conductors "conductors" or "conductor" or "wires",
+    Thing Conductors "conductors" or "conductor" or "wires",
     /// Grounding conductors that no cable brings.
-    Grounds "grounds" or "ground" or "grounding conductors",
+    Thing Grounds "grounds" or "ground" or "grounding conductors",
     /// Devices on yokes.
-    Devices "devices" or "device",
+    Thing Devices "devices" or "device",
     /// Internal clamps.
-    Clamps "clamps" or "internal clamps",
+    Property Clamps "clamps" or "internal clamps",
     /// Luminaire studs and hickeys.
-    Fittings "fittings" or "support fittings",
+    Thing Fittings "fittings" or "support fittings",
     /// The kind of raceway.
-    Raceway "raceway" or "conduit" or "raceway kind",
+    Property Raceway "raceway" or "conduit" or "raceway kind",
     /// The trade size of the raceway.
-    TradeSize "trade_size" or "conduit size" or "raceway size",
+    Property TradeSize "trade_size" or "conduit size" or "raceway size",
     /// The length of the raceway between two enclosures.
-    Length "length",
+    Property Length "length",
     /// Whether the raceway is a nipple.
-    Nipple "nipple",
+    Relief Nipple "nipple",
     /// The insulation type of the conductors in a raceway.
-    Insulation "insulation" or "insulation type",
+    Property Insulation "insulation" or "insulation type",
 }
 
 impl Column {

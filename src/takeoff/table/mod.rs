@@ -41,7 +41,7 @@ mod raceway;
 mod record;
 mod standard;
 
-pub use column::Column;
+pub use column::{Column, Role};
 
 use crate::checks::outlet_fill::OutletFill;
 use crate::checks::raceway_fill::RacewayFill;

@@ -244,6 +244,26 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             "fault-listed-and-not",
             json!({"enclosure": {"material": "die_cast", "listed": false, "listed_as_equal": true}}),
         ),
+        (
+            "box_construction",
+            "fault-listed-without-provision",
+            json!({"enclosure": {"material": "die_cast", "listed": true, "grounding_provision": false}}),
+        ),
+        (
+            "box_construction",
+            "fault-listed-with-thin-walls",
+            json!({"enclosure": {"material": "sheet_steel", "volume": 150, "listed": true, "wall_thickness": 0.05}}),
+        ),
+        (
+            "free_conductors",
+            "fault-reach-shorter-than-conductor",
+            json!({"opening": {"gangs": 1}, "emergence_depth": 2, "conductors": [{"role": "spliced", "free_length": 6, "length_outside_opening": 2}]}),
+        ),
+        (
+            "luminaire_and_fan_outlets",
+            "fault-fan-box-marked-outside",
+            json!({"load": {"kind": "ceiling_fan", "weight": 30}, "box": {"listed_for_fan": true, "marked_inside": false}}),
+        ),
     ]
 }
 

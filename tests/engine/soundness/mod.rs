@@ -89,9 +89,24 @@ fn droppable(Asked { check, request, .. }: &Asked) -> Vec<String> {
             let cable = member.at.rsplit_once('/').and_then(|(cable, _)| request.pointer(cable));
             cable.is_some_and(|cable| cable["kind"] != "NM-B")
         }
+        // the law gives a box without a mark so much: what is heavier needs one
+        "/box/marked_weight" => {
+            let is_fan = request["load"]["kind"] == "ceiling_fan";
+            let unmarked = match (is_fan, request["units"] == "si") {
+                (false, false) => 50.0,
+                (true, false) => 35.0,
+                (false, true) => 23.0,
+                (true, true) => 16.0,
+            };
+            request["load"]["weight"].as_f64().is_some_and(|weight| weight > unmarked)
+        }
         _ => false,
     };
     places.extend(members.into_iter().filter(also).map(|member| member.at));
+    // in 2017 it brings in spare conductors, which are things: those that nobody names are not there
+    if request["edition"] == "2017" && request["fan_location"]["spare_conductors"] == true {
+        places.retain(|at| at != "/fan_location");
+    }
     places
 }
 

@@ -63,7 +63,7 @@ fn what_was_left_out_is_what_is_asked_for() {
 
 /// What was left out decided alone, and something else is asked for that would decide as well: a listing instead of a measure, a
 /// measure instead of a clearance, the kind of thing instead of a property of it.
-const ANOTHER_FACT_DECIDES: [&str; 37] = [
+const ANOTHER_FACT_DECIDES: [&str; 38] = [
     "box_construction /enclosure/listed_as_equal",
     "box_depths /equipment/side_entry/clearance",
     "box_mounting /access/finish_opening/diameter",
@@ -94,6 +94,7 @@ const ANOTHER_FACT_DECIDES: [&str; 37] = [
     "conduit_body_check /marked",
     "conduit_body_check /pulls/conductors/insulation",
     "free_conductors /conductors/free_length",
+    "free_conductors /conductors/length_outside_opening",
     "free_conductors /opening",
     "free_conductors /opening/height",
     "free_conductors /opening/width",
