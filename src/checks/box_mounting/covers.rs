@@ -52,12 +52,17 @@ impl Mounting {
         if stage == Some(Stage::Finished) {
             self.inspection.proof.word(&COVER, "finished", STAGE);
         }
-        let at = |member| Pointer::to(&"/cover").member(member);
         self.closed(cover);
-        if cover.fitted == Some(false) {
-            self.inspection.proof.does_not_apply(&COVER_SCREWS, "no-cover-fitted", Some(at(&"/fitted")));
-        } else {
-            self.inspection.fact(&COVER_SCREWS, cover.screws_match, at(&"/screws_match"), SCREWS);
+        match cover.screws {
+            Some(_) if cover.fitted == Some(false) => {
+                let fitted = Some(Pointer::to(&"/cover/fitted"));
+                self.inspection.proof.does_not_apply(&COVER_SCREWS, "no-cover-fitted", fitted);
+            }
+            Some(screws) => {
+                let at = Pointer::to(&"/cover/screws/match_threads");
+                self.inspection.fact(&COVER_SCREWS, screws.match_threads, at, SCREWS);
+            }
+            None => {}
         }
         if let Some(finish) = cover.combustible_finish {
             self.finish_under_canopy(finish);

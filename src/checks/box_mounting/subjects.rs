@@ -59,7 +59,7 @@ pub(super) static SUBJECTS: [Subject<Request>; 12] = [
             InScope::when(|request| !is_conduit_body(request), &COVER),
             InScope::when(is_conduit_body, &BODY_COVER),
             InScope::when(|_| false, &LUMINAIRE_OVER_BOX),
-            InScope::always(&COVER_SCREWS),
+            InScope::when(|request| request.cover.is_some_and(|cover| cover.screws.is_some()), &COVER_SCREWS),
             InScope::when(
                 |request| request.cover.is_some_and(|cover| cover.combustible_finish.is_some()),
                 &CANOPY_FINISH,

@@ -179,7 +179,7 @@ pub const MOUNTING: &[(&str, Kind)] = &[
         Object(&[
             ("fitted", Fact),
             ("luminaire_with_open_back", Fact),
-            ("screws_match", Fact),
+            ("screws", Object(&[("match_threads", Fact)])),
             ("combustible_finish", Object(&[("exposed_area", Size), ("covered", Fact)])),
             ("pendant_cord", Object(&[("bushed", Fact)])),
         ]),

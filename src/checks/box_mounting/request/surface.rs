@@ -84,12 +84,20 @@ pub struct FittedCover {
     /// back through which the wiring is reached.
     #[schema(extensions(("x-role" = json!("relief"))))]
     pub luminaire_with_open_back: Option<bool>,
-    /// Whether its screws are machine screws that fit the threads of the box, or are those of the instructions.
-    pub screws_match: Option<bool>,
+    /// Screws that hold it in place of those that came with it. Leave them out where there are none.
+    pub screws: Option<CoverScrews>,
     /// A combustible finish that is exposed between the edge of a canopy and the box.
     pub combustible_finish: Option<CombustibleFinish>,
     /// The cord of a pendant that leaves through the cover.
     pub pendant_cord: Option<PendantCord>,
+}
+
+/// Screws that were put in on site to hold a cover.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct CoverScrews {
+    /// Whether they are machine screws that fit the threads of the box, or are those of the instructions.
+    pub match_threads: Option<bool>,
 }
 
 /// The cord of a pendant that leaves through a cover.
