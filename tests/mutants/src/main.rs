@@ -4,11 +4,12 @@
 //! cargo run --manifest-path tests/mutants/Cargo.toml                  every mutant that is chosen
 //! cargo run --manifest-path tests/mutants/Cargo.toml -- --tenth HASH  a tenth of them, by any text
 //! cargo run --manifest-path tests/mutants/Cargo.toml -- KEY…          some, by their keys
+//! cargo run --manifest-path tests/mutants/Cargo.toml -- --record      every one, and writes the list of survivors anew
 //! ```
 //!
-//! All mutants are compiled once, each behind a switch, into a copy of the project below `target/mutants/`. Those that nothing can notice,
-//! since they change nothing that can be asked for, stand in `equivalent.csv` with the reason; any other survivor is an error, and so is a line
-//! there that is not true any more.
+//! All mutants are compiled once, each behind a switch, into a copy of the project below `target/mutants/`. Known survivors stand in
+//! `survivors.csv`: `equivalent`, since nothing that can be asked for is answered otherwise, with the reason; or `open`, since no test tells
+//! yet. Any other survivor is an error, and so is a line there that is not true any more.
 
 mod constant;
 mod copy;
@@ -22,9 +23,8 @@ use std::error::Error;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
-use std::{env, fs, thread};
+use std::{env, fs};
 
 /// Why there is no result.
 type Failure = Box<dyn Error + Send + Sync>;
@@ -33,7 +33,7 @@ type Failure = Box<dyn Error + Send + Sync>;
 const ENGINE: [&str; 6] = ["checks", "derivation", "quantity", "rulebook", "tables", "trade"];
 
 /// One mutant in so many is chosen, by its key: a change elsewhere chooses no others.
-const ONE_IN: u64 = 16;
+const ONE_IN: u64 = 24;
 
 /// The command that is cargo.
 fn cargo() -> String {
@@ -54,6 +54,7 @@ fn main() -> ExitCode {
 /// Which of the chosen mutants run.
 enum Wanted {
     All,
+    Recorded,
     Tenth(u64),
     Keys(Vec<String>),
 }
@@ -62,16 +63,17 @@ impl Wanted {
     fn of(arguments: &[String]) -> Result<Self, Failure> {
         match arguments {
             [] => Ok(Self::All),
+            [flag] if flag == "--record" => Ok(Self::Recorded),
             [flag, text] if flag == "--tenth" => Ok(Self::Tenth(hash(&[text]) % 10)),
             keys if keys.iter().all(|key| !key.starts_with('-')) => Ok(Self::Keys(keys.to_vec())),
-            _ => Err("usage: elbowroom-mutants [--tenth HASH | KEY…]".into()),
+            _ => Err("usage: elbowroom-mutants [--record | --tenth HASH | KEY…]".into()),
         }
     }
 
     fn takes(&self, mutant: &Mutant) -> bool {
         let is_chosen = mutant.key.is_multiple_of(ONE_IN);
         match self {
-            Self::All => is_chosen,
+            Self::All | Self::Recorded => is_chosen,
             Self::Tenth(tenth) => is_chosen && mutant.key / ONE_IN % 10 == *tenth,
             Self::Keys(keys) => keys.contains(&written(mutant.key)),
         }
@@ -87,7 +89,8 @@ fn whole() -> Result<bool, Failure> {
     let all = candidates(root)?;
     let mutants: Vec<Mutant> = all.iter().filter(|mutant| wanted.takes(mutant)).cloned().collect();
     println!("{} of {} mutants", mutants.len(), all.len());
-    let mut equivalent = Equivalent::read(&here.join("equivalent.csv"), &all)?;
+    let list = here.join("survivors.csv");
+    let mut known = Known::read(&list, &all)?;
     if mutants.is_empty() {
         return Err("no mutant is chosen".into());
     }
@@ -103,20 +106,24 @@ fn whole() -> Result<bool, Failure> {
         match (outcome, mutants.get(*number)) {
             (Outcome::Noticed(test), Some(mutant)) => {
                 *by.entry(test.split("::").next().unwrap_or_default()).or_default() += 1;
-                equivalent.was_noticed(mutant, test);
+                known.was_noticed(mutant, test);
             }
             (Outcome::Survived, Some(mutant)) => survivors.push(mutant),
             (_, None) => {}
         }
     }
     for mutant in built.left_out.iter().filter_map(|number| mutants.get(*number)) {
-        equivalent.was_noticed(mutant, "the compiler");
+        known.was_noticed(mutant, "the compiler");
     }
     println!("{} noticed, {} survived", outcomes.len() - survivors.len(), survivors.len());
     for (test, count) in by {
         println!("  {count} by {test}");
     }
-    equivalent.report(&survivors)
+    if matches!(wanted, Wanted::Recorded) {
+        known.record(&list, &survivors)?;
+        return Ok(true);
+    }
+    Ok(known.report(&survivors))
 }
 
 /// Every mutant of the engine.
@@ -158,98 +165,110 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) -> Result<(), Failure> {
     Ok(())
 }
 
-/// Runs mutants side by side, as many at a time as there are processors. Each is written down with what noticed it, and after how
-/// many seconds.
+/// Runs mutants side by side. Each is written down with what noticed it, and after how many seconds.
 fn run_all(
     tests: &Tests,
     mutants: &[Mutant],
     numbers: &[usize],
     record: &Path,
-) -> Result<BTreeMap<usize, Outcome>, Failure> {
-    let (next, outcomes) = (AtomicUsize::new(0), Mutex::new(BTreeMap::new()));
+) -> Result<Vec<(usize, Outcome)>, Failure> {
     let record = Mutex::new(csv::Writer::from_path(record)?);
-    let work = || -> Result<(), Failure> {
-        while let Some(number) = numbers.get(next.fetch_add(1, Ordering::Relaxed)) {
-            let began = Instant::now();
-            let outcome = tests.run(*number)?;
-            let seconds = format!("{:.1}", began.elapsed().as_secs_f64());
-            if let (Some(mutant), Ok(mut record)) = (mutants.get(*number), record.lock()) {
-                let by = match &outcome {
-                    Outcome::Noticed(test) => test,
-                    Outcome::Survived => "",
-                };
-                record.write_record([&*written(mutant.key), &place(mutant), &mutant.change, by, &seconds])?;
-                record.flush()?;
-            }
-            outcomes.lock().map_err(|_| "a run broke off")?.insert(*number, outcome);
+    run::side_by_side(numbers, |number| {
+        let began = Instant::now();
+        let outcome = tests.run(*number)?;
+        let seconds = format!("{:.1}", began.elapsed().as_secs_f64());
+        let by = match &outcome {
+            Outcome::Noticed(test) => test,
+            Outcome::Survived => "",
+        };
+        if let (Some(mutant), Ok(mut record)) = (mutants.get(*number), record.lock()) {
+            record.write_record([&*written(mutant.key), &place(mutant), &mutant.change, by, &seconds])?;
+            record.flush()?;
         }
-        Ok(())
-    };
-    let lanes = thread::available_parallelism().map_or(2, usize::from);
-    thread::scope(|scope| {
-        let running: Vec<_> = (0..lanes).map(|_| scope.spawn(work)).collect();
-        running.into_iter().try_for_each(|lane| lane.join().map_err(|_| "a run broke off")?)
-    })?;
-    Ok(outcomes.into_inner()?)
+        Ok((*number, outcome))
+    })
 }
 
-/// The mutants that nothing can notice, and what is wrong about their list.
-struct Equivalent {
-    keys: BTreeSet<String>,
+/// The survivors that are known, and what is wrong about their list.
+struct Known {
+    /// By their keys: of what kind each is, and the reason.
+    kinds: BTreeMap<String, [String; 2]>,
     faults: Vec<String>,
 }
 
-impl Equivalent {
+impl Known {
     fn read(path: &Path, all: &[Mutant]) -> Result<Self, Failure> {
-        let known: BTreeMap<String, &Mutant> =
+        let mutants: BTreeMap<String, &Mutant> =
             all.iter().map(|mutant| (written(mutant.key), mutant)).collect();
-        let mut equivalent = Self { keys: BTreeSet::new(), faults: Vec::new() };
+        let mut known = Self { kinds: BTreeMap::new(), faults: Vec::new() };
         for row in csv::Reader::from_path(path)?.into_records() {
             let row = row?;
             let field = |place: usize| row.get(place).unwrap_or_default();
-            let key = field(0);
-            match known.get(key) {
-                Some(mutant) if mutant.key.is_multiple_of(ONE_IN) => {
-                    if field(1) != place(mutant) || field(2) != mutant.change || field(3).is_empty() {
-                        equivalent.faults.push(format!("{key} is «{}», «{}»", place(mutant), mutant.change));
-                    }
+            let (key, kind, reason) = (field(0), field(3), field(4));
+            match mutants.get(key) {
+                Some(mutant) if field(1) != place(mutant) || field(2) != mutant.change => {
+                    known.faults.push(format!("{key} is «{}», «{}»", place(mutant), mutant.change));
                 }
-                Some(_) => equivalent.faults.push(format!("{key} is not among the chosen")),
-                None => equivalent.faults.push(format!("there is no mutant {key} any more ({})", field(1))),
+                Some(mutant) if !mutant.key.is_multiple_of(ONE_IN) => {
+                    known.faults.push(format!("{key} is not among the chosen"));
+                }
+                Some(_) => {}
+                None => known.faults.push(format!("there is no mutant {key} any more ({})", field(1))),
             }
-            if !equivalent.keys.insert(key.to_owned()) {
-                equivalent.faults.push(format!("{key} stands twice"));
+            if !["equivalent", "open"].contains(&kind) || reason.is_empty() {
+                known.faults.push(format!("{key} is neither equivalent nor open with a reason"));
+            }
+            if known.kinds.insert(key.to_owned(), [kind, reason].map(str::to_owned)).is_some() {
+                known.faults.push(format!("{key} stands twice"));
             }
         }
-        Ok(equivalent)
+        Ok(known)
     }
 
     fn was_noticed(&mut self, mutant: &Mutant, by: &str) {
         let key = written(mutant.key);
-        if self.keys.contains(&key) {
+        if self.kinds.contains_key(&key) {
             self.faults.push(format!("{key} is noticed, by {by}"));
         }
     }
 
+    /// Writes the list anew, in the order of the sources; what is known of a survivor is kept.
+    fn record(&self, path: &Path, survivors: &[&Mutant]) -> Result<(), Failure> {
+        let mut list = csv::Writer::from_path(path)?;
+        list.write_record(["key", "place", "change", "kind", "reason"])?;
+        for mutant in survivors {
+            let key = written(mutant.key);
+            let [kind, reason] = match self.kinds.get(&key) {
+                Some([kind, reason]) => [&**kind, reason],
+                None => ["open", "no test tells them apart yet"],
+            };
+            list.write_record([&*key, &place(mutant), &mutant.change, kind, reason])?;
+        }
+        Ok(list.flush()?)
+    }
+
     /// Says which survivors are not known, and what is wrong about the list; whether there are none and nothing.
-    fn report(&self, survivors: &[&Mutant]) -> Result<bool, Failure> {
-        let unknown: Vec<_> =
-            survivors.iter().filter(|mutant| !self.keys.contains(&written(mutant.key))).collect();
-        println!("{} of the survivors are known to be equivalent", survivors.len() - unknown.len());
-        for mutant in &unknown {
+    fn report(&self, survivors: &[&Mutant]) -> bool {
+        let kind = |mutant: &&&Mutant| self.kinds.get(&written(mutant.key)).map(|[kind, _]| &**kind);
+        for known in ["equivalent", "open"] {
+            println!("  {} {known}", survivors.iter().filter(|mutant| kind(mutant) == Some(known)).count());
+        }
+        let mut is_well = self.faults.is_empty();
+        for mutant in survivors.iter().filter(|mutant| kind(mutant).is_none()) {
             println!(
-                "survived {} {}:{} in {}",
+                "survived {} {}:{} in {}\n    {}",
                 written(mutant.key),
                 mutant.file,
                 mutant.line,
-                mutant.function
+                mutant.function,
+                mutant.change
             );
-            println!("    {}", mutant.change);
+            is_well = false;
         }
         for fault in &self.faults {
-            println!("tests/mutants/equivalent.csv: {fault}");
+            println!("tests/mutants/survivors.csv: {fault}");
         }
-        Ok(unknown.is_empty() && self.faults.is_empty())
+        is_well
     }
 }
 
