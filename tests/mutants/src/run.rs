@@ -20,7 +20,7 @@ struct Stage {
 
 /// The tests that are used. Not among them: what reads the sources of the project, which are others here; drawings and words; and
 /// what asks of the cases, and not of the code, whether they are enough.
-const STAGES: [Stage; 3] = [
+const STAGES: [Stage; 4] = [
     Stage {
         name: "cases",
         program: "engine",
@@ -42,6 +42,7 @@ const STAGES: [Stage; 3] = [
             "--skip=the_engine_names_nothing_that_is_not_pure",
         ],
     },
+    Stage { name: "proofs", program: "engine", arguments: &["proofs::"] },
 ];
 
 /// Fewer requests than the suite generates, always the same ones, and no search for the smallest that fails.
