@@ -79,8 +79,9 @@ fn told<C: Check>(request: &Value) -> Vec<(Point, Vec<ReadingResult>)> {
     .collect()
 }
 
-/// The points that no figure belongs to: what is disputed is whether something is so.
-const WITHOUT_FIGURES: [Point; 1] = [Point::FeederAsNm];
+/// The points that no figure need belong to: what is disputed is whether something is so (a hinged cover, whether it is the side that
+/// comes off a box over 1000 V; elsewhere it decides a length).
+const WITHOUT_FIGURES: [Point; 2] = [Point::FeederAsNm, Point::HingedCover];
 
 /// Where a verdict is left open by a point, each reading stands with its verdict and with the figures that it compares.
 #[test]
@@ -97,7 +98,7 @@ fn each_reading_of_an_open_point_stands_with_its_figures() {
             shown.extend(readings.iter().find_map(|reading| reading.figures).map(|_| point.name()));
         }
     }
-    let without: Vec<_> = seen.difference(&shown).copied().collect();
+    let without: BTreeSet<_> = seen.difference(&shown).copied().collect();
     assert!(seen.len() > 5, "{seen:?}");
-    assert_eq!(without, WITHOUT_FIGURES.map(Point::name), "without figures");
+    assert!(without.is_subset(&WITHOUT_FIGURES.map(Point::name).into()), "without figures: {without:?}");
 }
