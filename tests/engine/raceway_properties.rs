@@ -107,9 +107,12 @@ fn request() -> impl Strategy<Value = Value> {
     let one_size = counted(conductor()).prop_map(|one| vec![("conductors", one)]);
     let several = prop::collection::vec(addition(), 1..6);
     let contents = prop_oneof![one_size, several];
-    let reading = select(vec!["unrounded_diameter", "printed_columns"]);
-    (select(vec!["us", "si"]), reading, select(RacewayKind::ALL), contents, any::<bool>()).prop_map(
-        |(units, reading, kind, contents, nipple)| {
+    let readings = (
+        select(vec!["unrounded_diameter", "printed_columns"]),
+        select(vec!["printed_area", "area_of_diameter"]),
+    );
+    (select(vec!["us", "si"]), readings, select(RacewayKind::ALL), contents, any::<bool>()).prop_map(
+        |(units, (of_raceway, of_conductor), kind, contents, nipple)| {
             // short enough in either unit
             let raceway = if nipple {
                 json!({"kind": kind, "length": 20})
@@ -117,7 +120,8 @@ fn request() -> impl Strategy<Value = Value> {
                 json!({"kind": kind, "nipple": false})
             };
             let mut request = json!({
-                "units": units, "interpretations": {"raceway_area": reading}, "raceway": raceway,
+                "units": units, "raceway": raceway,
+                "interpretations": {"raceway_area": of_raceway, "conductor_area": of_conductor},
                 "conductors": [], "bare_conductors": [], "cables": [], "measured_conductors": [],
             });
             for item in contents {
