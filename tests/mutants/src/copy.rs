@@ -132,18 +132,23 @@ fn manifest(mut text: String) -> Result<String, Failure> {
     Ok(text)
 }
 
-/// The files that belong to the project, in their order.
+/// The files of the project that are not built, in their order.
 fn files(root: &Path) -> Result<Vec<String>, Failure> {
-    let listed = Command::new("git")
-        .args(["ls-files", "-z", "--cached", "--others", "--exclude-standard", "--deduplicate"])
-        .current_dir(root)
-        .output()?;
-    if !listed.status.success() {
-        return Err(String::from_utf8_lossy(&listed.stderr).into());
+    let mut found = Vec::new();
+    let mut folders = vec![root.to_owned()];
+    while let Some(folder) = folders.pop() {
+        for entry in fs::read_dir(folder)? {
+            let path = entry?.path();
+            let name = path.strip_prefix(root)?.to_string_lossy().into_owned();
+            if path.is_file() {
+                found.push(name);
+            } else if name != ".git" && name != "tests/mutants" && !path.ends_with("target") {
+                folders.push(path);
+            }
+        }
     }
-    let names = String::from_utf8(listed.stdout)?;
-    let there = |name: &&str| !name.starts_with("tests/mutants/") && root.join(name).is_file();
-    Ok(names.split('\0').filter(there).map(str::to_owned).collect())
+    found.sort();
+    Ok(found)
 }
 
 /// Writes a file unless it is so already: what is unchanged is not compiled again.
@@ -174,6 +179,8 @@ fn remove_others(folder: &Path, kept: &BTreeSet<PathBuf>) -> Result<(), Failure>
 fn compile(root: &Path, copy: &Path) -> Result<(BTreeMap<String, PathBuf>, Vec<Value>), Failure> {
     let mut running = Command::new(cargo())
         .args(["test", "--no-run", "--quiet", "--locked", "--lib", "--test", "engine"])
+        // the engine alone is built to run fast: it is run hundreds of times, and its dependencies stay those of the other tests
+        .args(["--config", "profile.dev.package.elbowroom.opt-level=1"])
         .args(["--message-format", "json"])
         .current_dir(copy)
         .env("CARGO_TARGET_DIR", root.join("target"))
