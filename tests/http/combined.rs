@@ -169,6 +169,12 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
             "box_mounting/enclosure/material",
         ),
         (
+            json!({"checks": {"box_construction": {"enclosure": {"material": "sheet_steel", "listed": false}},
+                "box_mounting": mounting(json!({"listed_for_wet_locations": true}))}}),
+            "box_construction/enclosure/listed",
+            "box_mounting/enclosure/listed_for_wet_locations",
+        ),
+        (
             review(marked(), "box_construction", json!({"enclosure": {"material": "sheet_steel"}})),
             "outlet_box_fill/enclosure/material",
             "box_construction/enclosure/material",

@@ -200,3 +200,22 @@ fn every_example_is_valid_under_the_schema_that_is_published_for_it() {
     }
     assert!(validated > 25, "{validated}");
 }
+
+#[test]
+fn an_example_of_a_check_that_is_named_after_a_verdict_answers_it() {
+    let examples = read(&files());
+    let checks: BTreeSet<&str> = elbowroom::of_each_check!(C => <C as elbowroom::checks::Check>::NAME).into();
+    let mut named = 0;
+    for (id, name) in checks.iter().flat_map(|id| examples.of(id).map(move |example| (id, example))) {
+        let verdict = match name.name.as_str() {
+            "complies" => "complies",
+            "violates" => "violates",
+            "not-determined" => "not_determined",
+            _ => continue,
+        };
+        let Some(Outcome::Answer(answer)) = &name.outcome else { panic!("{id}/{}: no answer", name.name) };
+        assert_eq!(answer["verdict"], verdict, "{id}/{}", name.name);
+        named += 1;
+    }
+    assert!(named >= 3 * (checks.len() - 2), "only {named} examples");
+}

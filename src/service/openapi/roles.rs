@@ -33,7 +33,7 @@ const EVERYWHERE: [(&str, &str); 17] = [
 
 /// Members of one schema that have another role than their namesakes, or whose schema is a reference, beside which the derive
 /// writes no extension.
-const OF_SCHEMA: [(&str, &str, &str); 31] = [
+const OF_SCHEMA: [(&str, &str, &str); 32] = [
     ("Access", "finish_opening", "thing"),
     ("Access", "under_loose_cover", "relief"),
     ("Barrier", "marked_volume", "default"),
@@ -61,6 +61,7 @@ const OF_SCHEMA: [(&str, &str, &str); 31] = [
     ("FittedCover", "screws", "thing"),
     ("FreeConductor", "emergence_depth", "default"),
     ("Handhole", "exposed_metal", "thing"),
+    ("HoldingScrews", "count", "property"),
     ("LuminaireAndFanOutletsRequest", "box", "thing"),
     ("Marking", "insulation", "default"),
     ("MountedBox", "material", "thing"),

@@ -11,9 +11,9 @@ use crate::checks::FaultCode;
 use crate::quantity::Units;
 use crate::service::fault_list::FaultView;
 use reading::{
-    body_or_box, carried, hung, metal_of_row, metal_or_not, none_if_false, none_if_true, number, row,
-    shape_of_row, single_gang, some_if_any, some_if_carried, some_if_in_floor, some_if_there, some_or_none,
-    trade_size, word,
+    body_or_box, carried, hung, listed_if_true, listed_or_not, metal_of_row, metal_or_not, none_if_false,
+    none_if_true, number, row, shape_of_row, single_gang, some_if_any, some_if_borne_by_box, some_if_carried,
+    some_if_in_floor, some_if_there, some_or_none, trade_size, word,
 };
 use serde_json::{Map, Value};
 use std::collections::BTreeMap;
@@ -105,7 +105,19 @@ const FACTS: &[Fact] = &[
         (SUPPORTS, "/enclosure/trade_size", trade_size),
         (BODY, "/body/largest_raceway/trade_size", trade_size),
     ],
-    // whether anything but splices is in the box or carried by it
+    // whether the box is listed
+    &[
+        (CONSTRUCTION, "/enclosure/listed", listed_or_not),
+        (CONSTRUCTION, "/enclosure/listed_as_equal", listed_if_true),
+        (MOUNTING, "/access/under_loose_cover/listed_box", listed_or_not),
+        (MOUNTING, "/enclosure/listed_for_wet_locations", listed_if_true),
+        (MOUNTING, "/enclosure/listed_for_damp_locations", listed_if_true),
+        (LUMINAIRE, "/box/listed_for_weight", listed_if_true),
+        (LUMINAIRE, "/box/listed_for_fan", listed_if_true),
+        (LUMINAIRE, "/box/listed_for_floor", listed_if_true),
+        (BODY, "/body/listed", listed_or_not),
+    ],
+    // whether anything but splices is in the box or carried by it; what the structure carries is neither
     &[
         (SUPPORTS, "/enclosure/devices_or_luminaires", none_if_false),
         (FILL, "/contents/devices", some_if_any),
@@ -113,7 +125,7 @@ const FACTS: &[Fact] = &[
         (BODY, "/contents/devices", some_if_any),
         (DEPTHS, "/equipment", some_if_any),
         (MOUNTING, "/flush_device", some_if_there),
-        (LUMINAIRE, "/load/kind", some_if_carried),
+        (LUMINAIRE, "/load", some_if_borne_by_box),
     ],
     // whether a device or equipment is in the box
     &[
@@ -162,6 +174,11 @@ pub(in crate::service::combined) fn contradictions(parts: &Parts, units: Units) 
     review.supply_conductors(&mut pairs);
     review.conductors(&mut pairs);
     review.numbers_of_conductors(&mut pairs);
+    if review.is_load_carried_by_structure() {
+        let [canopy, none] = [(FILL, "/contents/canopy"), (SUPPORTS, "/enclosure/devices_or_luminaires")]
+            .map(|(c, p)| pointer_to(c, p));
+        pairs.retain(|[one, other]| ![&one.at, &other.at].iter().all(|at| **at == canopy || **at == none));
+    }
     let unnamed = review.devices_without_depth();
     let differing = pairs.iter().filter(|[one, other]| check_of(&one.at) != check_of(&other.at));
     differing
@@ -195,6 +212,11 @@ impl Review<'_> {
             Units::Us => 1.0,
             Units::Si => 25.4,
         }
+    }
+
+    /// Whether what hangs at the box is carried by the structure: its canopy then covers the box and is not held by it.
+    fn is_load_carried_by_structure(&self) -> bool {
+        self.get(LUMINAIRE, "/load/carried_by_structure") == Some(&Value::Bool(true))
     }
 
     fn get(&self, check: &str, pointer: &str) -> Option<&Value> {

@@ -91,6 +91,20 @@ pub(super) fn some_if_carried(value: &Value) -> Option<Says> {
     (value.as_str()? != "nothing").then(|| Says::word("some"))
 }
 
+/// A load that the box carries or has in it.
+pub(super) fn some_if_borne_by_box(load: &Value) -> Option<Says> {
+    let by_structure = load.get("carried_by_structure") == Some(&Value::Bool(true));
+    if by_structure { None } else { some_if_carried(load.get("kind")?) }
+}
+
+pub(super) fn listed_or_not(value: &Value) -> Option<Says> {
+    Some(Says::word(if value.as_bool()? { "listed" } else { "unlisted" }))
+}
+
+pub(super) fn listed_if_true(value: &Value) -> Option<Says> {
+    value.as_bool()?.then(|| Says::word("listed"))
+}
+
 pub(super) fn some_or_none(value: &Value) -> Option<Says> {
     Some(Says::word(if value.as_array()?.is_empty() { "none" } else { "some" }))
 }
