@@ -118,6 +118,9 @@ pub struct ReasonView<'a> {
     /// The name of the reason, as steps and lists of the answer give it.
     #[schema(value_type = String, example = "stays-inside")]
     because: &'static str,
+    /// The rules that it speaks of.
+    #[schema(value_type = Vec<String>, example = json!(["free-conductor.length"]))]
+    rules: Vec<&'static str>,
     /// The reason as a sentence.
     message: &'a str,
 }
@@ -325,10 +328,15 @@ pub fn message_of(finding: &Finding, messages: &Catalogue) -> String {
 fn reasons<'a>(proof: &Derivation, messages: &'a Catalogue) -> Vec<ReasonView<'a>> {
     let mut reasons: Vec<ReasonView<'a>> = Vec::new();
     for step in proof.steps() {
-        if let Operation::DoesNotApply { because } = step.operation
-            && !reasons.iter().any(|known| known.because == because)
-        {
-            reasons.push(ReasonView { because, message: messages.reason(because) });
+        let Operation::DoesNotApply { because } = step.operation else { continue };
+        let rule = step.rule.id;
+        match reasons.iter_mut().find(|known| known.because == because) {
+            Some(known) if known.rules.contains(&rule) => {}
+            Some(known) => known.rules.push(rule),
+            None => {
+                let message = messages.reason(because);
+                reasons.push(ReasonView { because, rules: vec![rule], message });
+            }
         }
     }
     reasons

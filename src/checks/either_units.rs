@@ -52,7 +52,13 @@ pub(super) fn apply<C: Check>(
     evaluation.proof.reading::<UnitsOfMeasure>();
     let asked_there = asked_only_there(evaluation, &other);
     let deciding: Vec<StepId> = differ.iter().filter_map(|(_, other)| other.step()).collect();
-    let mut here = evaluation.proof.append(&other.proof, &deciding).into_iter();
+    let lifting = differ
+        .iter()
+        .filter(|(_, told)| matches!(told, Other::NotAsked(Some(_))))
+        .filter_map(|(index, _)| lifted_by(&other.proof, evaluation.findings[*index].rule));
+    // the steps that lift a rule come after those that decide, so that each of these is found at its place
+    let wanted: Vec<StepId> = deciding.into_iter().chain(lifting).collect();
+    let mut here = evaluation.proof.append(&other.proof, &wanted).into_iter();
     for (index, told) in differ {
         let finding = &mut evaluation.findings[index];
         match told {
@@ -149,9 +155,27 @@ fn told<'a, O>(index: usize, here: &Evaluation<O>, other: &'a Evaluation<O>) -> 
             let asks_nothing_else = other.findings.iter().filter(fails).all(is_asked_here);
             // nor for what is only open here, where the other system fails: it does not come so far as to ask
             let stops = finding.status == Status::NotDetermined && other.verdict == Some(Verdict::Violates);
-            (asks_nothing_else && !stops).then(|| Other::NotAsked(other.proof.last_of(rule)))
+            (asks_nothing_else && !stops).then(|| Other::NotAsked(not_asked_by(&other.proof, rule)))
         }),
     }
+}
+
+/// The last step that lifts a rule.
+fn lifted_by(proof: &Derivation, rule: &Rule) -> Option<StepId> {
+    let lifts =
+        |step: &Step| ptr::eq(step.rule, rule) && matches!(step.operation, Operation::DoesNotApply { .. });
+    proof.steps().iter().rposition(lifts).map(StepId::at)
+}
+
+/// The step by which a rule is not asked: the comparison upon which it is lifted, otherwise what lifts it, otherwise the last about it.
+fn not_asked_by(proof: &Derivation, rule: &Rule) -> Option<StepId> {
+    let Some(lifted) = lifted_by(proof, rule) else { return proof.last_of(rule) };
+    let before = lifted.index().checked_sub(1);
+    let compares = |index: &usize| {
+        let step = &proof.steps()[*index];
+        ptr::eq(step.rule, rule) && matches!(step.operation, Operation::Compare { .. })
+    };
+    Some(before.filter(compares).map_or(lifted, StepId::at))
 }
 
 fn is_decided(finding: &Finding) -> bool {

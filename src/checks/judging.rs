@@ -64,6 +64,7 @@ fn take_again<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &mut 
     }
     if let Some(retaking) = first.retaking(&evaluation.findings) {
         C::retake(&mut evaluation.outcome, &retaking);
+        C::tell_again(&mut evaluation.outcome, &mut evaluation.findings);
     }
 }
 

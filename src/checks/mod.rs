@@ -78,6 +78,9 @@ pub trait Check {
     /// Takes again what the outcome says of findings that came to something else: rows that are met or not, verdicts about parts.
     fn retake(_outcome: &mut Self::Outcome, _retaking: &Retaking<'_>) {}
 
+    /// Takes back what was advised, and what rows lack, where that followed from what was found first and not from what it came to.
+    fn tell_again(_outcome: &mut Self::Outcome, _findings: &mut Vec<Finding>) {}
+
     /// What a takeoff takes from an answer beside its verdict. Nothing, for a check that neither measures nor sizes.
     fn takeoff_figures(_request: &Self::Request, _evaluation: &Evaluation<Self::Outcome>) -> TakeoffFigures {
         TakeoffFigures::default()

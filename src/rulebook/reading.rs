@@ -271,7 +271,7 @@ points! {
         OnePiece "one_piece",
     }
     /// Whether two short conductors may be joined in one connector with a single pigtail.
-    Settled SharedPigtail "shared_pigtail" by free_conductor::SPLICED {
+    Open SharedPigtail "shared_pigtail" by free_conductor::SPLICED {
         /// Each must be long enough on its own before it is joined.
         EachAlone "each_alone",
         /// The pigtail lengthens both.

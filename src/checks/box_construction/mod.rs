@@ -75,7 +75,8 @@ impl Check for BoxConstruction {
             given: request.enclosure,
         };
         let material = request.enclosure.material;
-        let is_judged = is_described(request);
+        let is_metal = material != BoxMetal::Nonmetallic;
+        let is_judged = is_metal && is_described(request) || has_metal_cover(request);
         let walls = if material == BoxMetal::Nonmetallic {
             construction.inspection.proof.does_not_apply(&GROUNDING, "nonmetallic-box", Some(MATERIAL));
             None
@@ -119,6 +120,11 @@ static SUBJECTS: [Subject<BoxConstructionRequest>; 2] = [
         scope: &[InScope::always(&COVER_MATERIAL), InScope::always(&COVER)],
     },
 ];
+
+/// Of a box and a cover that are not metal nothing is asked here, whatever else is said of them.
+fn has_metal_cover(request: &BoxConstructionRequest) -> bool {
+    request.cover.is_some_and(|cover| cover.material != Some(BoxMetal::Nonmetallic))
+}
 
 fn is_described(request: &BoxConstructionRequest) -> bool {
     let ConstructedBox { listed, wall_thickness, listed_as_equal, grounding_provision, .. } =
@@ -222,8 +228,8 @@ impl Construction {
         (reading == ListingEvidencesConstruction::Evidence).then_some(listing)
     }
 
-    /// A listing that excepts walls that are thin, where it is not said to be for anything else: of a large box none does, so that one of
-    /// unknown volume which has it is not large.
+    /// A listing that excepts walls that are thin, where it is not said to be for anything else: of a large box none does, and of one that
+    /// may be large its volume is asked for before anything is judged.
     fn excepts_thin_walls(&mut self, walls: Walls, thickness: Decimal) -> Option<Pointer> {
         let least = match walls {
             Walls::Known(rule, _) if rule == &LARGE_SHEET_STEEL => return None,

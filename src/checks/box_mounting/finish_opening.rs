@@ -3,7 +3,7 @@
 use super::{FinishOpening, Mounting, distance, of_box};
 use crate::checks::inspection::Sentences;
 use crate::derivation::{Figure, Pattern, Pointer, Relation};
-use crate::quantity::{Length, Measure};
+use crate::quantity::Length;
 use crate::rulebook::RuleFigure;
 use crate::rulebook::box_access::{OPENING, OPENING_FOR_DEVICE, OPENING_FULL, Openings};
 
@@ -89,9 +89,8 @@ impl Mounting {
         if is_body == Some(true) {
             return Some(false);
         }
-        let volume = self.enclosure.volume?;
+        let volume = self.volume(&OPENING)?;
         let proof = &mut self.inspection.proof;
-        let volume = proof.given(&OPENING, volume.value(), Measure::Volume, of_box(&"/volume"));
         let limit = proof.stated(&openings.small_up_to);
         let (is_small, _) = proof.compare(&OPENING, volume, Relation::AtMost, limit);
         (!is_small || is_body.is_some()).then_some(is_small)

@@ -31,6 +31,7 @@ use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::{Part, Rule, RuleFigure, Rulebook};
+use crate::tables::standard_boxes;
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -53,8 +54,10 @@ impl Check for BoxMounting {
     const SUBJECTS: &'static [Subject<BoxMountingRequest>] = &subjects::SUBJECTS;
 
     fn reads() -> &'static Reads {
-        static READS: Reads =
-            Reads::new(&[Part::BoxSurface, Part::BoxEntry, Part::BoxAccess, Part::BoxProtection], &[]);
+        static READS: Reads = Reads::new(
+            &[Part::BoxSurface, Part::BoxEntry, Part::BoxAccess, Part::BoxProtection],
+            &[standard_boxes::TABLE],
+        );
         &READS
     }
 
@@ -101,7 +104,7 @@ impl Mounting {
         self.inspection.proof.stated(figure)
     }
 
-    /// Whether the box is a conduit body, where that is said or follows from its being a single-gang box; noted in the proof.
+    /// Whether the box is a conduit body, where that is said or follows from its being a single-gang box or one of the table; noted in the proof.
     fn is_conduit_body(&mut self, rule: &'static Rule) -> Option<bool> {
         if let Some(is_body) = self.enclosure.conduit_body {
             self.inspection.proof.fact(rule, is_body, BODY);
@@ -111,7 +114,19 @@ impl Mounting {
             self.inspection.proof.fact(rule, true, SINGLE_GANG_BOX);
             return Some(false);
         }
-        None
+        let row = self.enclosure.standard?;
+        self.inspection.proof.word(rule, row.key(), STANDARD);
+        Some(false)
+    }
+
+    /// The volume of the box, where it is said or is that of its row.
+    fn volume(&mut self, rule: &'static Rule) -> Option<Figure> {
+        let proof = &mut self.inspection.proof;
+        if let Some(volume) = self.enclosure.volume {
+            return Some(proof.given(rule, volume.value(), Measure::Volume, of_box(&"/volume")));
+        }
+        let row = self.enclosure.standard.filter(|row| !row.shape().is_per_gang())?;
+        Some(proof.lookup(rule, row.volume(proof.units()), Some(STANDARD)))
     }
 
     /// What a figure is, where it only decides which question is asked.
@@ -121,6 +136,7 @@ impl Mounting {
 }
 
 const MATERIAL: Pointer = of_box(&"/material");
+const STANDARD: Pointer = of_box(&"/standard");
 const BODY: Pointer = of_box(&"/conduit_body");
 const SINGLE_GANG_BOX: Pointer = of_box(&"/single_gang_in_wall_or_ceiling");
 

@@ -6,7 +6,7 @@ use super::{
 };
 use crate::checks::Name;
 use crate::checks::inspection::Sentences;
-use crate::derivation::{Pointer, Relation};
+use crate::derivation::{Pattern, Pointer, Relation};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::box_protection::{
     BLUNT, COVER_SCREWS, DRAIN, DRAIN_FITTING, Fasteners, GROUNDED, KEEP_DRY, THROUGH_BODY, THROUGH_COVER,
@@ -115,7 +115,8 @@ impl Mounting {
         let reach = fastener.reach.map(|reach| reach.value());
         let protection = item.member(&"/protected_end");
         let may_be_longer = !std::ptr::eq(rule, &THROUGH_BODY);
-        let is_long = reach.is_some_and(|reach| reach > limit.value);
+        // a protected end may reach any way, so that nobody need say how far
+        let is_long = reach.is_none_or(|reach| reach > limit.value);
         if may_be_longer && is_long && fastener.protected_end == Some(true) {
             if let Some(reach) = reach {
                 self.inspection.proof.given(rule, reach, Measure::Length, item.member(&"/reach"));
@@ -141,25 +142,65 @@ impl Mounting {
             self.reach(fastener, item, &THROUGH_BODY, book.through_body);
             return;
         }
-        let Some(volume) = self.enclosure.volume else {
-            let at = of_box(&"/volume");
-            self.inspection.open(&THROUGH_WALL, None, at, "finding-fastener-volume-open");
+        let most_of_large = self.most_of_large(fastener, book);
+        let is_over = |most: Decimal| fastener.reach.is_some_and(|reach| reach.value() > most);
+        let is_protected = fastener.protected_end == Some(true);
+        let Some(volume) = self.volume(&THROUGH_WALL) else {
+            if is_body == Some(false) && is_protected {
+                let at = item.member(&"/protected_end");
+                self.inspection.granted(&THROUGH_WALL, at, "finding-fastener-end-protected");
+            } else if fastener.mounts_box == Some(false) && !is_protected && is_over(most_of_large) {
+                // too long for a large box is too long for any other
+                self.inspection.proof.fact(&THROUGH_WALL, false, item.member(&"/mounts_box"));
+                self.through_large_wall(fastener, item, book);
+            } else {
+                let at = of_box(&"/volume");
+                self.inspection.open(&THROUGH_WALL, None, at, "finding-fastener-volume-open");
+                let unsaid = [
+                    (
+                        fastener.protected_end.is_none() && is_body == Some(false),
+                        &"/protected_end" as Pattern,
+                    ),
+                    (fastener.mounts_box.is_none() && is_over(most_of_large), &"/mounts_box"),
+                    (fastener.reach.is_none(), &"/reach"),
+                ];
+                self.also_supply(item, &unsaid);
+            }
             return;
         };
         let proof = &mut self.inspection.proof;
-        let volume = proof.given(&THROUGH_WALL, volume.value(), Measure::Volume, of_box(&"/volume"));
         let limit = proof.stated(&book.large_over);
         let (is_large, _) = proof.compare(&THROUGH_WALL, volume, Relation::Above, limit);
-        let relieved = !is_large && fastener.mounts_box == Some(true) || fastener.protected_end == Some(true);
-        let most = if is_large { book.through_wall_near } else { book.through_small_wall };
-        let too_long_anyway = fastener.reach.is_some_and(|reach| reach.value() > self.value(&most));
-        if is_body.is_none() && (relieved || !too_long_anyway) {
+        let relieved = !is_large && fastener.mounts_box == Some(true) || is_protected;
+        let most = if is_large { most_of_large } else { self.value(&book.through_small_wall) };
+        if is_body.is_none() && (relieved || !is_over(most)) {
             self.inspection.open(&THROUGH_WALL, None, BODY, "finding-fastener-body-open");
+            let is_far_open = is_large && fastener.from_adjacent_wall.is_none();
+            let unsaid = [
+                (is_far_open && is_over(self.value(&book.through_wall)), &"/from_adjacent_wall" as Pattern),
+                (fastener.reach.is_none(), &"/reach"),
+            ];
+            self.also_supply(item, &unsaid);
         } else if is_large {
             self.through_large_wall(fastener, item, book);
         } else {
             self.through_small_wall(fastener, item, book);
         }
+    }
+
+    /// What else would settle what was left open last.
+    fn also_supply(&mut self, item: Pointer, unsaid: &[(bool, Pattern)]) {
+        if let Some(finding) = self.inspection.findings.last_mut() {
+            let members = unsaid.iter().filter(|(settles, _)| *settles);
+            finding.supply.extend(members.map(|(_, member)| item.member(*member)));
+        }
+    }
+
+    /// The most that a fastener may reach into a large box, as far from an adjacent wall as it is said to be.
+    fn most_of_large(&self, fastener: &Fastener, book: &Fasteners) -> Decimal {
+        let near = self.value(&book.near);
+        let is_far = fastener.from_adjacent_wall.is_some_and(|from| from.value() > near);
+        self.value(if is_far { &book.through_wall } else { &book.through_wall_near })
     }
 
     /// Of a small box: flush, except what mounts the box.

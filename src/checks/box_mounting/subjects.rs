@@ -6,8 +6,8 @@ use super::request::{
 };
 use crate::checks::{InScope, Subject};
 use crate::rulebook::box_access::{
-    BUILDING, HANDHOLE, HANDHOLE_COVER, HANDHOLE_WIRING, OPENING, OPENING_FOR_DEVICE, OPENING_FULL,
-    UNDER_LOOSE_COVER, UNDERGROUND,
+    BUILDING, HANDHOLE, HANDHOLE_COVER, HANDHOLE_SIZE, HANDHOLE_WIRING, OPENING, OPENING_FOR_DEVICE,
+    OPENING_FULL, UNDER_LOOSE_COVER, UNDERGROUND,
 };
 use crate::rulebook::box_entry::{
     IN_RACEWAY, INSULATING_FITTING, METAL_IN_NONMETALLIC, PROTECTED_FIRST, ROUND, SECURED, SHEATH,
@@ -25,7 +25,7 @@ use crate::rulebook::box_surface::{
 type Request = BoxMountingRequest;
 
 /// Each part of a mounting. A rule that stands in for another, or that only a figure brings in, is raised by what is found.
-pub(super) static SUBJECTS: [Subject<Request>; 12] = [
+pub(super) static SUBJECTS: [Subject<Request>; 13] = [
     Subject {
         name: "grounding",
         is_described: |request| {
@@ -142,6 +142,8 @@ pub(super) static SUBJECTS: [Subject<Request>; 12] = [
             InScope::always(&HANDHOLE_COVER),
         ],
     },
+    // how large one is, which another check judges
+    Subject { name: "handhole_size", is_described: |_| false, scope: &[InScope::always(&HANDHOLE_SIZE)] },
 ];
 
 fn extends_by(request: &Request, means: ExtensionMeans) -> bool {

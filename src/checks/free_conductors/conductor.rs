@@ -140,6 +140,11 @@ impl Lengths {
                 (sound_length, at.member(&"/damage/sound_length"), true, CUT_BACK)
             }
             (None, Some(extension)) if !self.spliced_length_counts(extension.kind) => {
+                // what it would be where a spliced length counts
+                if let Some(whole) = conductor.free_length {
+                    let at = at.member(&"/free_length");
+                    self.inspection.proof.given(&LENGTH, whole.value(), Measure::Length, at);
+                }
                 let at = at.member(&"/spliced_to_reach/length_in_one_piece");
                 (extension.length_in_one_piece, at, true, IN_ONE_PIECE)
             }

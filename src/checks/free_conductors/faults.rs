@@ -37,6 +37,10 @@ pub(super) fn find(request: &FreeConductorsRequest, faults: &mut Faults) {
     }
 }
 
+/// The widest opening by common practice: of a gang, in ten-thousandths, and of a box that has one gang or is not counted by the gang. No gang
+/// is wider than 2-1/2 in (65 mm), nor is one higher than 5 in (130 mm), and neither is a square or an octagonal box.
+const WIDEST: [(i64, i32); 2] = [(25_000, 5), (650_000, 130)];
+
 /// A device box, and any box of the table, has a small opening: no other measure can make it a large one.
 fn of_opening(request: &FreeConductorsRequest, opening: &BoxOpening, faults: &mut Faults) {
     let limit = Rulebook::of(request.edition).free_conductor.small_opening.value(request.units);
@@ -53,6 +57,26 @@ fn of_opening(request: &FreeConductorsRequest, opening: &BoxOpening, faults: &mu
     ];
     if let (Some(large), Some((_, named))) = (large, named.into_iter().find(|(is_said, _)| *is_said)) {
         faults.contradiction(Pointer::to(named), large, "fault-large-opening-of-small-box");
+        return;
+    }
+    let (gang, least) = WIDEST[request.units as usize];
+    let (gang, least) = (Decimal::ten_thousandths(gang), Decimal::whole(least));
+    let by_gangs = opening.gangs.map(|gangs| {
+        let wide = gang.times(gangs.get().into());
+        (if wide > least { wide } else { least }, Pointer::to(&"/opening/gangs"))
+    });
+    let by_row = opening
+        .standard
+        .filter(|row| !row.shape().is_per_gang())
+        .map(|_| (least, Pointer::to(&"/opening/standard")));
+    let sides = [
+        (opening.diameter, Pointer::to(&"/opening/diameter")),
+        (opening.width, Pointer::to(&"/opening/width")),
+        (opening.height, Pointer::to(&"/opening/height")),
+    ];
+    let Some((most, named)) = by_row.or(by_gangs) else { return };
+    if let Some((_, at)) = sides.iter().find(|(side, _)| side.is_some_and(|side| side.value() > most)) {
+        faults.contradiction(*at, named, "fault-opening-wider-than-box");
     }
 }
 

@@ -26,11 +26,11 @@ pub use outcome::{ConductorLength, FreeConductorsOutcome, SpliceAnswer};
 pub use request::*;
 
 use super::inspection::Inspection;
-use super::{Check, Faults, Judgement, Retaking, Subject};
+use super::{Check, Faults, Finding, Judgement, Retaking, Status, Subject};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::{Measure, Offset};
 use crate::rulebook::digest::Reads;
-use crate::rulebook::free_conductor::{FreeLengthBy, OUTSIDE};
+use crate::rulebook::free_conductor::{FreeLengthBy, OUTSIDE, SPLICED};
 use crate::rulebook::{Choice, Part, RuleFigure, Rulebook, Strategy};
 
 /// The check of the free conductors of one box.
@@ -55,6 +55,30 @@ impl Check for FreeConductors {
 
     fn retake(outcome: &mut FreeConductorsOutcome, retaking: &Retaking<'_>) {
         retaking.rows(&mut outcome.requirements);
+    }
+
+    /// A conductor that is long enough after all lacks nothing, and nobody need splice it.
+    fn tell_again(outcome: &mut FreeConductorsOutcome, findings: &mut Vec<Finding>) {
+        for row in outcome.conductors.iter_mut().filter(|row| row.short_by.is_some()) {
+            let of_row = format!("{}/", row.at);
+            let fails = |finding: &Finding| {
+                matches!(finding.status, Status::Violated | Status::NotDetermined)
+                    && finding.at.iter().any(|at| at.to_string().starts_with(&of_row))
+            };
+            if findings.iter().any(fails) {
+                continue;
+            }
+            (row.required, row.short_by) = (None, None);
+            let is_advice = |finding: &Finding| {
+                std::ptr::eq(finding.rule, &SPLICED)
+                    && finding.status == Status::Advisory
+                    && finding.at.contains(&row.at)
+            };
+            if findings.iter().any(is_advice) {
+                row.splice = None;
+                findings.retain(|finding| !is_advice(finding));
+            }
+        }
     }
 
     fn judge(rulebook: &Rulebook, request: &FreeConductorsRequest) -> Judgement<FreeConductorsOutcome> {

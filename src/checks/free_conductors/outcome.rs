@@ -31,7 +31,8 @@ pub struct ConductorLength {
     pub id: Option<String>,
     /// The conductor.
     pub at: Pointer,
-    /// The free length that it needs, from where it emerges. Absent where it is not determined.
+    /// The free length that it needs, from where it emerges. Absent where it is not determined, and where what the other system of
+    /// units asks is met: the findings have its figures.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub required: Option<Figure>,
     /// The length that counts: up to the damage if there is any, and in one piece where only that counts.

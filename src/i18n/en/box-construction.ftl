@@ -44,5 +44,6 @@ because-nonmetallic-cover = The cover is not metal.
 fault-listed-and-not = listed says that the box is not listed, and listed_as_equal that it is. Leave one of them out.
 fault-listed-without-provision = A metal box is listed with a means to connect an equipment grounding conductor, and this says that there is none. Say which of them is right, or read the listing as no evidence.
 fault-listed-with-thin-walls = These walls are thinner than those of any box with this listing. Say which of them is right, or read the listing as no evidence.
+fault-listed-thin-walls-of-unsaid-volume = Walls as thin as these are thinner than those of any listed box over 100 in³ (1650 cm³). Say the volume of the box.
 
-point-listing_evidences_construction = Is the listing of a metal box evidence of the thickness of its walls and of its means to connect a grounding conductor, where neither was looked at?
+point-listing_evidences_construction = Is the listing of a metal box evidence of the thickness of its walls and of its means to connect a grounding conductor, as far as nobody measured or looked for them?

@@ -170,6 +170,16 @@ fault-standard-box-is-not-round = Boxes of that row of the table have flat sides
 fault-standard-box-is-not-single-gang = Boxes of that row of the table are no single-gang boxes. Say which of the two it is.
 fault-single-gang-body = A single-gang box is no conduit body. Say which of the two it is.
 fault-single-gang-round = A single-gang box is not round. Say which of the two it is.
+fault-handhole-in-building = A handhole enclosure is for use in underground systems, and this one is said to be in or on a building. Say which of the two is right.
+fault-underground-is-wet = What is underground is in a wet location by Article 100. Say which of the two is right.
+fault-underground-and-in-surface = A box underground, or a handhole enclosure, does not open in a wall, ceiling or floor. Say which of the two is right.
+fault-handhole-of-another-kind = A handhole enclosure is no conduit body and no box of the table. Say which of the two it is.
+fault-box-listed-and-not = A box that is listed for a damp or wet location is listed, and this one is said not to be. Say which of the two is right.
+fault-volume-not-of-row = That is not the volume of this row of the table. A box of the row has it within a tenth, without what rings and covers add. Say which of the two is right.
+fault-single-gang-too-large = By common practice no single-gang box holds more than 50 in³ (820 cm³). Say which of the two is right.
+fault-whole-box-and-fits-device = An opening that is cut to fit a device does not leave the whole box open. Say which of the two is right.
+fault-whole-box-in-narrow-opening = By common practice no box is narrower than 0.7 in (18 mm), so that this opening leaves none wholly open. Say which of the two is right.
+fault-whole-box-off-center = An opening that leaves the whole box open takes in its center, and this one does not reach it. Say which of the two is right.
 
 ## Access to a box
 
@@ -233,7 +243,7 @@ finding-opening-size-open = The opening must measure at least { $limit } here. G
 finding-handhole-identified = The handhole enclosure is identified for use in underground systems.
 finding-handhole-not-identified = The handhole enclosure is not identified for use in underground systems.
 finding-handhole-identified-open = A handhole enclosure must be identified for use in underground systems. Say whether it is.
-finding-handhole-size = A handhole enclosure must also be as large as a pull box. Send its entries to the pull-box check; without a bottom, measure depth from the end of the conduit or cable to the cover.
+finding-handhole-size = How large the handhole enclosure is was not looked at here. It is sized like a pull box: send its entries to the pull-box check; without a bottom, measure depth from the end of the conduit or cable to the cover.
 finding-handhole-wiring-listed = Conductors and splices in the handhole enclosure are listed for wet locations.
 finding-handhole-wiring-not-listed = Conductors or splices in the handhole enclosure are not listed for wet locations.
 finding-handhole-wiring-open = Conductors and splices in a handhole enclosure must be listed for wet locations. Say whether they are.

@@ -50,6 +50,7 @@ because-large-opening = No dimension of the opening is under the limit.
 fault-round-opening-with-sides = Give the diameter of a round opening, or width and height of another: not both.
 fault-round-opening-with-gangs = A round opening has no gangs. Say which of the two it is.
 fault-large-opening-of-small-box = A device box, and any box of the table, has an opening under 8 in (200 mm) one way at the least. Say which of the two is right.
+fault-opening-wider-than-box = By common practice a gang is at most 2-1/2 in (65 mm) wide, and a device, square or octagonal box at most 5 in (130 mm) high. Say which of the two is right.
 fault-damage-outside-of-box = No part of this conductor leaves the box, so that it cannot be damaged in the wall. Say which of the two is right.
 fault-reach-longer-than-conductor = The conductor is said to reach farther outside the opening than its free length leaves over the depth. Say which of the two is right.
 fault-reach-shorter-than-conductor = The conductor is said to reach too short outside the opening, while its free length reaches far enough over the depth. Say which of the two is right.

@@ -44,5 +44,6 @@ because-nonmetallic-cover = La tapa no es metálica.
 fault-listed-and-not = listed dice que la caja no está listada, y listed_as_equal que lo está. Omita uno de los dos.
 fault-listed-without-provision = Las cajas metálicas se listan con un medio para conectar un conductor de puesta a tierra de equipos, y esto dice que no hay ninguno. Indique cuál de los dos es cierto, o lea el listado como ninguna prueba.
 fault-listed-with-thin-walls = Estas paredes son más delgadas que las de cualquier caja con este listado. Indique cuál de los dos es cierto, o lea el listado como ninguna prueba.
+fault-listed-thin-walls-of-unsaid-volume = Paredes tan delgadas son más delgadas que las de cualquier caja listada de más de 100 in³ (1650 cm³). Indique el volumen de la caja.
 
-point-listing_evidences_construction = ¿Demuestra el listado de una caja metálica el espesor de sus paredes y su medio para conectar un conductor de puesta a tierra, donde no se examinó ninguno de los dos?
+point-listing_evidences_construction = ¿Demuestra el listado de una caja metálica el espesor de sus paredes y su medio para conectar un conductor de puesta a tierra, en cuanto nadie los midió ni los buscó?

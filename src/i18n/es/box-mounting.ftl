@@ -170,6 +170,16 @@ fault-standard-box-is-not-round = Las cajas de esa fila de la tabla tienen costa
 fault-standard-box-is-not-single-gang = Las cajas de esa fila de la tabla no son de un gang. Indique cuál de las dos cosas es.
 fault-single-gang-body = Una caja de un gang no es un cuerpo de conducto. Indique cuál de los dos es.
 fault-single-gang-round = Una caja de un gang no es redonda. Indique cuál de las dos es.
+fault-handhole-in-building = Un registro de mano es para sistemas subterráneos, y de este se dice que está en un edificio o sobre él. Indique cuál de las dos cosas es cierta.
+fault-underground-is-wet = Lo subterráneo está en un lugar mojado según el Artículo 100. Indique cuál de las dos cosas es cierta.
+fault-underground-and-in-surface = Una caja subterránea, o un registro de mano, no abre en una pared, un techo ni un piso. Indique cuál de las dos cosas es cierta.
+fault-handhole-of-another-kind = Un registro de mano no es un cuerpo de conduit ni una caja de la tabla. Indique cuál de las dos cosas es.
+fault-box-listed-and-not = Una caja listada para un lugar húmedo o mojado está listada, y de esta se dice que no lo está. Indique cuál de las dos cosas es cierta.
+fault-volume-not-of-row = Ese no es el volumen de esta fila de la tabla. Una caja de la fila lo tiene con una décima más o menos, sin lo que añaden anillos y tapas. Indique cuál de las dos cosas es cierta.
+fault-single-gang-too-large = Según la práctica común, ninguna caja de un gang tiene más de 50 in³ (820 cm³). Indique cuál de las dos cosas es cierta.
+fault-whole-box-and-fits-device = Una abertura cortada a la medida de un dispositivo no deja abierta toda la caja. Indique cuál de las dos cosas es cierta.
+fault-whole-box-in-narrow-opening = Según la práctica común, ninguna caja es más angosta que 0.7 in (18 mm), así que esta abertura no deja ninguna del todo abierta. Indique cuál de las dos cosas es cierta.
+fault-whole-box-off-center = Una abertura que deja abierta toda la caja abarca su centro, y esta no llega a él. Indique cuál de las dos cosas es cierta.
 
 ## Acceso a una caja
 
@@ -233,7 +243,7 @@ finding-opening-size-open = La abertura debe medir aquí al menos { $limit }. In
 finding-handhole-identified = El registro de mano está identificado para uso en sistemas subterráneos.
 finding-handhole-not-identified = El registro de mano no está identificado para uso en sistemas subterráneos.
 finding-handhole-identified-open = Un registro de mano debe estar identificado para uso en sistemas subterráneos. Indique si lo está.
-finding-handhole-size = Un registro de mano debe ser además tan grande como una caja de paso. Envíe sus entradas a la revisión de cajas de paso; sin fondo, mida la profundidad desde el extremo del tubo conduit o cable hasta la tapa.
+finding-handhole-size = Aquí no se examinó lo grande que es el registro de mano. Se dimensiona como una caja de paso: envíe sus entradas a la revisión de cajas de paso; sin fondo, mida la profundidad desde el extremo del tubo conduit o cable hasta la tapa.
 finding-handhole-wiring-listed = Los conductores y empalmes en el registro de mano están listados para lugares mojados.
 finding-handhole-wiring-not-listed = Hay conductores o empalmes en el registro de mano que no están listados para lugares mojados.
 finding-handhole-wiring-open = Los conductores y empalmes en un registro de mano deben estar listados para lugares mojados. Indique si lo están.

@@ -50,6 +50,7 @@ because-large-opening = Ninguna dimensión de la abertura es menor que el límit
 fault-round-opening-with-sides = Indique el diámetro de una abertura redonda, o el ancho y la altura de otra: no ambas cosas.
 fault-round-opening-with-gangs = Una abertura redonda no tiene módulos (gangs). Indique cuál de las dos es.
 fault-large-opening-of-small-box = Una caja de dispositivos, y cualquier caja de la tabla, tiene una abertura menor que 8 in (200 mm) al menos en un sentido. Indique cuál de las dos cosas es cierta.
+fault-opening-wider-than-box = Según la práctica común, un gang tiene a lo más 2-1/2 in (65 mm) de ancho, y una caja de dispositivos, cuadrada u octagonal a lo más 5 in (130 mm) de alto. Indique cuál de las dos cosas es cierta.
 fault-damage-outside-of-box = Ninguna parte de este conductor sale de la caja, así que no puede estar dañado en la pared. Indique cuál de las dos cosas es cierta.
 fault-reach-longer-than-conductor = Se dice que el conductor llega más afuera de la abertura de lo que su longitud libre deja sobre la profundidad. Indique cuál de las dos es cierta.
 fault-reach-shorter-than-conductor = Se dice que el conductor llega demasiado poco afuera de la abertura, mientras que su longitud libre llega lo suficiente sobre la profundidad. Indique cuál de las dos es cierta.

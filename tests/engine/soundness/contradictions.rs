@@ -264,6 +264,61 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             "fault-fan-box-marked-outside",
             json!({"load": {"kind": "ceiling_fan", "weight": 30}, "box": {"listed_for_fan": true, "marked_inside": false}}),
         ),
+        (
+            "box_mounting",
+            "fault-handhole-in-building",
+            json!({"handhole": {"identified": true}, "access": {"place": "building"}}),
+        ),
+        (
+            "box_mounting",
+            "fault-underground-is-wet",
+            json!({"access": {"place": "underground", "reachable": true}, "moisture": {"location": "dry"}}),
+        ),
+        (
+            "box_mounting",
+            "fault-underground-and-in-surface",
+            json!({"handhole": {"identified": true}, "flush_surface": {"setback": 0, "gap": 0}}),
+        ),
+        (
+            "box_mounting",
+            "fault-handhole-of-another-kind",
+            json!({"handhole": {"identified": true}, "enclosure": {"standard": "square-4x1-1/2"}}),
+        ),
+        (
+            "box_mounting",
+            "fault-box-listed-and-not",
+            json!({"enclosure": {"listed_for_wet_locations": true}, "access": {"place": "underground", "reachable": false, "under_loose_cover": {"listed_box": false}}}),
+        ),
+        (
+            "box_mounting",
+            "fault-volume-not-of-row",
+            json!({"enclosure": {"standard": "square-4x1-1/2", "volume": 120}}),
+        ),
+        (
+            "box_mounting",
+            "fault-single-gang-too-large",
+            json!({"enclosure": {"single_gang_in_wall_or_ceiling": true, "volume": 300}}),
+        ),
+        (
+            "box_mounting",
+            "fault-whole-box-and-fits-device",
+            json!({"access": {"place": "building", "finish_opening": {"whole_box_open": true, "fits_device": true}}}),
+        ),
+        (
+            "box_mounting",
+            "fault-whole-box-in-narrow-opening",
+            json!({"access": {"place": "building", "finish_opening": {"whole_box_open": true, "long_side": 0.5, "short_side": 0.5}}}),
+        ),
+        (
+            "box_mounting",
+            "fault-whole-box-off-center",
+            json!({"access": {"place": "building", "finish_opening": {"whole_box_open": true, "off_center": 9, "long_side": 4, "short_side": 4}}}),
+        ),
+        (
+            "free_conductors",
+            "fault-opening-wider-than-box",
+            json!({"opening": {"gangs": 1, "width": 9}, "conductors": [{"role": "spliced", "free_length": 8}]}),
+        ),
     ]
 }
 

@@ -34,9 +34,10 @@ pub struct MountedBox {
     /// Its shape. Decides for locknuts and bushings on its side; that of a single-gang box is known, and so is that of a
     /// standard box unless its row takes in round boxes.
     pub shape: Option<BoxShape>,
-    /// Its row of the table of standard metal boxes, where it has one. Only its shape is taken from it.
+    /// Its row of the table of standard metal boxes, where it has one. Its shape and, of a row that does not count by the gang, its
+    /// volume are taken from it.
     pub standard: Option<StandardBox>,
-    /// Its volume, in the request's units.
+    /// Its volume, without what rings and covers add, in the request's units; within a tenth of that of its row.
     pub volume: Option<Volume>,
     /// Whether it is a conduit body; a single-gang box is none.
     pub conduit_body: Option<bool>,
@@ -54,10 +55,10 @@ pub struct MountedBox {
 }
 
 impl MountedBox {
-    /// Whether it is a conduit body, where that is said or follows from its being a single-gang box.
+    /// Whether it is a conduit body, where that is said or follows from its being a single-gang box or one of the table.
     pub(in super::super) fn is_conduit_body(self) -> Option<bool> {
         let by_gang = (self.single_gang_in_wall_or_ceiling == Some(true)).then_some(false);
-        self.conduit_body.or(by_gang)
+        self.conduit_body.or(by_gang).or(self.standard.map(|_| false))
     }
 }
 
