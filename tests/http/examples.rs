@@ -206,15 +206,17 @@ fn an_example_of_a_check_that_is_named_after_a_verdict_answers_it() {
     let examples = read(&files());
     let checks: BTreeSet<&str> = elbowroom::of_each_check!(C => <C as elbowroom::checks::Check>::NAME).into();
     let mut named = 0;
-    for (id, name) in checks.iter().flat_map(|id| examples.of(id).map(move |example| (id, example))) {
-        let verdict = match name.name.as_str() {
+    for (id, example) in checks.iter().flat_map(|id| examples.of(id).iter().map(move |example| (id, example)))
+    {
+        let verdict = match example.name.as_str() {
             "complies" => "complies",
             "violates" => "violates",
             "not-determined" => "not_determined",
             _ => continue,
         };
-        let Some(Outcome::Answer(answer)) = &name.outcome else { panic!("{id}/{}: no answer", name.name) };
-        assert_eq!(answer["verdict"], verdict, "{id}/{}", name.name);
+        let name = &example.name;
+        let Some(Outcome::Answer(answer)) = &example.outcome else { panic!("{id}/{name}: no answer") };
+        assert_eq!(answer["verdict"], verdict, "{id}/{name}");
         named += 1;
     }
     assert!(named >= 3 * (checks.len() - 2), "only {named} examples");

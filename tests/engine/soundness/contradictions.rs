@@ -352,6 +352,46 @@ fn two_members_that_state_one_fact_differently_are_refused_with_both_places() {
     }
 }
 
+/// The other members that say the same: each beside what it contradicts, and what is at the bound and no contradiction.
+#[test]
+fn what_lies_underground_and_what_is_too_large_is_refused_however_it_is_said() {
+    let underground = json!({"place": "underground", "reachable": true});
+    let refused = [
+        ("box_mounting", json!({"access": underground, "moisture": {"location": "damp"}})),
+        ("box_mounting", json!({"access": underground, "flush_surface": {"setback": 0, "gap": 0}})),
+        (
+            "box_mounting",
+            json!({"access": underground, "enclosure": {"single_gang_in_wall_or_ceiling": true}}),
+        ),
+        (
+            "box_mounting",
+            json!({"access": {"place": "underground", "reachable": true, "finish_opening": {"fits_device": true}}}),
+        ),
+        ("box_mounting", json!({"handhole": {}, "moisture": {"location": "dry"}})),
+        ("box_mounting", json!({"handhole": {}, "enclosure": {"conduit_body": true}})),
+        ("box_mounting", json!({"enclosure": {"standard": "square-4x1-1/2", "volume": 18.8}})),
+        ("box_mounting", json!({"enclosure": {"single_gang_in_wall_or_ceiling": true, "volume": 50.1}})),
+        ("free_conductors", json!({"opening": {"standard": "square-4x1-1/2", "diameter": 5.1}})),
+        ("free_conductors", json!({"opening": {"gangs": 3, "width": 7.6}})),
+    ];
+    let allowed = [
+        ("box_mounting", json!({"access": underground, "moisture": {"location": "wet"}})),
+        ("box_mounting", json!({"enclosure": {"standard": "square-4x1-1/2", "volume": 18.9}})),
+        ("box_mounting", json!({"enclosure": {"standard": "square-4x1-1/2", "volume": 23.1}})),
+        ("box_mounting", json!({"enclosure": {"standard": "device-3x2x3-1/2", "volume": 36}})),
+        ("box_mounting", json!({"enclosure": {"single_gang_in_wall_or_ceiling": true, "volume": 50}})),
+        ("free_conductors", json!({"opening": {"gangs": 1, "width": 5}})),
+        ("free_conductors", json!({"opening": {"gangs": 3, "width": 7.5}})),
+    ];
+    let checks: BTreeMap<&str, Contradictions> =
+        of_each_check!(C => (<C as Check>::NAME, contradictions::<C> as Contradictions)).into();
+    for (cases, expected) in [(&refused[..], 1), (&allowed[..], 0)] {
+        for (check, request) in cases {
+            assert_eq!(checks[check](request).len(), expected, "{request}");
+        }
+    }
+}
+
 /// A contradiction that a check finds and of which there is no request here would go unnoticed if it were lost.
 #[test]
 fn every_contradiction_that_a_check_finds_has_a_request() {
