@@ -92,9 +92,15 @@ impl Account {
             }
         }
         account.take_findings(findings);
+        account.name_subjects(subjects);
         account.take_needless_ways(findings);
         account.take_steps(proof);
         account
+    }
+
+    /// Leaves out what nothing was found about and nobody asked, where only a size was asked for.
+    pub(super) fn leave_unasked(&mut self) {
+        self.entries.retain(|entry| entry.is_accounted_for);
     }
 
     fn take_findings(&mut self, findings: &[Finding]) {
@@ -114,6 +120,19 @@ impl Account {
                     status,
                     is_accounted_for: true,
                 }),
+            }
+        }
+    }
+
+    /// What was found about a subject that is not described, because what else is said breaks one of its rules, is of that subject.
+    fn name_subjects<R>(&mut self, subjects: &[Subject<R>]) {
+        for entry in self.entries.iter_mut().filter(|entry| entry.subject.is_empty()) {
+            let asks = |subject: &&Subject<R>| {
+                subject.scope.iter().any(|asked| std::ptr::eq(asked.rule, entry.rule))
+            };
+            if let Some(subject) = subjects.iter().find(asks) {
+                entry.subject = subject.name;
+                self.not_looked_at.retain(|name| *name != subject.name);
             }
         }
     }

@@ -33,12 +33,17 @@ pub fn evaluate_under<C: Check>(book: &Rulebook, request: &C::Request) -> Evalua
 
 /// The one way from rules to an evaluation, whether they are an edition's or mutated.
 pub(super) fn follow<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
-    let mut evaluation = accounted_once::<C>(book, request);
+    let (mut evaluation, is_judged) = judged_once::<C>(book, request);
     if evaluation.verdict.is_some() {
         if evaluation.verdict != Some(Verdict::Complies) || !open_points(&evaluation.proof).is_empty() {
             take_again::<C>(book, request, &mut evaluation);
         }
         conclude(&mut evaluation);
+        if !is_judged && evaluation.verdict != Some(Verdict::Violates) {
+            (evaluation.verdict, evaluation.account) = (None, Account::default());
+        } else if !is_judged {
+            evaluation.account.leave_unasked();
+        }
     }
     evaluation.findings.retain(|finding| !finding.is_needless);
     evaluation
@@ -99,14 +104,22 @@ fn meet_in_either<C: Check>(book: &Rulebook, request: &C::Request, evaluation: &
 
 /// Evaluates a request under a rulebook whose readings all decide, in its own system of units.
 pub(super) fn accounted_once<C: Check>(book: &Rulebook, request: &C::Request) -> Evaluation<C::Outcome> {
+    judged_once::<C>(book, request).0
+}
+
+/// The same, and whether the request asks for a verdict. What is violated is a verdict, also where only a size is asked for.
+fn judged_once<C: Check>(book: &Rulebook, request: &C::Request) -> (Evaluation<C::Outcome>, bool) {
     let Judgement { outcome, findings, proof, cautions, is_judged } = C::judge(book, request);
+    let is_broken = findings.iter().any(|finding| finding.status == Status::Violated);
     let mut evaluation =
         Evaluation { verdict: None, outcome, findings, proof, cautions, account: Account::default() };
-    if is_judged {
+    if is_judged || is_broken {
         draw_up::<C>(request, &mut evaluation);
+    }
+    if is_judged {
         say_what_is_silent(&mut evaluation);
     }
-    evaluation
+    (evaluation, is_judged)
 }
 
 fn draw_up<C: Check>(request: &C::Request, evaluation: &mut Evaluation<C::Outcome>) {

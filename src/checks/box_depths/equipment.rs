@@ -70,7 +70,8 @@ impl Depths {
         let mut depths_required = RequiredDepths { depths: Vec::new(), determined: true };
         if one.listed_for_this_box == Some(true) {
             self.inspection.proof.fact(&LISTED, true, at.member(&"/listed_for_this_box"));
-            self.inspection.proof.does_not_apply(&EQUIPMENT, "listed-for-one-another", Some(at));
+            self.inspection.proof.does_not_apply(&LARGE, "listed-for-one-another", Some(at));
+            self.in_listed_box(one, at, &mut depths_required);
         } else {
             self.by_projection_and_supply(one, at, &mut depths_required);
         }
@@ -92,6 +93,22 @@ impl Depths {
         });
         let depth = EquipmentDepth { id: id.map(str::to_owned), at, required, governed_by };
         (depth, depths_required.determined)
+    }
+
+    /// Equipment and a box that are listed for one another: a listing takes away the depths that go by the conductors, and makes no
+    /// room in a box that is shallower than its equipment.
+    fn in_listed_box(&mut self, one: &EnclosedEquipment, at: Pointer, depths_required: &mut RequiredDepths) {
+        let projection_at = at.member(&"/projection");
+        let Some(projection) = one.projection else {
+            depths_required.determined = false;
+            if self.enclosure.is_some() {
+                self.inspection.open(&EQUIPMENT, None, projection_at, "finding-projection-open");
+            }
+            return;
+        };
+        let proof = &mut self.inspection.proof;
+        let projection = proof.given(&EQUIPMENT, projection.value(), Measure::Length, projection_at);
+        self.takes(Some(projection), depths_required);
     }
 
     fn by_projection_and_supply(
@@ -240,10 +257,24 @@ impl Depths {
         let at = |member| Pointer::to(&"/enclosure").member(member);
         let identified_at = at(&"/identified_for_equipment");
         let spacious_at = at(&"/pull_box_with_bending_space");
+        let value = volume.map(|volume| volume.value());
+        let given = Given { value, measure: Measure::Volume, at: at(&"/volume") };
+        let (rulebook, units) = (self.inspection.proof.rulebook(), self.inspection.proof.units());
+        let least = rulebook.value(&self.book.pull_box_over, units).0;
+        let small = value.is_some_and(|value| value <= least);
         match (identified, enclosure.pull_box_with_bending_space) {
+            // no bending space makes up for a volume that is too small
+            (Some(false), None) if small => {
+                self.inspection.proof.does_not_apply(&OVER_4_AWG, "not-identified", Some(identified_at));
+                let limit = self.inspection.proof.stated(&self.book.pull_box_over);
+                self.inspection.limit(&PULL_BOX, given, Relation::Above, limit, PULL_BOX_VOLUME);
+            }
             (Some(false), None) => {
                 self.inspection.proof.does_not_apply(&OVER_4_AWG, "not-identified", Some(identified_at));
                 self.inspection.open(&PULL_BOX, None, spacious_at, "finding-bending-space-open");
+                if let (None, Some(finding)) = (value, self.inspection.findings.last_mut()) {
+                    finding.supply.push(given.at);
+                }
             }
             (None | Some(false), Some(true)) => {
                 if let Some(identified) = identified {
@@ -256,12 +287,9 @@ impl Depths {
                 );
                 self.inspection.proof.fact(&PULL_BOX, true, spacious_at);
                 let limit = self.inspection.proof.stated(&self.book.pull_box_over);
-                let value = volume.map(|volume| volume.value());
-                let small = value.is_some_and(|value| value <= limit.value);
                 if small && identified.is_none() {
                     self.inspection.open(&OVER_4_AWG, None, identified_at, IDENTIFIED.open);
                 } else {
-                    let given = Given { value, measure: Measure::Volume, at: at(&"/volume") };
                     self.inspection.limit(&PULL_BOX, given, Relation::Above, limit, PULL_BOX_VOLUME);
                 }
             }

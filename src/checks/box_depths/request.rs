@@ -14,7 +14,8 @@ pub const MOST_ITEMS: usize = 200;
 request! {
     /// A box and what it encloses: how deep must it be, and is it?
     ///
-    /// Leave `enclosure` out to ask only what depth is required: the verdict is then null.
+    /// Leave `enclosure` out to ask only what depth is required: the verdict is then null, unless something that is said
+    /// breaks a rule.
     pub struct BoxDepthsRequest {
         /// The units of every length and volume in the request and the answer.
         units,
@@ -65,7 +66,8 @@ pub struct EnclosedEquipment {
     pub largest_supply_conductor: Option<ConductorSize>,
     /// Whether conductors enter the box through the center of its back, behind this equipment.
     pub rear_center_entry: Option<bool>,
-    /// Whether it is listed for installation in this very box: the listing then decides, and no depth is asked.
+    /// Whether it is listed for installation in this very box: the listing then decides in place of the depths that go by its
+    /// conductors. The box is as deep as the equipment projects all the same.
     pub listed_for_this_box: Option<bool>,
     /// An entry in use in a wall beside this equipment, other than the back. Asked from 2023 on.
     pub side_entry: Option<SideEntry>,

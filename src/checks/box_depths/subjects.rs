@@ -15,8 +15,8 @@ pub(super) static SUBJECTS: [Subject<Request>; 2] = [
         scope: &[
             InScope::when(|request| request.equipment.is_empty(), &PLAIN),
             InScope::when(|request| request.equipment.iter().any(is_listed), &LISTED),
-            InScope::when(|request| request.equipment.iter().any(|one| !is_listed(one)), &EQUIPMENT),
-            InScope::when(|request| request.equipment.iter().any(|one| !is_listed(one)), &LARGE),
+            InScope::when(|request| !request.equipment.is_empty(), &EQUIPMENT),
+            InScope::when(|request| !request.equipment.is_empty(), &LARGE),
             InScope::when(|request| any_on(request, |size| size <= ConductorSize::AWG_14), &UP_TO_14_AWG),
             InScope::when(|request| any_on(request, is_12_or_10), &AWG_12_OR_10),
             InScope::when(|request| any_on(request, is_12_or_10), &REAR_CENTER),
