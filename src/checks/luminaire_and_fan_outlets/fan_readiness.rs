@@ -22,7 +22,9 @@ impl Outlet<'_> {
             FanReadiness::HabitableRooms { .. } => (&FAN_READY, &SPARE_CONDUCTORS),
         };
         self.inspection.proof.does_not_apply(other, "not-in-edition", None);
-        if let OutletLoad::CeilingFan(_) = load {
+        let rests_on_box =
+            matches!(load, OutletLoad::CeilingFan(fan) if fan.carried_by_structure != Some(true));
+        if rests_on_box {
             let at = Some(Pointer::to(&"/load/kind"));
             self.inspection.proof.does_not_apply(rule, "a-fan-is-there", at);
         } else if self.is_asked(rule, &location) {

@@ -25,10 +25,14 @@ impl Outlet<'_> {
             self.inspection.requirements.extend(receptacle.requirements.iter().cloned());
             receptacle
         });
-        let mut ways = vec![self.way(&FAN, |outlet| outlet.on_fan_box(fan))];
+        let of_box = self.inspection.findings.len();
+        let (_, fan_box) = self.way(&FAN, |outlet| outlet.on_fan_box(fan));
+        let unsaid = self.inspection.findings.iter().skip(of_box).flat_map(|finding| finding.supply.iter());
+        let unsaid: Vec<Pointer> = unsaid.copied().collect();
+        let mut ways = vec![(&FAN, fan_box.clone())];
         if let Some(receptacle) = receptacle {
             let rule = if self.figures.fan_support_read { &FAN_RECEPTACLE } else { &SEPARABLE };
-            ways.push(self.way(rule, |outlet| outlet.on_receptacle(&receptacle)));
+            ways.push(self.way(rule, |outlet| outlet.on_receptacle(&receptacle, &fan_box, &unsaid)));
         }
         let structure = if self.figures.fan_support_read {
             &FAN_STRUCTURE
@@ -43,8 +47,9 @@ impl Outlet<'_> {
         ways
     }
 
-    /// A supporting receptacle that carries a fan within its listing, in place of a box listed for fans.
-    fn on_receptacle(&mut self, receptacle: &Way) {
+    /// A supporting receptacle that carries a fan within its listing, on a box that may carry the fan itself: what hangs by the
+    /// receptacle hangs from the box. `unsaid` is what would decide about the box.
+    fn on_receptacle(&mut self, receptacle: &Way, fan_box: &Way, unsaid: &[Pointer]) {
         if !self.figures.fan_support_read {
             self.inspection.open(&SEPARABLE, None, RECEPTACLE, "finding-fan-on-receptacle-unread");
             return;
@@ -61,6 +66,25 @@ impl Outlet<'_> {
             }
             None => {
                 self.inspection.open(&FAN_RECEPTACLE, None, RECEPTACLE, sentences.open);
+            }
+        }
+        let sentences = Sentences {
+            met: "finding-fan-receptacle-on-fan-box",
+            broken: "finding-fan-receptacle-on-no-fan-box",
+            open: "finding-fan-receptacle-on-box-open",
+        };
+        let fan_listed = Pointer::to(&"/box/listed_for_fan");
+        match (fan_box.step, unsaid.split_first()) {
+            (Some(step), _) => {
+                let is_met = fan_box.status == Status::Satisfied;
+                self.inspection.decided_by(&FAN_RECEPTACLE, is_met, fan_listed, step, sentences);
+            }
+            (None, unsaid) => {
+                let (first, others) = unsaid.unwrap_or((&fan_listed, &[]));
+                self.inspection.open(&FAN_RECEPTACLE, None, *first, sentences.open);
+                if let Some(finding) = self.inspection.findings.last_mut() {
+                    finding.supply.extend(others);
+                }
             }
         }
     }

@@ -75,6 +75,14 @@ impl Check for LuminaireAndFanOutlets {
             let at = Pointer::to(&"/fan_location");
             faults.contradiction(at, place, "fault-fan-location-of-no-ceiling");
         }
+        if let Some(FanLocation {
+            framing_access: Some(false), framing_access_through_box: Some(true), ..
+        }) = request.fan_location
+        {
+            let at = |member| Pointer::to(&"/fan_location").member(member);
+            let (through, any) = (at(&"/framing_access_through_box"), at(&"/framing_access"));
+            faults.contradiction(through, any, "fault-framing-through-box-and-not-at-all");
+        }
         let is_fan = matches!(request.load, OutletLoad::CeilingFan(_));
         let is_marked_outside =
             |given: &OutletBox| given.listed_for_fan == Some(true) && given.marked_inside == Some(false);

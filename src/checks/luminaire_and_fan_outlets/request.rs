@@ -15,7 +15,8 @@ pub type ScrewNumber = Count<24>;
 request! {
     /// One box and what it carries: may it?
     ///
-    /// Leave `box` out to ask only what such a box must be: the verdict is then null.
+    /// Leave `box` out to ask only what such a box must be: the verdict is then null, unless something that is said
+    /// breaks a rule.
     pub struct LuminaireAndFanOutletsRequest {
         /// The units of every weight in the request and the answer.
         units,

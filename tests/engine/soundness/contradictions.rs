@@ -107,6 +107,16 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"enclosure": {"kind": "box", "devices_or_luminaires": false}, "means": [{"kind": "conduit_pendant", "conduit": "RMC"}]}),
         ),
         (
+            "luminaire_and_fan_outlets",
+            "fault-framing-through-box-and-not-at-all",
+            json!({"load": {"kind": "nothing"}, "box": {}, "fan_location": {"framing_access": false, "framing_access_through_box": true}}),
+        ),
+        (
+            "box_supports",
+            "fault-fastened-beyond-unbroken",
+            json!({"enclosure": {"kind": "box"}, "means": [{"kind": "luminaire_on_conduit", "conduits": [{"kind": "RMC", "unbroken_before_support": 12, "fastened_before_support": 13}]}]}),
+        ),
+        (
             "free_conductors",
             "fault-round-opening-with-gangs",
             json!({"opening": {"diameter": 4, "gangs": 1}, "conductors": [{"role": "spliced", "free_length": 8}]}),

@@ -140,6 +140,17 @@ fn means() -> BoxedStrategy<Value> {
         ]),
         vec![("kind", raceway())],
     );
+    // the part that is unbroken is what is fastened
+    let unbroken = unbroken.prop_map(|mut conduit| {
+        let length = |member: &str| conduit.get(member).and_then(Value::as_f64);
+        if length("fastened_before_support") > length("unbroken_before_support")
+            && let Some(unbroken) = conduit.get("unbroken_before_support").cloned()
+        {
+            conduit["fastened_before_support"] = unbroken;
+        }
+        conduit
+    });
+    let unbroken = unbroken.boxed();
     let hung = || vec![("height", size()), ("horizontal_clearance", size()), ("extent", size())];
     let luminaire = || {
         let mut members = hung();
@@ -267,6 +278,16 @@ pub fn outlets() -> BoxedStrategy<Value> {
         ("framing_access", yes_or_no()),
         ("framing_access_through_box", yes_or_no()),
     ]);
+    // what is reached through the box is reached
+    let fan_location = fan_location.prop_map(|mut place| {
+        if place.get("framing_access_through_box") == Some(&true.into())
+            && place.get("framing_access").is_some()
+        {
+            place["framing_access"] = true.into();
+        }
+        place
+    });
+    let fan_location = fan_location.boxed();
     let on_ceiling = prop_oneof![
         hung("luminaire", "ceiling"),
         hung("equipment", "ceiling"),
