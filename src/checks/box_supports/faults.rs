@@ -23,6 +23,17 @@ pub(super) fn find(request: &BoxSupportsRequest, faults: &mut Faults) {
                 none_named(luminaire.conduits.is_empty(), at, faults);
                 carries_nothing(request, at, faults);
                 faults.at_most(at.member(&"/conduits"), luminaire.conduits.len(), MOST_ITEMS);
+                for (place, conduit) in luminaire.conduits.iter().enumerate() {
+                    let at = Pointer::of(&"/conduits/#", place).under(&"/means/#", index);
+                    let lengths = (conduit.fastened_before_support, conduit.unbroken_before_support);
+                    if let (Some(fastened), Some(unbroken)) = lengths
+                        && fastened.value() > unbroken.value()
+                    {
+                        let fastened = at.member(&"/fastened_before_support");
+                        let unbroken = at.member(&"/unbroken_before_support");
+                        faults.contradiction(fastened, unbroken, "fault-fastened-beyond-unbroken");
+                    }
+                }
                 if luminaire.secured_directly == Some(true) && luminaire.nipple_length.is_some() {
                     faults.add(at.member(&"/nipple_length"), Conflict, "fault-nipple-and-direct");
                 }

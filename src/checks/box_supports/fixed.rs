@@ -1,19 +1,19 @@
-//! Means that fix an enclosure in place: on a surface, on a structure, in a surface, in a ceiling, in concrete, by a cord.
+//! Means that fix an enclosure in place: on a surface, on a structure, in a surface, in a ceiling, in concrete.
 
 use super::request::{
-    CeilingFramingSupport, CeilingWireSupport, CordPendant, EmbeddedSupport, FieldMadeHoles,
-    FinishedSurfaceSupport, HeldKind, InsideFastener, MetalBrace, StructuralSupport, SupportBrace,
-    SupportFasteners, SurfaceSupport, ThroughInside, WoodBrace,
+    CeilingFramingSupport, CeilingWireSupport, EmbeddedSupport, FieldMadeHoles, FinishedSurfaceSupport,
+    InsideFastener, MetalBrace, StructuralSupport, SupportBrace, SupportFasteners, SurfaceSupport,
+    ThroughInside, WoodBrace,
 };
 use super::{Holding, length};
 use crate::checks::inspection::{Given, Sentences};
-use crate::checks::{Finding, Status};
 use crate::derivation::Pointer;
 use crate::derivation::Relation::{AtLeast, AtMost};
 use crate::quantity::{Measure, Volume};
+use crate::rulebook::Rule;
 use crate::rulebook::box_support::{
-    BRACE, CEILING_FRAMING, CEILING_VOLUME, CEILING_WIRES, CORD, CORD_GRIP, EMBEDDED, FASTENERS,
-    FINISHED_SURFACE, STRUCTURE, SURFACE, THREADS,
+    BRACE, CEILING_FRAMING, CEILING_VOLUME, CEILING_WIRES, EMBEDDED, FASTENERS, FINISHED_SURFACE, STRUCTURE,
+    SURFACE, THREADS,
 };
 
 impl Holding<'_> {
@@ -75,15 +75,12 @@ impl Holding<'_> {
             }
             SupportFasteners::MountingHolesInSeveralSides(_) => {
                 self.inspection.proof.word(&FASTENERS, "mounting_holes_in_several_sides", placement);
-                let message = "finding-holes-in-several-sides";
-                self.inspection
-                    .findings
-                    .push(Finding::new(&FASTENERS, Status::Violated, message).at(placement));
+                self.refused(&FASTENERS, placement, "finding-holes-in-several-sides");
             }
             SupportFasteners::FieldMadeHoles(FieldMadeHoles { approved: None }) => {
-                let approved = at.member(&"/fasteners/approved");
-                let finding = Finding::new(&FASTENERS, Status::Violated, "finding-field-holes-unapproved");
-                self.inspection.findings.push(finding.at(placement).unless(approved));
+                self.inspection.proof.word(&FASTENERS, "field_made_holes", placement);
+                self.refused(&FASTENERS, placement, "finding-field-holes-unapproved");
+                self.inspection.unless(at.member(&"/fasteners/approved"));
             }
             SupportFasteners::FieldMadeHoles(holes) => {
                 self.inspection.fact(
@@ -99,6 +96,12 @@ impl Holding<'_> {
             }
             SupportFasteners::ThroughInside(inside) => self.through_inside(inside, at),
         }
+    }
+
+    /// What a rule does not allow is there.
+    pub(super) fn refused(&mut self, rule: &'static Rule, at: Pointer, message: &'static str) {
+        let sentences = Sentences { met: message, broken: message, open: message };
+        self.inspection.expect(rule, false, Some(true), at, sentences);
     }
 
     fn through_inside(&mut self, inside: &ThroughInside, at: Pointer) {
@@ -342,61 +345,5 @@ impl Holding<'_> {
                 open: "finding-embedded-secure-open",
             },
         );
-    }
-
-    pub(super) fn cord_pendant(&mut self, cord: &CordPendant, at: Pointer) {
-        self.inspection.fact(
-            &CORD,
-            cord.strain_relieved,
-            at.member(&"/strain_relieved"),
-            Sentences {
-                met: "finding-cord-relieved",
-                broken: "finding-cord-not-relieved",
-                open: "finding-cord-open",
-            },
-        );
-        self.cord_grip(cord, at);
-        let kind = Pointer::to(&"/enclosure/kind");
-        match self.enclosure.kind {
-            Some(HeldKind::ConduitBody) => {
-                self.inspection.proof.word(&CORD, "conduit_body", kind);
-                let finding = Finding::new(&CORD, Status::Violated, "finding-cord-holds-no-body");
-                self.inspection.findings.push(finding.at(kind));
-            }
-            Some(HeldKind::Box) => {
-                self.inspection.proof.word(&CORD, "box", kind);
-            }
-            None => {
-                self.inspection.open(&CORD, None, kind, "finding-cord-holds-what");
-            }
-        }
-    }
-
-    /// What holds a cord at the hub that it enters by.
-    fn cord_grip(&mut self, cord: &CordPendant, at: Pointer) {
-        let (hub, grip) = (at.member(&"/hub"), at.member(&"/cord_grip_listed"));
-        if !self.figures.cord_grip {
-            self.inspection.proof.does_not_apply(&CORD_GRIP, "not-in-edition", Some(at));
-            return;
-        }
-        if let Some(enters_by_hub) = cord.hub {
-            self.inspection.proof.fact(&CORD_GRIP, enters_by_hub, hub);
-        }
-        match (cord.hub, cord.cord_grip_listed) {
-            (Some(false), _) => {
-                self.inspection.proof.does_not_apply(&CORD_GRIP, "no-hub", Some(hub));
-            }
-            (None, None | Some(false)) => {
-                self.inspection.open(&CORD_GRIP, None, hub, "finding-cord-hub-open");
-            }
-            (Some(true), given) | (None, given @ Some(true)) => {
-                let sentences = Sentences {
-                    met: "finding-cord-grip-listed",
-                    broken: "finding-cord-grip-not-listed",
-                    open: "finding-cord-grip-open",
-                };
-                self.inspection.fact(&CORD_GRIP, given, grip, sentences);
-            }
-        }
     }
 }

@@ -1,12 +1,12 @@
-//! Luminaires on unbroken conduit, and on stems.
+//! Luminaires on unbroken conduit and on stems, and boxes on cords.
 
-use super::request::{ConduitPendant, LuminaireOnConduit, UnbrokenConduit};
+use super::request::{ConduitPendant, CordPendant, HeldKind, LuminaireOnConduit, UnbrokenConduit};
 use super::{Holding, length};
 use crate::checks::inspection::{Given, Sentences};
 use crate::derivation::Pointer;
 use crate::derivation::Relation::{AtLeast, AtMost};
 use crate::quantity::{Length, Measure, Weight};
-use crate::rulebook::box_support::{Clearance, LUMINAIRE_ON_CONDUIT, STEM, StemFitting};
+use crate::rulebook::box_support::{CORD, CORD_GRIP, Clearance, LUMINAIRE_ON_CONDUIT, STEM, StemFitting};
 use crate::rulebook::{Rule, RuleFigure};
 use crate::tables::supporting_raceways::{Carried, SupportingRaceway};
 
@@ -283,5 +283,60 @@ impl Holding<'_> {
                 open: "finding-luminaire-extent-open",
             },
         );
+    }
+
+    pub(super) fn cord_pendant(&mut self, cord: &CordPendant, at: Pointer) {
+        self.inspection.fact(
+            &CORD,
+            cord.strain_relieved,
+            at.member(&"/strain_relieved"),
+            Sentences {
+                met: "finding-cord-relieved",
+                broken: "finding-cord-not-relieved",
+                open: "finding-cord-open",
+            },
+        );
+        self.cord_grip(cord, at);
+        let kind = Pointer::to(&"/enclosure/kind");
+        match self.enclosure.kind {
+            Some(HeldKind::ConduitBody) => {
+                self.inspection.proof.word(&CORD, "conduit_body", kind);
+                self.refused(&CORD, kind, "finding-cord-holds-no-body");
+            }
+            Some(HeldKind::Box) => {
+                self.inspection.proof.word(&CORD, "box", kind);
+            }
+            None => {
+                self.inspection.open(&CORD, None, kind, "finding-cord-holds-what");
+            }
+        }
+    }
+
+    /// What holds a cord at the hub that it enters by.
+    fn cord_grip(&mut self, cord: &CordPendant, at: Pointer) {
+        let (hub, grip) = (at.member(&"/hub"), at.member(&"/cord_grip_listed"));
+        if !self.figures.cord_grip {
+            self.inspection.proof.does_not_apply(&CORD_GRIP, "not-in-edition", Some(at));
+            return;
+        }
+        if let Some(enters_by_hub) = cord.hub {
+            self.inspection.proof.fact(&CORD_GRIP, enters_by_hub, hub);
+        }
+        match (cord.hub, cord.cord_grip_listed) {
+            (Some(false), _) => {
+                self.inspection.proof.does_not_apply(&CORD_GRIP, "no-hub", Some(hub));
+            }
+            (None, None | Some(false)) => {
+                self.inspection.open(&CORD_GRIP, None, hub, "finding-cord-hub-open");
+            }
+            (Some(true), given) | (None, given @ Some(true)) => {
+                let sentences = Sentences {
+                    met: "finding-cord-grip-listed",
+                    broken: "finding-cord-grip-not-listed",
+                    open: "finding-cord-grip-open",
+                };
+                self.inspection.fact(&CORD_GRIP, given, grip, sentences);
+            }
+        }
     }
 }

@@ -2,6 +2,7 @@
 
 use super::request::{HeldKind, RacewaySupport, SupportingConduit};
 use super::{Holding, length};
+use crate::checks::FindingArg;
 use crate::checks::inspection::{Given, Sentences};
 use crate::checks::ways::Way;
 use crate::derivation::Relation::{AtLeast, AtMost};
@@ -91,9 +92,14 @@ impl Holding<'_> {
         };
         self.inspection.compare(rule, (number, at.member(&"/conduits")), AtLeast, least, sentences);
         for (place, conduit) in conduits {
+            let of_conduit = self.inspection.findings.len();
             self.threaded_conduit(rule, conduit, conduit_at(index, place));
             let sides = (raceways.entries_on_one_side, at.member(&"/entries_on_one_side"));
             self.secured(rule, conduit, conduit_at(index, place), sides);
+            let number = (place + 1).to_string();
+            for finding in self.inspection.findings.iter_mut().skip(of_conduit) {
+                finding.arguments.push(("conduit", FindingArg::Text(number.clone())));
+            }
         }
     }
 

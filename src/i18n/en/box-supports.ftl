@@ -112,16 +112,16 @@ finding-conduits-enough = Conduits that hold it: { $given }; at least { $limit }
 finding-conduits-too-few = Conduits that hold it: { $given }; at least { $limit } are asked.
 finding-conduit-threads = { $row } can be threaded into the enclosure.
 finding-conduit-no-threads = { $row ->
-    [other] This raceway is
-   *[named] { $row } is
+    [other] Raceway number { $conduit } of this means is
+   *[named] Raceway number { $conduit } of this means, { $row }, is
  } not threaded into an enclosure, so it does not hold one. Rigid or intermediate metal conduit would.
-finding-conduit-wrenchtight = This conduit is threaded wrenchtight.
-finding-conduit-not-wrenchtight = This conduit is not threaded wrenchtight into the enclosure or its hub.
-finding-conduit-wrenchtight-open = Say whether this conduit is threaded wrenchtight into the enclosure or its hub.
-finding-conduit-secured-close = This conduit is secured { $given } from the enclosure, within the { $limit } allowed.
-finding-conduit-secured-too-far = This conduit is secured { $given } from the enclosure; at most { $limit } is allowed.
-finding-conduit-secured-open = Say how far from the enclosure this conduit is secured. At most { $limit } is ever allowed.
-finding-conduit-limit-open = This conduit is secured { $given } from the enclosure: near enough where { $largest } is allowed, too far where { $limit } is. What was not said here decides which.
+finding-conduit-wrenchtight = Conduit number { $conduit } of this means is threaded wrenchtight.
+finding-conduit-not-wrenchtight = Conduit number { $conduit } of this means is not threaded wrenchtight into the enclosure or its hub.
+finding-conduit-wrenchtight-open = Say whether conduit number { $conduit } of this means is threaded wrenchtight into the enclosure or its hub.
+finding-conduit-secured-close = Conduit number { $conduit } of this means is secured { $given } from the enclosure, within the { $limit } allowed.
+finding-conduit-secured-too-far = Conduit number { $conduit } of this means is secured { $given } from the enclosure; at most { $limit } is allowed.
+finding-conduit-secured-open = Say how far from the enclosure conduit number { $conduit } of this means is secured. At most { $limit } is ever allowed.
+finding-conduit-limit-open = Conduit number { $conduit } of this means is secured { $given } from the enclosure: near enough where { $largest } is allowed, too far where { $limit } is. What was not said here decides which.
 finding-raceway-carries-body = { $row } may carry this conduit body.
 finding-raceway-carries-no-body = { $row ->
     [other] This raceway
@@ -195,7 +195,7 @@ finding-cord-holds-no-body = A cord may hold a box, not a conduit body.
 
 because-fastened-outside = Brackets outside the enclosure and the maker's mounting holes ask nothing more of nails and screws.
 because-nails-have-no-threads = Nails have no threads.
-because-no-brace = There is no brace.
+because-no-brace = No brace is named.
 because-no-fasteners = A brace holds it; no nails or screws were named.
 because-not-wet = The location is not wet.
 because-not-a-conduit-body = The exception is for conduit bodies.
@@ -211,3 +211,4 @@ fault-nipple-and-direct = A luminaire that is secured directly has no nipple.
 fault-threads-of-nails = Only screws have threads. Leave it out for nails.
 fault-held-by-no-raceway = Raceways are said to hold it, and none is named. Name those that do, or leave this means out.
 fault-luminaire-and-none = It hangs as a luminaire or its box does, and is said to carry none. Say which of the two is right.
+fault-fastened-beyond-unbroken = The part of the conduit that is unbroken before its last support is what is fastened, and this fastening lies beyond it. Give both lengths again.

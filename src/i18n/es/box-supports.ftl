@@ -112,16 +112,16 @@ finding-conduits-enough = Tubos conduit que la sujetan: { $given }; se piden al 
 finding-conduits-too-few = Tubos conduit que la sujetan: { $given }; se piden al menos { $limit }.
 finding-conduit-threads = { $row } se puede roscar en la envolvente.
 finding-conduit-no-threads = { $row ->
-    [other] Esta canalización
-   *[named] { $row }
+    [other] La canalización número { $conduit } de este medio
+   *[named] La canalización número { $conduit } de este medio, { $row },
  } no se rosca en una envolvente, así que no la sujeta. El tubo conduit metálico pesado o semipesado sí lo haría.
-finding-conduit-wrenchtight = Este tubo conduit está roscado y apretado con llave.
-finding-conduit-not-wrenchtight = Este tubo conduit no está roscado y apretado con llave en la envolvente o en su hub.
-finding-conduit-wrenchtight-open = Indique si este tubo conduit está roscado y apretado con llave en la envolvente o en su hub.
-finding-conduit-secured-close = Este tubo conduit está asegurado a { $given } de la envolvente, dentro de los { $limit } permitidos.
-finding-conduit-secured-too-far = Este tubo conduit está asegurado a { $given } de la envolvente; se permite a lo más { $limit }.
-finding-conduit-secured-open = Indique a qué distancia de la envolvente está asegurado este tubo conduit. Nunca se permite más de { $limit }.
-finding-conduit-limit-open = Este conduit está asegurado a { $given } de la envolvente: lo bastante cerca donde se permiten { $largest }, demasiado lejos donde se permiten { $limit }. Lo que no se dijo aquí decide cuál.
+finding-conduit-wrenchtight = El tubo conduit número { $conduit } de este medio está roscado y apretado con llave.
+finding-conduit-not-wrenchtight = El tubo conduit número { $conduit } de este medio no está roscado y apretado con llave en la envolvente o en su hub.
+finding-conduit-wrenchtight-open = Indique si el tubo conduit número { $conduit } de este medio está roscado y apretado con llave en la envolvente o en su hub.
+finding-conduit-secured-close = El tubo conduit número { $conduit } de este medio está asegurado a { $given } de la envolvente, dentro de los { $limit } permitidos.
+finding-conduit-secured-too-far = El tubo conduit número { $conduit } de este medio está asegurado a { $given } de la envolvente; se permite a lo más { $limit }.
+finding-conduit-secured-open = Indique a qué distancia de la envolvente está asegurado el tubo conduit número { $conduit } de este medio. Nunca se permite más de { $limit }.
+finding-conduit-limit-open = El tubo conduit número { $conduit } de este medio está asegurado a { $given } de la envolvente: lo bastante cerca donde se permiten { $largest }, demasiado lejos donde se permiten { $limit }. Lo que no se dijo aquí decide cuál.
 finding-raceway-carries-body = { $row } puede soportar este cuerpo de tubo conduit.
 finding-raceway-carries-no-body = { $row ->
     [other] Esta canalización
@@ -195,7 +195,7 @@ finding-cord-holds-no-body = Un cordón puede sostener una caja, no un cuerpo de
 
 because-fastened-outside = Los soportes exteriores a la envolvente y los agujeros de montaje del fabricante no piden nada más de clavos y tornillos.
 because-nails-have-no-threads = Los clavos no tienen rosca.
-because-no-brace = No hay travesaño.
+because-no-brace = No se indica ningún travesaño.
 because-no-fasteners = La sujeta un travesaño; no se nombraron clavos ni tornillos.
 because-not-wet = El lugar no es mojado.
 because-not-a-conduit-body = La excepción es para cuerpos de tubo conduit.
@@ -211,3 +211,4 @@ fault-nipple-and-direct = Una luminaria asegurada directamente no tiene niple.
 fault-threads-of-nails = Solo los tornillos tienen rosca. Omítalo con clavos.
 fault-held-by-no-raceway = Se dice que la sostienen canalizaciones y no se nombra ninguna. Nombre las que la sostienen, u omita este medio.
 fault-luminaire-and-none = Cuelga como una luminaria o su caja, y se dice que no lleva ninguna. Indique cuál de las dos cosas es cierta.
+fault-fastened-beyond-unbroken = Lo que se sujeta es el tramo de tubo sin uniones antes de su último soporte, y esta sujeción queda más allá de él. Indique de nuevo ambas longitudes.
