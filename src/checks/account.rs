@@ -1,4 +1,5 @@
-//! The account of a request: every rule in the scope of what it describes, and what each came to. The verdict is taken from it.
+//! The account of a request: every rule in the scope of what it describes, and what each came to. The verdict is taken from it:
+//! it complies where at least one rule is satisfied and none is violated or open.
 //!
 //! A request describes *subjects*: the volume of a box, its cover, one entry, a load. A subject declares the rules in its scope
 //! and what raises each of them; a rule that is raised and that the check says nothing about is not determined, so a rule that
@@ -193,7 +194,7 @@ impl Account {
         self.entries.iter().filter(move |entry| entry.status == status).map(|entry| entry.rule)
     }
 
-    /// Whether what is described raises any rule at all, be it one that the edition has not. What raises nothing decides nothing.
+    /// Whether what is described raises any rule at all, be it one that the edition has not.
     pub const fn raises_something(&self) -> bool {
         self.raises_something
     }

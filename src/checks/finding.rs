@@ -184,14 +184,13 @@ impl Verdict {
         }
     }
 
-    /// The verdict that an account comes to: a violation decides, then anything open. An account in which no rule is raised
-    /// vouches for nothing.
+    /// The verdict that an account comes to: a violation decides, then anything open. An account in which no rule is
+    /// satisfied vouches for nothing.
     pub fn of(account: &Account) -> Self {
         match account.entries().iter().map(|entry| entry.status).min() {
             Some(RuleStatus::Violated) => Self::Violates,
             Some(RuleStatus::NotDetermined) => Self::NotDetermined,
             Some(RuleStatus::Satisfied) => Self::Complies,
-            Some(RuleStatus::DoesNotApply) | None if account.raises_something() => Self::Complies,
             Some(RuleStatus::DoesNotApply) | None => Self::NotDetermined,
         }
     }

@@ -128,7 +128,7 @@ fn draw_up<C: Check>(request: &C::Request, evaluation: &mut Evaluation<C::Outcom
     evaluation.verdict = Some(Verdict::of(&evaluation.account));
 }
 
-/// Silence is said: a rule that is raised and that nothing was found about, and a request that describes nothing.
+/// Silence is said: a rule that is raised and that nothing was found about, and a request of which no rule is left to judge anything.
 fn say_what_is_silent<O>(evaluation: &mut Evaluation<O>) {
     let Evaluation { account, findings, .. } = evaluation;
     let silent = account.entries().iter().filter(|entry| !entry.is_accounted_for);
@@ -136,8 +136,10 @@ fn say_what_is_silent<O>(evaluation: &mut Evaluation<O>) {
         Finding::new(entry.rule, Status::NotDetermined, "finding-not-accounted-for").supply(Pointer::ROOT)
     }));
     let is_silent = |entry: &Entry| entry.status == RuleStatus::DoesNotApply;
-    if !account.raises_something() && account.entries().iter().all(is_silent) {
-        let finding = Finding::new(&NOTHING_DESCRIBED, Status::NotDetermined, "finding-nothing-described");
+    if account.entries().iter().all(is_silent) {
+        let message =
+            if account.raises_something() { "finding-nothing-judged" } else { "finding-nothing-described" };
+        let finding = Finding::new(&NOTHING_DESCRIBED, Status::NotDetermined, message);
         findings.push(finding.supply(Pointer::ROOT));
     }
 }

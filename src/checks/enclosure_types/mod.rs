@@ -25,7 +25,7 @@ use super::{Caution, Check, FaultCode, Faults, Finding, InScope, Judgement, Reta
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::digest::Reads;
 use crate::rulebook::enclosure_type::{HAZARDOUS, INDOOR_ONLY, MOISTURE, SCOPE, SELECTION};
-use crate::rulebook::{Edition, Part, Rulebook};
+use crate::rulebook::{Part, Rulebook};
 use crate::tables;
 use crate::tables::enclosure_types::{
     EnclosureCondition as Condition, EnclosureLocation as Location, EnclosureType, EnclosureWord, rated, row,
@@ -61,13 +61,7 @@ impl Check for EnclosureTypes {
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);
         faults.at_most(Pointer::to(&"/also_marked"), request.also_marked.len(), EnclosureType::ALL.len());
-        if let Some(marked) = request.marked_indoor_only.filter(|_| {
-            !request
-                .also_marked
-                .iter()
-                .chain(&request.enclosure_type)
-                .any(|mark| *mark == EnclosureType::Type4X)
-        }) {
+        if let Some(marked) = request.marked_indoor_only.filter(|_| !has_4x(request)) {
             faults.add(INDOOR_ONLY_AT, FaultCode::Conflict, "fault-indoor-only-without-4x").arguments =
                 vec![("given", marked.to_string())];
         }
@@ -109,7 +103,7 @@ impl Check for EnclosureTypes {
             inspection.proof.word(&SELECTION, given.name(), TYPE);
         }
         let mut outcome = EnclosureTypesOutcome { conditions, ..EnclosureTypesOutcome::default() };
-        let mark = mark(request, &outcome.conditions, rulebook.edition);
+        let mark = mark(request, &outcome.conditions);
         moisture_unsaid(request, mark.map(|(mark, _)| mark), &mut inspection);
         for enclosure in EnclosureType::ALL {
             let judged = mark.is_some_and(|(mark, _)| mark == *enclosure);
@@ -138,7 +132,15 @@ impl Check for EnclosureTypes {
             }
             inspection.findings.push(finding.at(at).step(step));
         }
-        if mark.is_some_and(|(mark, _)| may_be_for_indoors(request, mark, rulebook.edition)) {
+        if may_be_for_indoors(request) && INDOOR_ONLY.citation(rulebook.edition).is_none() {
+            // an edition without the mark does not say what it means
+            if request.marked_indoor_only == Some(true) {
+                let step = inspection.proof.fact(&SELECTION, true, INDOOR_ONLY_AT);
+                let finding =
+                    Finding::new(&SELECTION, Status::NotDetermined, "finding-indoor-only-not-in-edition");
+                inspection.findings.push(finding.at(INDOOR_ONLY_AT).step(step));
+            }
+        } else if may_be_for_indoors(request) {
             let sentences = Sentences {
                 met: "finding-not-indoor-only",
                 broken: "finding-indoor-only",
@@ -177,23 +179,14 @@ fn is_marked(request: &EnclosureTypesRequest) -> bool {
 }
 
 /// The mark that an enclosure is judged by: any one that serves is enough, so the best of them, with its place.
-fn mark(
-    request: &EnclosureTypesRequest,
-    conditions: &[AskedCondition],
-    edition: Edition,
-) -> Option<(EnclosureType, Pointer)> {
+fn mark(request: &EnclosureTypesRequest, conditions: &[AskedCondition]) -> Option<(EnclosureType, Pointer)> {
     let others = request.also_marked.iter().enumerate();
     let others = others.map(|(index, mark)| (*mark, Pointer::of(&"/also_marked/#", index)));
     let marks = request.enclosure_type.map(|mark| (mark, TYPE)).into_iter().chain(others);
     let worth = |(mark, _): &(EnclosureType, Pointer)| {
         let cells: Option<Vec<_>> = conditions.iter().map(|asked| rated(asked.row, *mark)).collect();
         match cells {
-            Some(cells) if cells.iter().all(|cell| cell.holds) => match request.marked_indoor_only {
-                Some(false) => Status::Satisfied,
-                _ if !may_be_for_indoors(request, *mark, edition) => Status::Satisfied,
-                Some(true) => Status::Violated,
-                None => Status::NotDetermined,
-            },
+            Some(cells) if cells.iter().all(|cell| cell.holds) => Status::Satisfied,
             Some(_) => Status::Violated,
             None => without_a_column(request),
         }
@@ -203,11 +196,14 @@ fn mark(
     marks.into_iter().rev().max_by_key(worth)
 }
 
-/// Whether an enclosure may be marked for use indoors only, and stands outdoors.
-fn may_be_for_indoors(request: &EnclosureTypesRequest, mark: EnclosureType, edition: Edition) -> bool {
-    request.location == Location::Outdoor
-        && mark == EnclosureType::Type4X
-        && INDOOR_ONLY.citation(edition).is_some()
+/// Whether an enclosure may be marked for use indoors only, whatever other types it is marked with, and stands outdoors.
+fn may_be_for_indoors(request: &EnclosureTypesRequest) -> bool {
+    request.location == Location::Outdoor && has_4x(request)
+}
+
+/// Whether one of the marks of the enclosure is 4X.
+fn has_4x(request: &EnclosureTypesRequest) -> bool {
+    request.also_marked.iter().chain(&request.enclosure_type).any(|mark| *mark == EnclosureType::Type4X)
 }
 
 /// What a type comes to that the table does not have for the place: a type for indoors fails outdoors as soon as something
@@ -252,7 +248,8 @@ fn of_box(request: &EnclosureTypesRequest, mut inspection: Inspection) -> Judgem
     for rule in [&SELECTION, &MOISTURE] {
         inspection.proof.does_not_apply(rule, "box-not-in-table", Some(KIND_AT));
     }
-    inspection.advise(&SCOPE, "finding-box-not-in-table", KIND_AT);
+    let status = if is_marked(request) { Status::NotDetermined } else { Status::Advisory };
+    inspection.findings.push(Finding::new(&SCOPE, status, "finding-box-not-in-table").at(KIND_AT));
     let Inspection { proof, findings, .. } = inspection;
     let outcome = EnclosureTypesOutcome::default();
     Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: is_marked(request) }

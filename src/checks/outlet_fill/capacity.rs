@@ -7,6 +7,7 @@ use super::request::{
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
+use crate::rulebook::geometry::BARRIERS;
 use crate::rulebook::outlet_fill::CLAMP_ASSEMBLY;
 use crate::rulebook::outlet_volume::{ASSEMBLY, BARRIER, MARKED, STANDARD, Sharing};
 use crate::rulebook::reading::UnmarkedLargeBox;
@@ -57,6 +58,9 @@ impl Capacity {
             }
             _ => assembled,
         };
+        if let (Some(assembled), false) = (assembled, enclosure.barriers.is_empty()) {
+            findings.extend(fills_the_box(proof, assembled, &enclosure.barriers));
+        }
         let unsaid = enclosure.barriers.iter().position(is_of_unsaid_material);
         let roomier = assembled.zip(unsaid).map(|(assembled, index)| {
             let at = Pointer::of(&"/enclosure/barriers/#", index).member(&"/material");
@@ -80,8 +84,8 @@ impl Capacity {
     }
 
     /// Whether the measured volumes of all spaces make the whole: no less than barriers leave of the box, whatever they are made of
-    /// when that is unsaid, and no more than the box.
-    pub fn measured_shares(&self, proof: &mut Derivation, spaces: &[Space], findings: &mut Vec<Finding>) {
+    /// when that is unsaid, and no more than the box. Where they do not, no space has a share that is established.
+    pub fn measured_shares(&mut self, proof: &mut Derivation, spaces: &[Space], findings: &mut Vec<Finding>) {
         let is_measured = spaces.iter().all(|space| space.measured_volume.is_some());
         let (Some(left), Some(assembled)) = (self.total, self.assembled) else { return };
         if spaces.is_empty() || !is_measured {
@@ -105,7 +109,13 @@ impl Capacity {
                     .supply(place)
                     .step(if enough { most } else { least });
             findings.push(unsaid.into_iter().fold(finding, Finding::supply));
+            self.leave_shares_open();
         }
+    }
+
+    /// What the spaces have is not established.
+    pub const fn leave_shares_open(&mut self) {
+        (self.total, self.roomier) = (None, None);
     }
 
     /// The share of one space where barriers of unsaid material take the least, and where that material would be said.
@@ -304,6 +314,25 @@ fn less_barriers(
     barriers: &[Barrier],
     otherwise: Material,
 ) -> Figure {
+    let taken = taken_by(proof, barriers, otherwise);
+    let left = proof.difference(&BARRIER, assembled, taken);
+    proof.at_least_zero(&BARRIER, left)
+}
+
+/// Barriers divide a box: those that take all of it leave no space on either side.
+fn fills_the_box(proof: &mut Derivation, assembled: Figure, barriers: &[Barrier]) -> Option<Finding> {
+    let taken = taken_by(proof, barriers, Material::Metal);
+    if taken.value < assembled.value {
+        return None;
+    }
+    let (_, step) = proof.compare(&BARRIERS, taken, Relation::Below, assembled);
+    let finding = Finding::new(&BARRIERS, Status::Violated, "finding-barriers-fill-the-box");
+    let finding = finding.with("taken", taken).with("whole", assembled);
+    Some(finding.at(Pointer::to(&"/enclosure/barriers")).step(step))
+}
+
+/// What barriers take of a box together.
+fn taken_by(proof: &mut Derivation, barriers: &[Barrier], otherwise: Material) -> Figure {
     let book = proof.rulebook().clone();
     let taken: Vec<Figure> = barriers
         .iter()
@@ -327,9 +356,7 @@ fn less_barriers(
             times_count(proof, one, barrier.count, item)
         })
         .collect();
-    let taken = proof.sum(&BARRIER, &taken);
-    let left = proof.difference(&BARRIER, assembled, taken);
-    proof.at_least_zero(&BARRIER, left)
+    proof.sum(&BARRIER, &taken)
 }
 
 fn times_count(proof: &mut Derivation, one: Figure, count: Option<Many>, item: Pointer) -> Figure {

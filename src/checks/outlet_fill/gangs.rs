@@ -75,15 +75,30 @@ pub(super) fn judge(
     (!fits).then(|| finding.with("needed", needed).with("gangs", gangs).at(place).step(step))
 }
 
-/// Spaces side by side need one barrier fewer than there are of them; and the shares of the spaces are the whole box.
+/// Holds the gangs that the devices of all spaces need together against those of the box, where the spaces have no gangs of their own.
+pub(super) fn judge_together(
+    proof: &mut Derivation,
+    enclosure: &Enclosure,
+    needed: &[Figure],
+    spaces: &[Space],
+) -> Option<Finding> {
+    if needed.len() < 2 || spaces.iter().any(|space| space.gangs.is_some()) {
+        return None;
+    }
+    let together = proof.sum(&GANGS, needed);
+    judge(proof, enclosure, together, None)
+}
+
+/// Spaces side by side need one barrier fewer than there are of them; and the shares of the spaces are the whole box. Whether
+/// those by gangs are known to be.
 pub(super) fn of_barriers(
     proof: &mut Derivation,
     request: &OutletFillRequest,
     enclosure: &Enclosure,
     findings: &mut Vec<Finding>,
-) {
+) -> bool {
     if enclosure.barriers.is_empty() {
-        return;
+        return true;
     }
     let counts: Figures = enclosure
         .barriers
@@ -126,9 +141,11 @@ pub(super) fn of_barriers(
         None if shared_by_gangs => {
             let finding = Finding::new(&BARRIER, Status::NotDetermined, "finding-shares-of-an-unsaid-whole");
             findings.push(finding.at(place).supply(unsaid_at(enclosure)));
+            return false;
         }
         None => {}
     }
+    true
 }
 
 /// Whether barriers make so many spaces where they cross: each then crosses all that were there before it.

@@ -89,16 +89,17 @@ impl Check for OutletFill {
         let divided: SmallVec<[&Contents; 4]> = request.spaces.iter().map(|space| &space.contents).collect();
         let contents: &[&Contents] = if divided.is_empty() { &whole } else { &divided };
         let enclosure = request.enclosure.as_ref();
-        let capacity =
+        let mut capacity =
             enclosure.map(|enclosure| Capacity::of(&mut proof, enclosure, contents, &mut findings));
-        if let Some(enclosure) = enclosure {
-            gangs::of_barriers(&mut proof, request, enclosure, &mut findings);
-        }
-        if let Some(capacity) = &capacity {
+        if let (Some(enclosure), Some(capacity)) = (enclosure, &mut capacity) {
+            if !gangs::of_barriers(&mut proof, request, enclosure, &mut findings) {
+                capacity.leave_shares_open();
+            }
             capacity.measured_shares(&mut proof, &request.spaces, &mut findings);
         }
         let mut spaces = Vec::with_capacity(contents.len());
         let mut offer = None;
+        let mut needed_by_spaces = Figures::new();
         for (index, contents) in contents.iter().enumerate() {
             let space = request.spaces.get(index).map(|space| (index, space));
             let place = space.map(|(index, _)| index);
@@ -116,6 +117,7 @@ impl Check for OutletFill {
                 say_range(&mut fill, most);
             }
             let needed = gangs::needed(&mut proof, contents, place);
+            needed_by_spaces.extend(needed);
             if space.is_none() && fill.complete {
                 let asked = most.as_ref().unwrap_or(&fill);
                 offer = Some(offer_boxes(&mut proof, request, asked, needed, capacity.as_ref()));
@@ -136,6 +138,9 @@ impl Check for OutletFill {
                 findings.append(&mut fill.findings);
             }
         }
+        findings.extend(enclosure.and_then(|enclosure| {
+            gangs::judge_together(&mut proof, enclosure, &needed_by_spaces, &request.spaces)
+        }));
         let outcome = OutletFillOutcome { spaces, boxes: offer };
         // what says nothing of the contents either asks for no size
         let is_judged = enclosure.is_some() || contents.iter().all(|contents| contents.is_unsaid());

@@ -53,6 +53,7 @@ point-units = Is a demand met where it is met in either system of units, or only
 rule-nothing-described = A request is judged by what it describes; one that describes nothing that can be judged decides nothing.
     .title = Nothing described
 finding-nothing-described = Nothing was described that could be judged.
+finding-nothing-judged = No rule of this check applies to what was described, so nothing of it was judged. That is no approval.
 finding-not-accounted-for = This rule applies, and what was described does not decide it.
 finding-met-in-other-units-by-figures = Met in the other system of units, { $there } against { $other_limit }, and not in that of the request, { $here } against { $limit }: either may be used.
 finding-met-in-other-units = Met in the other system of units, and not in that of the request: either may be used.

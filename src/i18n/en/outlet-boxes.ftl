@@ -23,6 +23,7 @@ finding-contents-unsaid = Nothing is said about what is in the box. Name it, or 
 finding-required-range = The contents require { $least } to { $most }: what is not said takes room or not. The boxes offered hold the most.
 finding-more-yokes-than-gangs = The devices need { $needed } gangs, and there are { $gangs }.
 finding-gangs-unsaid = The devices need { $needed } gangs. Say how many the box, or the ring on it, has.
+finding-barriers-fill-the-box = The barriers take { $taken } of a box of { $whole }: that leaves no spaces.
 finding-fewer-barriers-than-spaces = Barriers to the number of { $barriers } cannot make { $spaces } spaces.
 finding-barriers-may-cross = Barriers to the number of { $barriers } make { $spaces } spaces only where they cross, and what crossing barriers leave is not worked out here. Name every barrier between two spaces.
 finding-more-barriers-than-spaces = Barriers to the number of { $barriers }, side by side, make more than { $spaces } spaces. Name every space, or say that fewer barriers divide the box.

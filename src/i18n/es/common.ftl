@@ -103,6 +103,7 @@ point-units = ¿Se cumple una exigencia si se cumple en cualquiera de los dos si
 rule-nothing-described = Una solicitud se juzga por lo que describe; la que no describe nada que se pueda juzgar no decide nada.
     .title = Nada descrito
 finding-nothing-described = No se describió nada que se pueda juzgar.
+finding-nothing-judged = Ninguna regla de esta comprobación es aplicable a lo descrito, así que nada de ello se juzgó. Eso no es una aprobación.
 finding-not-accounted-for = Esta regla es aplicable, y lo descrito no la decide.
 finding-met-in-other-units-by-figures = Se cumple en el otro sistema de unidades, { $there } frente a { $other_limit }, y no en el de la solicitud, { $here } frente a { $limit }: puede usarse cualquiera de los dos.
 finding-met-in-other-units = Se cumple en el otro sistema de unidades y no en el de la solicitud: puede usarse cualquiera de los dos.

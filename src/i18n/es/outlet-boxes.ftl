@@ -23,6 +23,7 @@ finding-contents-unsaid = No se dice nada de lo que hay en la caja. Nómbrelo, o
 finding-required-range = El contenido requiere de { $least } a { $most }: lo que no se dice ocupa espacio o no. Las cajas ofrecidas dan cabida a lo más.
 finding-more-yokes-than-gangs = Los dispositivos necesitan { $needed } gangs, y hay { $gangs }.
 finding-gangs-unsaid = Los dispositivos necesitan { $needed } gangs. Diga cuántos tiene la caja, o el anillo que lleva.
+finding-barriers-fill-the-box = Las barreras ocupan { $taken } de una caja de { $whole }: no quedan espacios.
 finding-fewer-barriers-than-spaces = Las barreras, { $barriers } en total, no pueden formar { $spaces } espacios.
 finding-barriers-may-cross = Las barreras, { $barriers } en total, forman { $spaces } espacios solo si se cruzan, y lo que dejan las barreras que se cruzan no se calcula aquí. Nombre cada barrera entre dos espacios.
 finding-more-barriers-than-spaces = Las barreras, { $barriers } en total y una al lado de otra, forman más de { $spaces } espacios. Nombre cada espacio, o diga que dividen la caja menos barreras.
