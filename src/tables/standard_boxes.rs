@@ -98,6 +98,16 @@ struct Known {
     key: &'static str,
     shape: Shape,
     volume: [Cell; 2],
+    size: Size,
+}
+
+/// The nominal size of a standard box in inches, as far as its name has it.
+#[derive(Clone, Copy, Debug)]
+pub struct Size {
+    /// The face: length and width. An octagonal box has one figure for both, a cast box none.
+    pub face: Option<[Decimal; 2]>,
+    /// The depth.
+    pub depth: Decimal,
 }
 
 static KNOWN: LazyLock<Vec<Known>> = LazyLock::new(|| {
@@ -108,7 +118,10 @@ static KNOWN: LazyLock<Vec<Known>> = LazyLock::new(|| {
         .filter_map(|row| {
             let Some(Value::Text(shape)) = row.values.first() else { return None };
             let volume = [table.cell(row.key, "volume_in3")?, table.cell(row.key, "volume_cm3")?];
-            Some(Known { key: row.key, shape: Shape::read(shape)?, volume })
+            let inches = |column| table.cell(row.key, column).map(|cell| cell.value);
+            let face = inches("length_in").map(|length| [length, inches("width_in").unwrap_or(length)]);
+            let size = Size { face, depth: inches("depth_in")? };
+            Some(Known { key: row.key, shape: Shape::read(shape)?, volume, size })
         })
         .collect()
 });
@@ -141,6 +154,11 @@ impl StandardBox {
     /// What kind of box it is.
     pub fn shape(self) -> Shape {
         KNOWN[usize::from(self.0)].shape
+    }
+
+    /// Its nominal size, for one gang where the table counts by the gang.
+    pub fn size(self) -> Size {
+        KNOWN[usize::from(self.0)].size
     }
 
     /// Its volume, for one gang where the table counts by the gang.

@@ -134,12 +134,17 @@ impl Check for EnclosureTypes {
         }
         if may_be_for_indoors(request) && INDOOR_ONLY.citation(rulebook.edition).is_none() {
             // an edition without the mark does not say what it means
-            if request.marked_indoor_only == Some(true) {
-                let step = inspection.proof.fact(&SELECTION, true, INDOOR_ONLY_AT);
-                let finding =
-                    Finding::new(&SELECTION, Status::NotDetermined, "finding-indoor-only-not-in-edition");
-                inspection.findings.push(finding.at(INDOOR_ONLY_AT).step(step));
-            }
+            let found = match request.marked_indoor_only {
+                Some(true) => Some("finding-indoor-only-not-in-edition"),
+                None => Some("finding-indoor-only-open"),
+                Some(false) => None,
+            };
+            let finding = found.map(|message| Finding::new(&SELECTION, Status::NotDetermined, message));
+            let finding = finding.map(|finding| match request.marked_indoor_only {
+                Some(marked) => finding.step(inspection.proof.fact(&SELECTION, marked, INDOOR_ONLY_AT)),
+                None => finding.supply(INDOOR_ONLY_AT),
+            });
+            inspection.findings.extend(finding.map(|finding| finding.at(INDOOR_ONLY_AT)));
         } else if may_be_for_indoors(request) {
             let sentences = Sentences {
                 met: "finding-not-indoor-only",
@@ -248,8 +253,7 @@ fn of_box(request: &EnclosureTypesRequest, mut inspection: Inspection) -> Judgem
     for rule in [&SELECTION, &MOISTURE] {
         inspection.proof.does_not_apply(rule, "box-not-in-table", Some(KIND_AT));
     }
-    let status = if is_marked(request) { Status::NotDetermined } else { Status::Advisory };
-    inspection.findings.push(Finding::new(&SCOPE, status, "finding-box-not-in-table").at(KIND_AT));
+    inspection.advise(&SCOPE, "finding-box-not-in-table", KIND_AT);
     let Inspection { proof, findings, .. } = inspection;
     let outcome = EnclosureTypesOutcome::default();
     Judgement { outcome, findings, proof, cautions: Vec::new(), is_judged: is_marked(request) }

@@ -1,6 +1,7 @@
 //! What can be wrong with a request that decoded.
 
 use super::gangs;
+use super::measures;
 use super::request::{
     Clamp, ClampKind, Contents, Enclosure, MOST_ITEMS, Material, OutletFillRequest, Role, Space,
 };
@@ -35,6 +36,8 @@ pub(super) fn find(request: &OutletFillRequest, faults: &mut Faults) {
     }
     if let Some(enclosure) = &request.enclosure {
         of_molded_clamps(request, enclosure, faults);
+        measures::of_opening(request, enclosure, faults);
+        measures::of_sections(request, enclosure, faults);
     }
     faults.at_most(Pointer::to(&"/spaces"), request.spaces.len(), MOST_ITEMS);
     of_spaces(&request.spaces, faults);

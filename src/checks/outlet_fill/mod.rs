@@ -23,6 +23,7 @@ mod capacity;
 mod contents;
 mod faults;
 mod gangs;
+mod measures;
 mod outcome;
 mod request;
 mod room;

@@ -100,6 +100,51 @@ impl Contents {
     }
 }
 
+impl Contents {
+    /// How wide the things of each line are, where their diameter is known and it is that of a circle, the widest first.
+    fn round(&self) -> Vec<(Decimal, Dimensioned, Decimal)> {
+        let width = |dimensioned: &Dimensioned| match dimensioned {
+            Dimensioned::Row(dimensions) => dimensions.diameter.map(|cell| cell.value),
+            Dimensioned::Measured(diameter, at) => {
+                (!at.to_string().ends_with("/major_diameter")).then_some(*diameter)
+            }
+        };
+        let lines = self.lines.iter().zip(&self.dimensioned);
+        let mut round: Vec<_> =
+            lines.filter_map(|(line, one)| Some((width(one)?, *one, line.count.value))).collect();
+        round.sort_by_key(|(width, _, _)| std::cmp::Reverse(*width));
+        round
+    }
+
+    /// The two widest, which may be of one line.
+    fn two_widest(&self) -> Option<[(Decimal, Dimensioned); 2]> {
+        let round = self.round();
+        let (width, one, count) = *round.first()?;
+        let (other_width, other, _) = if count > Decimal::ONE { round[0] } else { *round.get(1)? };
+        Some([(width, one), (other_width, other)])
+    }
+
+    /// The diameters of the two widest together.
+    pub fn widest_pair(&self) -> Option<Decimal> {
+        self.two_widest().map(|[(one, _), (other, _)]| one + other)
+    }
+
+    /// The diameters of two of what is alike together.
+    pub fn two_alike(&self) -> Option<Decimal> {
+        self.round().last().map(|(width, _, _)| *width + *width)
+    }
+
+    /// The same as a figure of the proof.
+    pub fn pair(&self, proof: &mut Derivation, rule: &'static Rule) -> Option<Figure> {
+        let figures = self.two_widest()?.map(|(_, dimensioned)| match dimensioned {
+            Dimensioned::Row(dimensions) => dimensions.diameter.map(|cell| proof.lookup(rule, cell, None)),
+            Dimensioned::Measured(diameter, at) => Some(proof.given(rule, diameter, Measure::Length, at)),
+        });
+        let [Some(one), Some(other)] = figures else { return None };
+        Some(proof.sum(rule, &[one, other]))
+    }
+}
+
 fn entries(proof: &mut Derivation, request: &RacewayFillRequest) -> Vec<Entry> {
     let units = proof.units();
     let mut entries = Vec::new();

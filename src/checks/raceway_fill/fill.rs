@@ -1,12 +1,13 @@
 //! How full one raceway is.
 
 use super::contents::Contents;
-use super::outcome::{FillLimit, Fullness, RacewayRoom};
+use super::outcome::{FillLimit, Fullness, RacewayItem, RacewayRoom, RacewayTallyLine};
 use super::request::RacewayFillRequest;
 use super::sizing::{Admission, Load, Sizer, dimension_of};
-use super::three_eighths;
+use super::{side_by_side, three_eighths};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
+use crate::quantity::Measure;
 use crate::rulebook::raceway_fill::{JAMMING, LIMITS, NIPPLE, SAME_SIZE, THREE_EIGHTHS};
 use crate::tables::raceway_dimensions::Dimension;
 use crate::trade::{RacewayKind, TradeSize};
@@ -33,16 +34,26 @@ pub(super) fn of(
     };
     let admission = sizer.admits(proof, &LIMITS, (kind, trade_size), load, limit)?;
     let allowed_area = admission.allowed;
-    let margin = proof.difference(&LIMITS, allowed_area, load.total);
     let fill_percent = proof.percent_against(&LIMITS, (load.total, inside_area), limit_percent)?;
-    let maximum = match load.alike {
-        Some(each) => Some(sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?),
+    let mut margin = proof.difference(&LIMITS, allowed_area, load.total);
+    let by_percent = match load.alike {
+        Some(each) => {
+            let most = sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?;
+            Some(side_by_side::most(proof, (kind, trade_size), contents, most).unwrap_or(most))
+        }
         None => None,
     };
     let is_three_eighths = three_eighths::is_counted(kind, trade_size);
     let is_counted = is_three_eighths && three_eighths::follows_table(proof, kind);
+    findings.extend(side_by_side::judge(proof, (kind, trade_size), contents));
+    let mut counted = None;
     if is_counted {
-        findings.push(three_eighths::judge(proof, request, raceway));
+        let judged = three_eighths::judge(proof, request, raceway);
+        if let Some((most, number)) = judged.numbers {
+            margin = proof.difference(&THREE_EIGHTHS, most, number);
+        }
+        findings.push(judged.finding);
+        counted = Some(judged.numbers);
     } else {
         let percents = (fill_percent, limit_percent);
         let mut finding = by_area(load, (kind, trade_size), percents, admission);
@@ -62,7 +73,17 @@ pub(super) fn of(
     if limit == FillLimit::Nipple && raceway.length.is_none() && !is_counted {
         findings.extend(nipple_of_unknown_length(proof, sizer, (kind, trade_size), load, admission));
     }
-    let room_left = room(proof, sizer, (kind, trade_size), contents, limit, maximum)?;
+    // where a table counts, the percentages are no limit
+    let (maximum, room_left) = match counted {
+        Some(numbers) => {
+            let more = numbers.map(|_| proof.at_least_zero(&THREE_EIGHTHS, margin));
+            (
+                numbers.map(|(most, _)| most),
+                more.map_or_else(Vec::new, |more| counted_room(proof, contents, more)),
+            )
+        }
+        None => (by_percent, room(proof, sizer, (kind, trade_size), contents, limit, by_percent)?),
+    };
     let jam_ratio = jamming(proof, (kind, trade_size), contents, findings);
     Some(Fullness {
         kind,
@@ -153,6 +174,16 @@ fn room(
         rooms.push(RacewayRoom { what: line.what, row: line.row, name, diameter, more });
     }
     Some(rooms)
+}
+
+/// How many more of each line would fit where a table counts: it has one bare conductor at the most, for grounding.
+fn counted_room(proof: &mut Derivation, contents: &Contents, more: Figure) -> Vec<RacewayRoom> {
+    let of = |line: &RacewayTallyLine, proof: &mut Derivation| {
+        let is_bare = line.what == RacewayItem::BareConductors;
+        let more = if is_bare { proof.nothing(&THREE_EIGHTHS, Measure::Number) } else { more };
+        RacewayRoom { what: line.what, row: line.row, name: line.name.clone(), diameter: line.diameter, more }
+    };
+    contents.lines.iter().map(|line| of(line, proof)).collect()
 }
 
 /// How many more of one cross-section fit beside conductors of several. There are two at the least, so any more makes

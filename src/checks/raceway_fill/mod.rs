@@ -21,6 +21,7 @@ mod faults;
 mod fill;
 mod outcome;
 mod request;
+mod side_by_side;
 pub mod sizing;
 mod subjects;
 mod takeoff;
@@ -35,7 +36,7 @@ use super::{Check, Evaluation, Faults, Finding, Judgement, Status, Subject, Take
 use crate::derivation::{Derivation, Operation, Pointer, Relation};
 use crate::quantity::Measure;
 use crate::rulebook::digest::Reads;
-use crate::rulebook::raceway_fill::{AREA, COUNTED, NIPPLE, SAME_SIZE, SMALLEST};
+use crate::rulebook::raceway_fill::{AREA, COUNTED, NIPPLE, SAME_SIZE, SMALLEST, THREE_EIGHTHS};
 use crate::rulebook::reading::{Point, RacewayArea, Reading};
 use crate::rulebook::{Part, Rulebook};
 use crate::tables::{self, Basis, raceway_dimensions};
@@ -56,7 +57,7 @@ impl Check for RacewayFill {
 
     fn reads() -> &'static Reads {
         static READS: Reads = Reads::new(
-            &[Part::RacewayFill],
+            &[Part::RacewayFill, Part::Geometry],
             &[
                 tables::bare_conductor_dimensions::TABLE,
                 tables::compact_conductor_dimensions::TABLE,
@@ -112,7 +113,11 @@ fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Judgement<Raceway
     if fill.is_some() {
         leave_unconfirmed_open(&proof, &mut findings);
     }
-    let fits = fits(&mut proof, &mut sizer, request, &load, limit, &mut findings);
+    let mut fits = fits(&mut proof, &mut sizer, request, &load, limit, &mut findings);
+    for fit in &mut fits {
+        *fit = side_by_side::widen(&mut proof, &mut sizer, &contents, limit, *fit);
+    }
+    takes_three_eighths(request, &findings, &mut fits);
     findings.extend(unconfirmed(&proof));
     let outcome = RacewayFillOutcome {
         number: load.number,
@@ -269,6 +274,21 @@ fn fits(
         });
     }
     fits
+}
+
+/// Flexible metal conduit of trade size 3/8 is offered to nobody; where it is given and takes everything, none is smaller.
+fn takes_three_eighths(request: &RacewayFillRequest, findings: &[Finding], fits: &mut [TradeSizeFit]) {
+    let given = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)));
+    let Some((kind, size)) = given.filter(|(kind, size)| three_eighths::is_counted(*kind, *size)) else {
+        return;
+    };
+    let is_enough = |finding: &&Finding| {
+        std::ptr::eq(finding.rule, &THREE_EIGHTHS) && finding.status == Status::Satisfied
+    };
+    let step = findings.iter().find(is_enough).and_then(|finding| finding.step);
+    if let (Some(step), Some(fit)) = (step, fits.iter_mut().find(|fit| fit.kind == kind)) {
+        *fit = TradeSizeFit { kind, trade_size: Some(size), allowed_area: None, step };
+    }
 }
 
 /// Names the rows that nothing confirms and that the proof looked up.

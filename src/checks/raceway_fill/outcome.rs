@@ -101,11 +101,13 @@ pub struct Fullness {
     pub inside_area: Figure,
     /// The area that may be filled.
     pub allowed_area: Figure,
-    /// What of it is left: negative when it is overfilled.
+    /// What of it is left: negative when it is overfilled. Of flexible metal conduit of trade size 3/8, where its table decides, how many
+    /// conductors are left.
     pub margin: Figure,
     /// The fill in hundredths of the inside area, rounded to the nearest at the second decimal, or later where it would read as the limit without being it.
     pub fill_percent: Figure,
-    /// The most conductors of this size that the raceway takes. Only where all have the same cross-section.
+    /// The most conductors of this size that the raceway takes. Only where all have the same cross-section. Of
+    /// flexible metal conduit of trade size 3/8 the number of its table, beside one equipment grounding conductor.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub maximum: Option<Figure>,
     /// How many more of each would fit, of that one alone.
@@ -144,7 +146,7 @@ pub struct TradeSizeFit {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[schema(value_type = Option<String>, example = "1-1/4")]
     pub trade_size: Option<TradeSize>,
-    /// The area of it that may be filled; absent when none of the table does.
+    /// The area of it that may be filled; absent when none of the table does, and of a trade size 3/8 that is counted.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub allowed_area: Option<Figure>,
     /// The step of the proof that decides it: at the size below, another says that it does not.

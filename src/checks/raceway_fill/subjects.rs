@@ -3,6 +3,7 @@
 use super::{RacewayFillRequest, three_eighths};
 use crate::checks::{InScope, Subject};
 use crate::quantity::Units;
+use crate::rulebook::geometry;
 use crate::rulebook::raceway_fill::{
     ACTUAL, AREA, BARE, CABLES, CONDUCTORS, EMT_SIZE, ENT_SIZE, IMC_SIZE, LFNC_SIZE, LIMITS, NIPPLE,
     SAME_SIZE, THREE_EIGHTHS,
@@ -26,6 +27,7 @@ pub(super) static SUBJECTS: [Subject<RacewayFillRequest>; 1] = [Subject {
             &LFNC_SIZE,
         ),
         InScope::when(may_be_nipple, &NIPPLE),
+        InScope::when(|_| false, &geometry::RACEWAYS),
         InScope::when(|request| !request.conductors.is_empty(), &CONDUCTORS),
         InScope::when(|request| !request.bare_conductors.is_empty(), &BARE),
         InScope::when(|request| !request.cables.is_empty(), &CABLES),

@@ -2,7 +2,7 @@
 
 use super::request::{FittingPlace, RacewayConductor, RacewayFillRequest, RacewayGiven, Wires};
 use crate::checks::{Finding, Status};
-use crate::derivation::{Derivation, Pointer, Relation};
+use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::rulebook::raceway_fill::THREE_EIGHTHS;
 use crate::rulebook::reading::FmcThreeEighths;
 use crate::tables::flexible_three_eighths;
@@ -29,11 +29,20 @@ struct Count {
     at: Pointer,
 }
 
+/// What the table comes to.
+pub(super) struct Counted {
+    pub finding: Finding,
+    /// The most conductors, and how many of the same are there, apart from one equipment grounding conductor; `None` where that is open.
+    pub numbers: Option<(Figure, Figure)>,
+}
+
 /// Judges the count. Liquidtight conduit is counted with its fittings outside.
-pub(super) fn judge(proof: &mut Derivation, request: &RacewayFillRequest, raceway: RacewayGiven) -> Finding {
+pub(super) fn judge(proof: &mut Derivation, request: &RacewayFillRequest, raceway: RacewayGiven) -> Counted {
     let at = Pointer::to(&"/raceway");
-    let open =
-        |message, supply| Finding::new(&THREE_EIGHTHS, Status::NotDetermined, message).at(at).supply(supply);
+    let open = |message, supply| {
+        let finding = Finding::new(&THREE_EIGHTHS, Status::NotDetermined, message);
+        Counted { finding: finding.at(at).supply(supply), numbers: None }
+    };
     let found = counted(request)
         .and_then(|count| Some((flexible_three_eighths::of(count.insulation, count.size)?, count)));
     let Some(([inside, outside], count)) = found else {
@@ -57,13 +66,17 @@ pub(super) fn judge(proof: &mut Derivation, request: &RacewayFillRequest, racewa
         let says = if said == FittingPlace::Inside { "inside" } else { "outside" };
         proof.word(&THREE_EIGHTHS, says, fittings_at);
     }
+    let mut surely = None;
     let (most, step) = match place {
         Some(FittingPlace::Inside) => fits(inside, proof),
         Some(FittingPlace::Outside) => fits(outside, proof),
         None => {
-            let ((_, within), (most, without)) = (fits(inside, proof), fits(outside, proof));
+            let ((fewest, within), (most, without)) = (fits(inside, proof), fits(outside, proof));
             match proof.whatever(&THREE_EIGHTHS, fittings_at, &["inside", "outside"], &[within, without]) {
-                Some((_, step)) => (most, step),
+                Some((_, step)) => {
+                    surely = Some(fewest);
+                    (most, step)
+                }
                 None => return open("finding-fittings-not-said", fittings_at),
             }
         }
@@ -79,7 +92,8 @@ pub(super) fn judge(proof: &mut Derivation, request: &RacewayFillRequest, racewa
         true => (Status::Satisfied, "finding-three-eighths-within"),
         false => (Status::Violated, "finding-three-eighths-over"),
     };
-    Finding::new(&THREE_EIGHTHS, status, message).with("number", number).with("most", most).at(at).step(step)
+    let finding = Finding::new(&THREE_EIGHTHS, status, message).with("number", number).with("most", most);
+    Counted { finding: finding.at(at).step(step), numbers: Some((surely.unwrap_or(most), number)) }
 }
 
 /// What the table can count: insulated conductors of one type and size, and no more than one bare conductor, of that size.

@@ -45,6 +45,7 @@ finding-trade-size-not-read = Texts before and after this edition permit this ki
 finding-fill-not-confirmed = { $total } fill { $fill } of { $raceway }, of which { $limit } ({ $allowed }) would be permitted; but these rows of the tables are confirmed by nothing: { $rows }. Take them from print.
 finding-nipple-of-unknown-length = { $total } fill { $raceway } beyond the { $ordinary } of an ordinary run, within the { $allowed } of a nipple. Only up to { $most } it is one: say its length.
 finding-three-eighths-within = Flexible conduit of trade size 3/8 takes { $most } conductors of this type and size beside one equipment grounding conductor; there are { $number }.
+finding-not-side-by-side = The two widest things in the raceway are { $together } side by side, and it is { $inside } wide inside.
 finding-three-eighths-over = Flexible conduit of trade size 3/8 takes { $most } conductors of this type and size beside one equipment grounding conductor, not { $number }.
 finding-not-in-three-eighths-table = Flexible conduit of trade size 3/8 is counted by a table that has single types of one size. It does not have what goes in here.
 finding-fittings-not-said = How many conductors flexible conduit of trade size 3/8 takes depends on where its fittings are: say whether inside or outside.

@@ -45,6 +45,7 @@ finding-trade-size-not-read = Los textos anteriores y posteriores a esta edició
 finding-fill-not-confirmed = { $total } ocupan el { $fill } de { $raceway }, del que se permitiría el { $limit } ({ $allowed }); pero nada confirma estas filas de las tablas: { $rows }. Tómelas del texto impreso.
 finding-nipple-of-unknown-length = { $total } ocupan { $raceway } más allá de los { $ordinary } de un tramo ordinario, dentro de los { $allowed } de un niple. Solo hasta { $most } lo es: indique su longitud.
 finding-three-eighths-within = El tubo conduit flexible de tamaño comercial 3/8 admite { $most } conductores de este tipo y tamaño además de uno de puesta a tierra de equipos; hay { $number }.
+finding-not-side-by-side = Las dos cosas más anchas de la canalización miden { $together } una junto a otra, y por dentro tiene { $inside } de ancho.
 finding-three-eighths-over = El tubo conduit flexible de tamaño comercial 3/8 admite { $most } conductores de este tipo y tamaño además de uno de puesta a tierra de equipos, no { $number }.
 finding-not-in-three-eighths-table = El tubo conduit flexible de tamaño comercial 3/8 se cuenta con una tabla de tipos sueltos de un solo tamaño. No tiene lo que aquí entra.
 finding-fittings-not-said = Cuántos conductores admite el tubo conduit flexible de tamaño comercial 3/8 depende de dónde están sus accesorios: indique si por dentro o por fuera.

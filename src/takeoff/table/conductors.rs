@@ -230,10 +230,11 @@ enum Word {
     Construction(&'static str),
     Covering(&'static str),
     Compact,
+    Grounding,
     Nothing,
 }
 
-/// Reads the conductors of a raceway: `3 x 12 THHN; 1 x 12 bare solid`.
+/// Reads the conductors of a raceway: `3 x 12 THHN; 1 x 12 THHN ground; 1 x 12 bare solid`.
 pub(super) fn in_raceway(draft: &mut Draft<'_>) {
     let usual = draft.cells.get(Column::Insulation).and_then(|given| {
         let found = insulation(given);
@@ -251,6 +252,7 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
         let (words, rest) = split(&spelled, word_of);
         let mut thing = Map::new();
         let (mut bare, mut construction, mut types) = (false, None, Vec::new());
+        let mut grounds = false;
         for word in words {
             match word {
                 Word::Insulation(kind) => types.push(kind),
@@ -260,6 +262,7 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
                     thing.insert("covering".to_owned(), covering.into());
                 }
                 Word::Compact => construction = Some("compact"),
+                Word::Grounding => grounds = true,
                 Word::Nothing => {}
             }
         }
@@ -287,6 +290,10 @@ pub(super) fn in_raceway(draft: &mut Draft<'_>) {
                 if construction == Some("compact") {
                     thing.insert("compact".to_owned(), true.into());
                 }
+                // a bare conductor is one for grounding in any case
+                if grounds {
+                    thing.insert("equipment_grounding".to_owned(), true.into());
+                }
                 draft.push(column, "/conductors", listed.counted(Value::Object(thing)));
             }
             // an insulation that was not understood has been reported already
@@ -312,7 +319,8 @@ fn word_of(word: &str) -> Option<Word> {
         "compact" => Word::Compact,
         "covered" => Word::Covering("with"),
         "uncovered" => Word::Covering("without"),
-        "copper" | "cu" | "green" | "ground" | "grounding" => Word::Nothing,
+        "ground" | "grounding" => Word::Grounding,
+        "copper" | "cu" | "green" => Word::Nothing,
         other => Word::Insulation(insulation(other)?),
     })
 }

@@ -52,6 +52,31 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             json!({"enclosure": {"marked_volume": 40, "gangs": 2, "sections": [{"kind": "plaster_ring", "gangs": 1, "marked_volume": 4}]}, "contents": {"cables": nm}}),
         ),
         (
+            "outlet_box_fill",
+            "fault-deeper-than-box",
+            json!({"enclosure": {"standard": "square-4x1-1/4"}, "opening": {"smallest_dimension": 2, "conductor_depth": 5}, "contents": {"conductors": [{"size": "14 AWG", "role": "loop", "loop_length": 14, "count": 8}]}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-deeper-than-box",
+            json!({"enclosure": {"inside_dimensions": {"length": 10, "width": 10, "depth": 3}, "material": "metal"}, "opening": {"smallest_dimension": 2, "conductor_depth": 5}, "contents": {"cables": nm}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-opening-wider-than-box",
+            json!({"enclosure": {"standard": "device-3x2x3-1/2"}, "opening": {"smallest_dimension": 8}, "contents": {"cables": nm}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-ring-wider-than-box",
+            json!({"enclosure": {"standard": "square-4x2-1/8", "sections": [{"kind": "plaster_ring", "gangs": 7, "marked_volume": 4}]}, "contents": {"cables": nm}}),
+        ),
+        (
+            "outlet_box_fill",
+            "fault-extension-of-another-box",
+            json!({"enclosure": {"standard": "square-4x1-1/4", "sections": [{"kind": "extension_ring", "standard": "square-4-11/16x2-1/8"}]}, "contents": {"cables": nm}}),
+        ),
+        (
             "box_mounting",
             "fault-metal-box-bonds-entries",
             json!({"enclosure": {"material": "metal", "bonds_all_entries": true}}),

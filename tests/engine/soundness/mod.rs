@@ -40,6 +40,8 @@ struct Judged {
     advised: Vec<(&'static str, &'static str)>,
     /// Rules that are violated.
     violated: Vec<&'static str>,
+    /// Whether any rule applies. Where what is said lifts all of them nothing is judged, and without it something may be.
+    judges: bool,
 }
 
 fn judge<C: Check>(request: &Value) -> Option<Judged> {
@@ -59,7 +61,8 @@ fn judge<C: Check>(request: &Value) -> Option<Judged> {
         .flat_map(|entry| about(entry.rule).map(|Finding { rule, message, .. }| (rule.id, *message)))
         .collect();
     let violated = account.rules(RuleStatus::Violated).map(|rule| rule.id).collect();
-    Some(Judged { verdict, unaccounted, advised, violated })
+    let judges = findings.iter().all(|finding| finding.message != "finding-nothing-judged");
+    Some(Judged { verdict, unaccounted, advised, violated, judges })
 }
 
 /// The evaluation of a request; `None` for one that is refused.
@@ -116,7 +119,8 @@ fn silence_never_buys_approval() {
     let mut bought = BTreeMap::<String, String>::new();
     for asked in all() {
         let Asked { check, name, request } = asked;
-        if matches!(verdict_of(check, request), None | Some(Verdict::Complies)) {
+        let Some(judged) = JUDGES[check.as_str()](request) else { continue };
+        if !judged.judges || matches!(judged.verdict, None | Some(Verdict::Complies)) {
             continue;
         }
         *tried.entry(check).or_default() += 1;
