@@ -89,6 +89,28 @@ fn different_verdicts_have_different_proofs() {
     assert!(believed.is_empty(), "decided, and no step says what decided it: {believed:#?}");
 }
 
+/// What a step takes from the request as a word or as a fact is what the request says there.
+#[test]
+fn words_and_facts_are_those_of_the_request() {
+    let provers: BTreeMap<&str, Prove> =
+        of_each_check!(C => (<C as Check>::NAME, prove::<C> as Prove)).into();
+    let mut held = 0;
+    for Asked { check, name, request } in corpus::whole() {
+        let Some((steps, _)) = provers[check.as_str()](&request) else { continue };
+        for step in &steps {
+            let says = match step["op"].as_str() {
+                Some("word") => &step["says"],
+                Some("fact") => &step["holds"],
+                _ => continue,
+            };
+            let at = step["at"].as_str().expect("where it is said");
+            assert_eq!(request.pointer(at), Some(says), "{name}: {step}");
+            held += 1;
+        }
+    }
+    assert!(held > 1_000, "only {held} words and facts");
+}
+
 #[test]
 fn members_are_left_out_one_at_a_time() {
     let request: Value = Map::from_iter([("a".to_owned(), serde_json::json!([{"b": 1}]))]).into();
