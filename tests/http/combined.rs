@@ -329,6 +329,12 @@ async fn the_same_box_said_alike_is_not_refused() {
         "box_mounting": {"enclosure": {"material": "metal", "shape": "flat_sided", "single_gang_in_wall_or_ceiling": true}}
     }});
     reviewed(request).await;
+    // what the structure carries, the box neither holds nor contains
+    let request = json!({"checks": {
+        "box_supports": {"enclosure": {"kind": "box", "devices_or_luminaires": false}, "means": [{"kind": "surface", "rigid": true}]},
+        "luminaire_and_fan_outlets": {"load": {"kind": "luminaire", "position": "ceiling", "weight": 60, "carried_by_structure": true}, "box": {}}
+    }});
+    reviewed(request).await;
 }
 
 #[tokio::test]
