@@ -192,7 +192,7 @@ impl Mounting {
     fn also_supply(&mut self, item: Pointer, unsaid: &[(bool, Pattern)]) {
         if let Some(finding) = self.inspection.findings.last_mut() {
             let members = unsaid.iter().filter(|(settles, _)| *settles);
-            finding.supply.extend(members.map(|(_, member)| item.member(*member)));
+            finding.supply.extend(members.map(|(_, member)| item.member(member)));
         }
     }
 
