@@ -81,7 +81,7 @@ impl Lengths {
         let id = conductor.id.as_ref().map(Name::as_str);
         self.inspection.about(id, index);
         if conductor.damage.is_some() && !leaves_the_box(conductor) {
-            self.damage_left_open(at, "finding-damage-of-unspliced");
+            self.inspection.open(&SPLICE_PLACE, None, at.member(&"/damage"), "finding-damage-of-unspliced");
         }
         match conductor.role {
             FreeConductorRole::PassesThrough => {
@@ -128,19 +128,11 @@ impl Lengths {
         })
     }
 
-    /// Damage that no splice here can cure: nothing that could be said of it beside settles it.
-    fn damage_left_open(&mut self, at: Pointer, message: &'static str) {
-        self.inspection.open(&SPLICE_PLACE, None, at.member(&"/damage"), message);
-        if let Some(finding) = self.inspection.findings.last_mut() {
-            finding.supply.clear();
-        }
-    }
-
     /// The length that counts for a conductor: up to its damage, and in one piece where only that counts.
     fn counted(&mut self, conductor: &FreeConductor, at: Pointer, depth: Option<Figure>) -> Counted {
         let (item, mut damage) = (at, conductor.damage);
         if damage.is_some_and(|damage| damage.place == DamagePlace::InWall) {
-            self.damage_left_open(at, "finding-damage-in-wall");
+            self.inspection.open(&SPLICE_PLACE, None, at.member(&"/damage"), "finding-damage-in-wall");
             damage = None;
         }
         let (length, at, cut_off, sentences) = match (damage, conductor.spliced_to_reach) {
