@@ -1,11 +1,12 @@
 //! A demand is met if it is met in either system of units (90.9(D)).
 //!
-//! Each system is worked wholly: where something is not met in the system of the request, the request is converted and judged again
-//! in the other one. What is met there is met; a demand is violated only where it fails in both. Only then is anything judged twice.
+//! Each demand is worked wholly in one system: where something is not met in the system of the request, the request is converted and
+//! judged again in the other one. What is met there is met; a demand is violated only where it fails in both, and what combines
+//! several demands is met where each of them is, in either system. Only then is anything judged twice.
 
 use super::judging::{accounted_once, open_points};
 use super::{Account, Check, Evaluation, Finding, FindingArg, Request as _, RuleStatus, Status, Verdict};
-use crate::derivation::{Derivation, Operation, Outcome, Step, StepId};
+use crate::derivation::{Derivation, Operation, Outcome, Pointer, Step, StepId};
 use crate::rulebook::reading::UnitsOfMeasure;
 use crate::rulebook::{Rule, Rulebook};
 use std::ptr;
@@ -59,10 +60,15 @@ pub(super) fn apply<C: Check>(
     // the steps that lift a rule come after those that decide, so that each of these is found at its place
     let wanted: Vec<StepId> = deciding.into_iter().chain(lifting).collect();
     let mut here = evaluation.proof.append(&other.proof, &wanted).into_iter();
+    let mut met = Vec::new();
     for (index, told) in differ {
         let finding = &mut evaluation.findings[index];
         match told {
-            Other::Met(_) => be_met(finding, &evaluation.proof, here.next()),
+            Other::Met(_) => {
+                let step = here.next();
+                met.extend(finding.step.zip(step));
+                be_met(finding, &evaluation.proof, step);
+            }
             Other::Open(open) => {
                 finding.status = Status::NotDetermined;
                 finding.message = "finding-open-in-other-units";
@@ -80,6 +86,7 @@ pub(super) fn apply<C: Check>(
     for (index, open) in asked_there {
         evaluation.findings[index] = open;
     }
+    meet_combined(evaluation, &met);
     true
 }
 
@@ -107,18 +114,27 @@ impl Other<'_> {
 
 fn be_met(finding: &mut Finding, proof: &Derivation, step: Option<StepId>) {
     let compared = |step: Option<StepId>| step.and_then(|step| proof.compared(step));
-    let figures = compared(finding.step).zip(compared(step));
+    let (here, there) = (compared(finding.step), compared(step));
+    let combines = |step: StepId| {
+        let step = proof.steps().get(step.index());
+        step.is_some_and(|step| matches!(step.operation, Operation::Every | Operation::Any))
+    };
+    let is_combined = finding.step.is_some_and(combines);
     finding.status = Status::Satisfied;
     finding.step = step;
     finding.supply.clear();
     finding.unless.clear();
     finding.arguments.retain(|(_, argument)| matches!(argument, FindingArg::Text(_)));
-    finding.message = "finding-met-in-other-units";
-    if let Some(([here, limit], [there, other_limit])) = figures {
-        finding.message = "finding-met-in-other-units-by-figures";
-        let named = [("here", here), ("limit", limit), ("there", there), ("other_limit", other_limit)];
-        finding.arguments.extend(named.map(|(name, figure)| (name, FindingArg::Figure(figure))));
-    }
+    finding.message = match (here, there) {
+        (Some(_), Some(_)) => "finding-met-in-other-units-by-figures",
+        (None, Some(_)) => "finding-met-in-other-units-by-figures-there",
+        _ if is_combined => "finding-met-in-either-units",
+        _ => "finding-met-in-other-units",
+    };
+    let of_request = here.filter(|_| there.is_some()).map(|[here, limit]| [("here", here), ("limit", limit)]);
+    let of_other = there.map(|[there, limit]| [("there", there), ("other_limit", limit)]);
+    let named = of_request.into_iter().chain(of_other).flatten();
+    finding.arguments.extend(named.map(|(name, figure)| (name, FindingArg::Figure(figure))));
 }
 
 /// What the other system says about a finding, where that is better than what is found here.
@@ -141,7 +157,8 @@ fn told<'a, O>(index: usize, here: &Evaluation<O>, other: &'a Evaluation<O>) -> 
     let said = found(Status::Satisfied).and_then(|found| met(found.step, found));
     let shown = || shown_by_steps(finding, &here.proof, &other.proof).map(Other::Met);
     match came(&other.account, rule) {
-        Some(RuleStatus::Violated) => None,
+        // the rule fails there in something else that it asks
+        Some(RuleStatus::Violated) => met_of_input(finding, &here.proof, &other.proof).map(Other::Met),
         Some(RuleStatus::NotDetermined) => {
             found(Status::NotDetermined).filter(|_| finding.status == Status::Violated).map(Other::Open)
         }
@@ -203,6 +220,109 @@ fn shown_by_steps(finding: &Finding, here: &Derivation, other: &Derivation) -> O
         return None;
     }
     asking.next_back().map(|(index, _)| StepId::at(index))
+}
+
+/// The step by which what is given there is met there, where the same comparison of the same input fails here, whatever else the rule
+/// asks.
+fn met_of_input(finding: &Finding, here: &Derivation, other: &Derivation) -> Option<StepId> {
+    let failed = here.steps().get(finding.step?.index())?;
+    let input = input_of(failed, here)?;
+    let of_input = |step: &Step| step.operation == failed.operation && input_of(step, other) == Some(input);
+    let same = other.steps().iter().enumerate().filter(|(_, step)| ptr::eq(step.rule, finding.rule));
+    let mut same = same.filter(|(_, step)| of_input(step));
+    if same.clone().any(|(_, step)| step.outcome != Outcome::Holds(true)) {
+        return None;
+    }
+    same.next_back().map(|(index, _)| StepId::at(index))
+}
+
+/// Where what a step compares was given.
+fn input_of(step: &Step, proof: &Derivation) -> Option<Pointer> {
+    if !matches!(step.operation, Operation::Compare(_)) {
+        return None;
+    }
+    let step_of = |id: &StepId| proof.steps().get(id.index());
+    let given = step_of(proof.operands(step).first()?)?;
+    match given.operation {
+        Operation::Converted => step_of(proof.operands(given).first()?)?.at,
+        _ => given.at,
+    }
+}
+
+/// What combines demands is met where each of them is, in either system. Only where nothing else is violated: another way that fails
+/// is then none that would have to be left out.
+fn meet_combined<O>(evaluation: &mut Evaluation<O>, met: &[(StepId, StepId)]) {
+    let Evaluation { findings, proof, .. } = evaluation;
+    let violated = || {
+        let of_status = |finding: &&Finding| finding.status == Status::Violated;
+        findings.iter().filter(of_status)
+    };
+    let is_met = |finding: &Finding| finding.step.is_some_and(|step| holds_now(step, proof, met));
+    if violated().next().is_none() || !violated().all(is_met) {
+        return;
+    }
+    let unsaid = ask_again(findings);
+    for finding in findings.iter_mut().filter(|finding| finding.status == Status::Violated) {
+        if unsaid.is_empty() {
+            let step = finding.step.and_then(|step| combined_again(step, finding.rule, proof, met));
+            be_met(finding, proof, step);
+        } else {
+            finding.status = Status::NotDetermined;
+            finding.message = "finding-open-in-other-units";
+            finding.supply.extend(&unsaid);
+            finding.unless.clear();
+            finding.step = None;
+        }
+    }
+}
+
+/// Asks again for what nobody was asked for because the way that it is about was broken; where it is.
+fn ask_again(findings: &mut [Finding]) -> Vec<Pointer> {
+    let mut unsaid = Vec::new();
+    for finding in findings.iter_mut().filter(|finding| finding.is_needless) {
+        finding.status = Status::NotDetermined;
+        (finding.is_needless, finding.is_superseded) = (false, false);
+        finding.supply.extend(&finding.at);
+        unsaid.extend(&finding.at);
+    }
+    unsaid
+}
+
+/// Whether a step holds, with those taken for it that are met in the other system.
+fn holds_now(step: StepId, proof: &Derivation, met: &[(StepId, StepId)]) -> bool {
+    if met.iter().any(|(failed, _)| *failed == step) {
+        return true;
+    }
+    let Some(combined) = proof.steps().get(step.index()) else { return false };
+    let mut of = proof.operands(combined).iter().map(|part| holds_now(*part, proof, met));
+    match combined.operation {
+        Operation::Every => of.all(|holds| holds),
+        Operation::Any => of.any(|holds| holds),
+        _ => proof.holds(step),
+    }
+}
+
+/// A step that combines what another does, with those that are met in the other system in place of those that failed.
+fn combined_again(
+    step: StepId,
+    rule: &'static Rule,
+    proof: &mut Derivation,
+    met: &[(StepId, StepId)],
+) -> Option<StepId> {
+    if let Some((_, there)) = met.iter().find(|(failed, _)| *failed == step) {
+        return Some(*there);
+    }
+    let combined = proof.steps().get(step.index())?;
+    let operation = combined.operation.clone();
+    let of = proof.operands(combined).to_vec();
+    match operation {
+        Operation::Every | Operation::Any => {
+            let of: Vec<StepId> =
+                of.into_iter().filter_map(|part| combined_again(part, rule, proof, met)).collect();
+            if operation == Operation::Every { proof.every(rule, &of) } else { proof.any(rule, &of) }
+        }
+        _ => Some(step),
+    }
 }
 
 /// The finding about the same rule, the same places and the same things, and as many of them before it.

@@ -135,6 +135,17 @@ impl Finding {
         }
     }
 
+    /// What was compared, and with what, where it is met in the other system of units.
+    pub(super) fn met_by(&self) -> Option<[Figure; 2]> {
+        let figure = |wanted: &str| {
+            self.arguments.iter().find_map(|(name, argument)| match argument {
+                FindingArg::Figure(figure) if *name == wanted => Some(*figure),
+                _ => None,
+            })
+        };
+        Some([figure("there")?, figure("other_limit")?])
+    }
+
     /// Names something in the sentence.
     pub fn with(mut self, name: &'static str, argument: impl Into<FindingArg>) -> Self {
         self.arguments.push((name, argument.into()));

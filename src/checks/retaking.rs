@@ -64,6 +64,10 @@ impl Retaking<'_> {
             };
             if let Some((_, is)) = self.changed().find(speaks) {
                 (row.status, row.step, changed) = (is.status, is.step, true);
+                // what is met in the other system of units is shown as it is compared there
+                if let (Status::Satisfied, Some([given, limit])) = (is.status, is.met_by()) {
+                    (row.given, row.limit) = (Some(given), Some(limit));
+                }
             }
         }
         changed
