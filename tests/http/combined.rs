@@ -157,6 +157,8 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
     let enclosed = |size: &str| json!({"enclosure": {"internal_depth": 2}, "equipment": [{"projection": 1, "largest_supply_conductor": size}]});
     let pull = json!({"entries": [{"id": "a", "wall": "left", "raceway": {"trade_size": "2"}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}],
         "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]});
+    let mut in_box = pull.clone();
+    in_box["box"] = json!({"width": 24, "height": 24, "depth": 8});
     vec![
         (
             review(marked(), "box_mounting", mounting(json!({"material": "metal"}))),
@@ -233,7 +235,7 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
             "enclosure_types/moisture",
         ),
         (
-            json!({"checks": {"pull_box_size": pull, "raceway_fill": {"raceway": {"kind": "EMT", "trade_size": "3"}, "conductors": [{"insulation": "THHN", "size": "4/0 AWG"}]}}}),
+            json!({"checks": {"pull_box_size": pull.clone(), "raceway_fill": {"raceway": {"kind": "EMT", "trade_size": "3"}, "conductors": [{"insulation": "THHN", "size": "4/0 AWG"}]}}}),
             "raceway_fill/raceway/trade_size",
             "pull_box_size/entries",
         ),
@@ -293,6 +295,31 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
                 "raceway_fill": {"raceway": {"kind": "EMT", "trade_size": "1/2"}, "conductors": [{"insulation": "THHN", "size": "12 AWG", "count": 9}]}}}),
             "raceway_fill/conductors/0",
             "outlet_box_fill/contents",
+        ),
+        (
+            json!({"checks": {"outlet_box_fill": {"enclosure": {"marked_volume": 20}, "contents": {"nothing": true}}, "pull_box_size": pull}}),
+            "outlet_box_fill/contents/nothing",
+            "pull_box_size/pulls",
+        ),
+        (
+            review(row(), "pull_box_size", in_box.clone()),
+            "pull_box_size/box",
+            "outlet_box_fill/enclosure/standard",
+        ),
+        (
+            review(marked(), "pull_box_size", in_box),
+            "pull_box_size/box",
+            "outlet_box_fill/enclosure/marked_volume",
+        ),
+        (
+            review(row(), "box_mounting", mounting(json!({"conduit_body": true}))),
+            "outlet_box_fill/enclosure/standard",
+            "box_mounting/enclosure/conduit_body",
+        ),
+        (
+            json!({"checks": {"box_mounting": {"moisture": {"location": "dry"}}, "enclosure_types": {"location": "outdoor", "conditions": ["rain_snow_sleet"]}}}),
+            "enclosure_types/conditions",
+            "box_mounting/moisture/location",
         ),
     ]
 }

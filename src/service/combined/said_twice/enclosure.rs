@@ -5,6 +5,7 @@ use super::{
     BODY, CONSTRUCTION, DEPTHS, FILL, FREE, MOUNTING, PULL, Review, SUPPORTS, Says, Statement, TYPES,
     pointer_to,
 };
+use crate::quantity::Units;
 use crate::tables::standard_boxes::StandardBox;
 use serde_json::Value;
 
@@ -33,6 +34,7 @@ impl Review<'_> {
         if self.has_sections() {
             return found;
         }
+        found.extend(self.inside_of_pull_box());
         match self.statement(FILL, "/enclosure/marked_volume", number) {
             Some(marked) => found.push(marked),
             None => found.extend(self.standard().and_then(|row| {
@@ -44,6 +46,19 @@ impl Review<'_> {
             })),
         }
         found
+    }
+
+    /// What the inside dimensions of a pull box come to. Its walls are not perfectly square: a quarter less is the same box.
+    fn inside_of_pull_box(&self) -> Option<Statement> {
+        let side = |at| self.get(PULL, at).and_then(Value::as_f64);
+        let sides = [side("/box/width")?, side("/box/height")?, side("/box/depth")?];
+        let cubic: f64 = sides.iter().product();
+        let volume = match self.units {
+            Units::Us => cubic,
+            Units::Si => cubic / 1000.0,
+        };
+        let says = Says::Between(volume * 0.75, volume * 1.1);
+        Some(Statement { at: pointer_to(PULL, "/box"), says })
     }
 
     /// The inside depth of the box. A row of the table is a nominal size: a quarter of an inch more or less is the same box.

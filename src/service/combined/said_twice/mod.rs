@@ -11,9 +11,9 @@ use crate::checks::FaultCode;
 use crate::quantity::Units;
 use crate::service::fault_list::FaultView;
 use reading::{
-    body_or_box, carried, hung, listed_if_true, listed_or_not, metal_of_row, metal_or_not, none_if_false,
-    none_if_true, number, row, shape_of_row, single_gang, some_if_any, some_if_borne_by_box, some_if_carried,
-    some_if_in_floor, some_if_there, some_or_none, trade_size, word,
+    body_or_box, box_of_row, carried, hung, listed_if_true, listed_or_not, metal_of_row, metal_or_not,
+    none_if_false, none_if_true, not_dry_if_water, number, row, shape_of_row, single_gang, some_if_any,
+    some_if_borne_by_box, some_if_carried, some_if_in_floor, some_if_there, some_or_none, trade_size, word,
 };
 use serde_json::{Map, Value};
 use std::collections::BTreeMap;
@@ -150,6 +150,16 @@ const FACTS: &[Fact] = &[
     ],
     // what hangs from the box
     &[(FILL, "/contents/canopy/kind", hung), (LUMINAIRE, "/load/kind", carried)],
+    // whether nothing is in the box, or conductors are drawn through it
+    &[(FILL, "/contents/nothing", none_if_true), (PULL, "/pulls", some_if_any)],
+    // whether it is a box of the table, which is no conduit body
+    &[
+        (FILL, "/enclosure/standard", box_of_row),
+        (SUPPORTS, "/enclosure/kind", word),
+        (MOUNTING, "/enclosure/conduit_body", body_or_box),
+    ],
+    // whether water comes to it
+    &[(TYPES, "/conditions", not_dry_if_water), (MOUNTING, "/moisture/location", word)],
 ];
 
 /// Every fact that two parts state in different ways: each as a fault with both places.

@@ -122,3 +122,15 @@ pub(super) fn carried(value: &Value) -> Option<Says> {
         _ => return None,
     }))
 }
+
+pub(super) fn box_of_row(_: &Value) -> Option<Says> {
+    Some(Says::word("box"))
+}
+
+/// A place that rain or other water comes to is damp or wet.
+pub(super) fn not_dry_if_water(value: &Value) -> Option<Says> {
+    const WATER: [&str; 4] = ["rain_snow_sleet", "hosedown", "temporary_submersion", "prolonged_submersion"];
+    let mut named = value.as_array()?.iter().filter_map(Value::as_str);
+    let places = ["damp", "wet"].map(str::to_owned);
+    named.any(|condition| WATER.contains(&condition)).then(|| Says::OneOf(places.into()))
+}
