@@ -89,6 +89,8 @@ subject! {
         pub largest_imc: RuleFigure,
         /// The same for electrical nonmetallic tubing, as far as it was read.
         pub largest_ent: RuleFigure,
+        /// The largest trade size of ENT that any text permits: what is larger is forbidden in an edition between two of them too.
+        pub largest_ent_anywhere: RuleFigure,
         /// The same for liquidtight flexible nonmetallic conduit.
         pub largest_lfnc: RuleFigure,
         /// Whether it was read how large electrical nonmetallic tubing may be and how wide it is, which changed between two texts.
@@ -145,6 +147,12 @@ impl RacewayFill {
         largest_emt: RuleFigure::length("raceway-fill.largest-emt", &EMT_SIZE, 40_000, 1_030_000),
         largest_imc: RuleFigure::length("raceway-fill.largest-imc", &IMC_SIZE, 40_000, 1_030_000),
         largest_ent: RuleFigure::length("raceway-fill.largest-ent", &ENT_SIZE, 25_000, 630_000),
+        largest_ent_anywhere: RuleFigure::length(
+            "raceway-fill.largest-ent-anywhere",
+            &ENT_SIZE,
+            25_000,
+            630_000,
+        ),
         largest_lfnc: RuleFigure::length("raceway-fill.largest-lfnc", &LFNC_SIZE, 40_000, 1_030_000),
         ent_is_read: true,
         jam_number: RuleFigure::number("raceway-fill.jam-number", &JAMMING, 30_000),

@@ -66,7 +66,12 @@ fn request(raceway: (&str, &str), types: &str, compact: bool, size: &str, readin
     json!({
         "raceway": {"kind": raceway.0, "trade_size": raceway.1},
         "conductors": [conductor],
-        "interpretations": {"raceway_area": reading, "conductor_area": "area_of_diameter"}
+        "interpretations": {
+            "raceway_area": reading,
+            "conductor_area": "area_of_diameter",
+            // the annex counts trade size 3/8 of flexible metal conduit by the percentages
+            "fmc_three_eighths": "percentage"
+        }
     })
 }
 

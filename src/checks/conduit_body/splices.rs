@@ -2,7 +2,7 @@
 
 use super::outcome::SplicesInBody;
 use super::request::ConduitBodyRequest;
-use crate::checks::outlet_fill::{Bound, Contents, Fill, Unsaid};
+use crate::checks::outlet_fill::{Bound, Contents, Fill, Loops, Unsaid};
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Pointer, Relation};
 use crate::quantity::Measure;
@@ -90,7 +90,7 @@ pub(super) fn check(
 ) -> SplicesInBody {
     let at = Pointer::to(&"/contents");
     let body = &request.body;
-    let mut fill = Fill::count(proof, contents, None, None, Bound::Least);
+    let mut fill = Fill::count(proof, contents, None, Loops::default(), Bound::Least);
     // a body has no cable clamps
     let unsaid: Vec<Unsaid> =
         fill.unsaid.iter().copied().filter(|one| !std::ptr::eq(one.rule, &CLAMPS)).collect();

@@ -14,13 +14,14 @@
 //! assert_eq!(names, ["3X", "3SX", "4X", "6P"]);
 //! ```
 
+mod indoors;
 mod outcome;
 mod request;
 
 pub use outcome::{AskedCondition, EnclosureTypesOutcome, RuledOut, TypeAnswer};
 pub use request::*;
 
-use super::inspection::{Inspection, Sentences};
+use super::inspection::Inspection;
 use super::{Caution, Check, FaultCode, Faults, Finding, InScope, Judgement, Retaking, Status, Subject};
 use crate::derivation::{Derivation, Pointer, StepId};
 use crate::rulebook::digest::Reads;
@@ -37,7 +38,6 @@ const KIND_AT: Pointer = Pointer::to(&"/enclosure_kind");
 const MOISTURE_AT: Pointer = Pointer::to(&"/moisture");
 /// What an indoor place may be.
 const PLACES: &[&str] = &["dry", "damp", "wet"];
-const INDOOR_ONLY_AT: Pointer = Pointer::to(&"/marked_indoor_only");
 
 /// The check of which enclosure types serve.
 #[derive(Clone, Copy, Debug)]
@@ -61,9 +61,10 @@ impl Check for EnclosureTypes {
     fn faults(request: &EnclosureTypesRequest, faults: &mut Faults) {
         faults.at_most(Pointer::to(&"/conditions"), request.conditions.len(), MOST_ITEMS);
         faults.at_most(Pointer::to(&"/also_marked"), request.also_marked.len(), EnclosureType::ALL.len());
-        if let Some(marked) = request.marked_indoor_only.filter(|_| !has_4x(request)) {
-            faults.add(INDOOR_ONLY_AT, FaultCode::Conflict, "fault-indoor-only-without-4x").arguments =
-                vec![("given", marked.to_string())];
+        if let Some(marked) = request.marked_indoor_only.filter(|_| !indoors::has_4x(request)) {
+            faults
+                .add(indoors::INDOOR_ONLY_AT, FaultCode::Conflict, "fault-indoor-only-without-4x")
+                .arguments = vec![("given", marked.to_string())];
         }
         let has_row = |condition: &Condition| row(request.location, *condition).is_some();
         for (index, condition) in request.conditions.iter().enumerate() {
@@ -132,28 +133,7 @@ impl Check for EnclosureTypes {
             }
             inspection.findings.push(finding.at(at).step(step));
         }
-        if may_be_for_indoors(request) && INDOOR_ONLY.citation(rulebook.edition).is_none() {
-            // an edition without the mark does not say what it means
-            let found = match request.marked_indoor_only {
-                Some(true) => Some("finding-indoor-only-not-in-edition"),
-                None => Some("finding-indoor-only-open"),
-                Some(false) => None,
-            };
-            let finding = found.map(|message| Finding::new(&SELECTION, Status::NotDetermined, message));
-            let finding = finding.map(|finding| match request.marked_indoor_only {
-                Some(marked) => finding.step(inspection.proof.fact(&SELECTION, marked, INDOOR_ONLY_AT)),
-                None => finding.supply(INDOOR_ONLY_AT),
-            });
-            inspection.findings.extend(finding.map(|finding| finding.at(INDOOR_ONLY_AT)));
-        } else if may_be_for_indoors(request) {
-            let sentences = Sentences {
-                met: "finding-not-indoor-only",
-                broken: "finding-indoor-only",
-                open: "finding-indoor-only-open",
-            };
-            let marked = request.marked_indoor_only;
-            inspection.expect(&INDOOR_ONLY, false, marked, INDOOR_ONLY_AT, sentences);
-        }
+        indoors::judge(request, rulebook, &mut inspection);
         tell(&outcome.serves, &mut inspection);
         if request.enclosure_kind.is_none() {
             leave_kind_open(&mut inspection);
@@ -199,16 +179,6 @@ fn mark(request: &EnclosureTypesRequest, conditions: &[AskedCondition]) -> Optio
     // of equals the last is taken, so the list is turned around
     let marks: Vec<_> = marks.collect();
     marks.into_iter().rev().max_by_key(worth)
-}
-
-/// Whether an enclosure may be marked for use indoors only, whatever other types it is marked with, and stands outdoors.
-fn may_be_for_indoors(request: &EnclosureTypesRequest) -> bool {
-    request.location == Location::Outdoor && has_4x(request)
-}
-
-/// Whether one of the marks of the enclosure is 4X.
-fn has_4x(request: &EnclosureTypesRequest) -> bool {
-    request.also_marked.iter().chain(&request.enclosure_type).any(|mark| *mark == EnclosureType::Type4X)
 }
 
 /// What a type comes to that the table does not have for the place: a type for indoors fails outdoors as soon as something

@@ -46,6 +46,13 @@ pub(super) fn depth(enclosure: &Enclosure, units: Units) -> Option<Decimal> {
     })
 }
 
+/// Whether conductors may emerge so deep in a box that more free conductor is asked for than in any other.
+pub(super) fn may_be_deep(rulebook: &Rulebook, enclosure: &Enclosure, units: Units) -> bool {
+    let book = &rulebook.free_conductor;
+    let depth = depth(enclosure, units);
+    depth.is_none_or(|depth| depth + book.outside.value(units) > book.length.value(units))
+}
+
 /// The smaller side of the face of a standard box, all its gangs together.
 fn face(standard: StandardBox, enclosure: &Enclosure) -> Option<Decimal> {
     let [length, width] = standard.size().face?;

@@ -45,7 +45,7 @@ use crate::rulebook::{Part, Rulebook, outlet_volume};
 use crate::tables;
 use capacity::Capacity;
 pub(crate) use contents::{Alike, Counting, Entering, Figures, GroundingTally, SizeAndAllowance};
-pub(in crate::checks) use contents::{Bound, Fill, Unsaid};
+pub(in crate::checks) use contents::{Bound, Fill, Loops, Unsaid};
 pub(in crate::checks) use faults::of_contents as faults_of_contents;
 use smallvec::SmallVec;
 
@@ -98,16 +98,18 @@ impl Check for OutletFill {
             }
             capacity.measured_shares(&mut proof, &request.spaces, &mut findings);
         }
+        let may_be_deep =
+            enclosure.is_some_and(|enclosure| measures::may_be_deep(rulebook, enclosure, request.units));
+        let loops = Loops { opening: request.opening.as_ref(), may_be_deep };
         let mut spaces = Vec::with_capacity(contents.len());
         let mut offer = None;
         let mut needed_by_spaces = Figures::new();
         for (index, contents) in contents.iter().enumerate() {
             let space = request.spaces.get(index).map(|space| (index, space));
             let place = space.map(|(index, _)| index);
-            let opening = request.opening.as_ref();
-            let mut fill = Fill::count(&mut proof, contents, place, opening, Bound::Least);
+            let mut fill = Fill::count(&mut proof, contents, place, loops, Bound::Least);
             let most = (!fill.unsaid.is_empty())
-                .then(|| Fill::count(&mut proof, contents, place, opening, Bound::Most));
+                .then(|| Fill::count(&mut proof, contents, place, loops, Bound::Most));
             if contents.is_unsaid() {
                 match enclosure {
                     Some(_) => fill.leave_open_all(place),

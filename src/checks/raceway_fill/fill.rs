@@ -34,8 +34,8 @@ pub(super) fn of(
     };
     let admission = sizer.admits(proof, &LIMITS, (kind, trade_size), load, limit)?;
     let allowed_area = admission.allowed;
-    let fill_percent = proof.percent_against(&LIMITS, (load.total, inside_area), limit_percent)?;
     let mut margin = proof.difference(&LIMITS, allowed_area, load.total);
+    let fill_percent = proof.percent_against(&LIMITS, (load.total, inside_area), limit_percent)?;
     let by_percent = match load.alike {
         Some(each) => {
             let most = sizer.most_alike(proof, (kind, trade_size), each, limit == FillLimit::Nipple)?;

@@ -188,17 +188,26 @@ fn permitted_size(proof: &mut Derivation, request: &RacewayFillRequest, findings
     let at = Pointer::to(&"/raceway/trade_size");
     let Some(cell) = tables::trade_sizes::of(size, proof.units()) else { return };
     let given = proof.lookup(rule, cell, Some(at));
-    let largest = proof.stated(largest);
-    let (is_permitted, step) = proof.compare(rule, given, Relation::AtMost, largest);
-    let (status, message) = match (is_permitted, book.raceway_fill.is_read(kind)) {
+    let is_read = book.raceway_fill.is_read(kind);
+    let mut largest = proof.stated(largest);
+    let (is_permitted, mut step) = proof.compare(rule, given, Relation::AtMost, largest);
+    let mut is_anywhere = true;
+    if !is_permitted && !is_read {
+        let anywhere = proof.stated(&book.raceway_fill.largest_ent_anywhere);
+        let (fits, of_any) = proof.compare(rule, given, Relation::AtMost, anywhere);
+        if !fits {
+            (largest, step, is_anywhere) = (anywhere, of_any, false);
+        }
+    }
+    let (status, message) = match (is_permitted, is_read) {
         (true, _) => (Status::Satisfied, "finding-trade-size-permitted"),
         (false, true) => (Status::Violated, "finding-trade-size-not-permitted"),
-        (false, false) => (Status::NotDetermined, "finding-trade-size-not-read"),
+        (false, false) if is_anywhere => (Status::NotDetermined, "finding-trade-size-not-read"),
+        (false, false) => (Status::Violated, "finding-trade-size-in-no-text"),
     };
     let mut finding = Finding::new(rule, status, message).with("most", largest).at(at);
-    if status == Status::NotDetermined {
-        finding = finding.supply(at);
-    } else {
+    // the print alone settles what was not read: nothing that the request could say does
+    if status != Status::NotDetermined {
         finding = finding.step(step);
     }
     findings.push(finding.with("raceway", format!("{kind} {size}").as_str()));

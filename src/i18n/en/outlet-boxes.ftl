@@ -82,6 +82,7 @@ rule-outlet-fill-no-allowance = Locknuts, bushings, wire connectors, screws and 
 finding-devices-differ = Yokes in the same box can take different allowances: each is counted by the largest conductor connected to a device on that yoke, not by the largest in the box ({ $largest }). Here: { $yokes }.
 finding-device-without-conductor = A yoke is counted by the largest conductor connected to it. Say what that is.
 finding-block-without-conductor = A terminal block is counted by the largest conductor that ends on it. Say what that is.
+finding-loop-depth-unsaid = In a deep box a loop must be longer to count twice. Say how deep behind the opening conductors emerge.
 finding-loop-threshold = An unbroken loop counts twice here when it is at least { $threshold } long.
 finding-no-allowance-published = No allowance is published for a conductor smaller than 18 AWG, so it could not be counted.
 finding-no-conductors = Clamps and support fittings are counted by the largest conductor in the box. Say which conductors there are.

@@ -41,6 +41,7 @@ finding-fill-over = { $total } fill { $fill } of { $raceway }, more than the { $
 finding-raceway-without-figures = The inside dimensions of { $raceway } were not available here and are not guessed. Take them from print.
 finding-trade-size-not-permitted = { $raceway } is not permitted by this edition: the largest trade size is { $most }.
 finding-trade-size-permitted = { $raceway } is permitted: the largest trade size is { $most }.
+finding-trade-size-in-no-text = { $raceway } is permitted by neither the text before this edition nor the one after it: the largest trade size of either is { $most }.
 finding-trade-size-not-read = Texts before and after this edition permit this kind up to trade size { $most } at the least. Whether this edition permits { $raceway } was not read: take it from print.
 finding-fill-not-confirmed = { $total } fill { $fill } of { $raceway }, of which { $limit } ({ $allowed }) would be permitted; but these rows of the tables are confirmed by nothing: { $rows }. Take them from print.
 finding-nipple-of-unknown-length = { $total } fill { $raceway } beyond the { $ordinary } of an ordinary run, within the { $allowed } of a nipple. Only up to { $most } it is one: say its length.

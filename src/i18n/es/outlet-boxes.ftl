@@ -82,6 +82,7 @@ rule-outlet-fill-no-allowance = Las contratuercas, las boquillas, los conectores
 finding-devices-differ = Los yugos de una misma caja pueden ocupar asignaciones distintas: cada uno se cuenta según el conductor más grande conectado a un dispositivo de ese yugo, no según el más grande de la caja ({ $largest }). Aquí: { $yokes }.
 finding-device-without-conductor = Un yugo se cuenta según el conductor más grande conectado a él. Indique cuál es.
 finding-block-without-conductor = Un bloque de terminales se cuenta según el conductor más grande que termina en él. Indique cuál es.
+finding-loop-depth-unsaid = En una caja honda un lazo debe ser más largo para contar doble. Diga a qué profundidad tras la abertura salen los conductores.
 finding-loop-threshold = Aquí un bucle sin interrupción cuenta doble cuando mide al menos { $threshold }.
 finding-no-allowance-published = Para un conductor menor que el calibre 18 AWG no hay ninguna asignación publicada, así que no se pudo contar.
 finding-no-conductors = Las abrazaderas y los accesorios de soporte se cuentan según el conductor más grande de la caja. Indique qué conductores hay.

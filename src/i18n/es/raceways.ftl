@@ -41,6 +41,7 @@ finding-fill-over = { $total } ocupan { $fill } de { $raceway }, más que { $lim
 finding-raceway-without-figures = Las dimensiones interiores de { $raceway } no estaban disponibles aquí y no se adivinan. Tómelas del texto impreso.
 finding-trade-size-not-permitted = Esta edición no permite { $raceway }: el tamaño comercial más grande es { $most }.
 finding-trade-size-permitted = { $raceway } está permitido: el tamaño comercial más grande es { $most }.
+finding-trade-size-in-no-text = { $raceway } no lo permite ni el texto anterior a esta edición ni el posterior: el mayor tamaño comercial de ambos es { $most }.
 finding-trade-size-not-read = Los textos anteriores y posteriores a esta edición permiten esta clase al menos hasta el tamaño comercial { $most }. No se leyó si esta edición permite { $raceway }: tómelo del texto impreso.
 finding-fill-not-confirmed = { $total } ocupan el { $fill } de { $raceway }, del que se permitiría el { $limit } ({ $allowed }); pero nada confirma estas filas de las tablas: { $rows }. Tómelas del texto impreso.
 finding-nipple-of-unknown-length = { $total } ocupan { $raceway } más allá de los { $ordinary } de un tramo ordinario, dentro de los { $allowed } de un niple. Solo hasta { $most } lo es: indique su longitud.

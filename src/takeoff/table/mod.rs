@@ -10,7 +10,7 @@
 //! | `marked_volume`, `material` | what is marked on the box, and what it is made of: `20.3 in3`, `plastic` |
 //! | `ring_volume`, `extension_volume`, `cover_volume` | what is marked on a plaster ring, an extension, a raised cover |
 //! | `cables` | `2 x 12-2 NM-B w/g; 14/3 MC w/g` |
-//! | `conductors` | in a box `4 x 12; 2 x 14 pigtail`, in a raceway `3 x 12 THHN; 1 x 12 bare solid` |
+//! | `conductors` | in a box `4 x 12; 2 x 14 pigtail`, in a raceway `3 x 12 THHN; 1 x 12 THHN ground; 1 x 12 bare solid` |
 //! | `grounds` | grounding conductors that no cable brings: `2 x 12; 12 isolated; 12 pigtail` |
 //! | `devices` | `receptacle 12; 2 x switch 14` |
 //! | `clamps` | internal clamps: yes, no, or how many |

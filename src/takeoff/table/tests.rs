@@ -115,6 +115,20 @@ fn a_whole_raceway_is_read() {
 }
 
 #[test]
+fn a_conductor_called_ground_is_one_for_grounding() {
+    let found = request(&[
+        ("raceway", "LFMC"),
+        ("trade size", "3/8"),
+        ("conductors", "3 x 12 THHN + 1 x 12 THHN ground"),
+    ]);
+    let expected = json!([
+        {"size": "12 AWG", "insulation": "THHN", "count": 3},
+        {"size": "12 AWG", "insulation": "THHN", "equipment_grounding": true, "count": 1}
+    ]);
+    assert_eq!(found["conductors"], expected);
+}
+
+#[test]
 fn what_could_mean_two_things_is_refused_with_both() {
     let ambiguous = |cells: &[(&str, &str)]| {
         let found = faults(cells);

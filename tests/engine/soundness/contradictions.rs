@@ -58,11 +58,6 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
         ),
         (
             "outlet_box_fill",
-            "fault-deeper-than-box",
-            json!({"enclosure": {"inside_dimensions": {"length": 10, "width": 10, "depth": 3}, "material": "metal"}, "opening": {"smallest_dimension": 2, "conductor_depth": 5}, "contents": {"cables": nm}}),
-        ),
-        (
-            "outlet_box_fill",
             "fault-opening-wider-than-box",
             json!({"enclosure": {"standard": "device-3x2x3-1/2"}, "opening": {"smallest_dimension": 8}, "contents": {"cables": nm}}),
         ),

@@ -166,13 +166,14 @@ fn no_advisory_carries_a_requirement() {
 }
 
 /// What is only told about rules that are worked with: where a requirement hangs on it, another finding decides.
-const ADVICE: [(&str, &str); 21] = [
+const ADVICE: [(&str, &str); 22] = [
     ("enclosure-type.moisture", "finding-moisture-taken-as"),
     ("free-conductor.spliced", "finding-shared-pigtail"),
     ("free-conductor.spliced", "finding-splice-counts"),
     ("free-conductor.spliced", "finding-splice-counts-silent"),
     ("free-conductor.spliced", "finding-splice-may-reach"),
     ("free-conductor.spliced", "finding-splice-may-reach-silent"),
+    ("outlet-fill.conductors", "finding-loop-threshold"),
     ("outlet-fill.devices", "finding-devices-differ"),
     ("outlet-volume.assembly", "finding-section-adds-nothing"),
     ("outlet-volume.barrier", "finding-barrier-policy"),

@@ -1,6 +1,6 @@
 //! Conductors: loose ones, those that cables bring, and fixture wires from a canopy.
 
-use super::{Counting, Figures, Unsaid};
+use super::{Bound, Counting, Figures, Unsaid};
 use crate::checks::outlet_fill::outcome::Item;
 use crate::checks::outlet_fill::request::{
     Cable, CableGrounding, CableKind, Canopy, CanopyKind, Conductor, Opening, Role, Wire,
@@ -17,8 +17,19 @@ use crate::trade::ConductorSize;
 const NONE_OR_AS_THE_OTHERS: &[&str; 2] = &["none", "as_the_others"];
 const TEN_OR_AS_THE_OTHERS: &[&str; 2] = &["10 AWG", "as_the_others"];
 
+/// What decides how long a loop must be to count twice.
+#[derive(Clone, Copy, Debug, Default)]
+pub(in crate::checks) struct Loops<'a> {
+    pub opening: Option<&'a Opening>,
+    /// Whether the box may be so deep that a loop must be longer than in any other.
+    pub may_be_deep: bool,
+}
+
+/// How deep conductors emerge is taken as more than the base length less what must reach outside, and as no more.
+const DEEP_OR_NOT: &[&str; 2] = &["deep", "shallow"];
+
 impl Counting<'_, '_> {
-    pub(super) fn conductors(&mut self, opening: Option<&Opening>) {
+    pub(super) fn conductors(&mut self, loops: Loops<'_>) {
         let contents = self.contents;
         let mut threshold = None;
         for (index, Conductor { size, role, loop_length, count }) in contents.conductors.iter().enumerate() {
@@ -36,11 +47,14 @@ impl Counting<'_, '_> {
                     let length = self.proof.given(&CONDUCTORS, length, Measure::Length, at);
                     let threshold = match threshold {
                         Some(threshold) => threshold,
-                        None => *threshold.insert(self.loop_threshold(opening)),
+                        None => *threshold.insert(self.loop_threshold(loops.opening)),
                     };
                     let (long, _) = self.proof.compare(&CONDUCTORS, length, Relation::AtLeast, threshold);
-                    let figure =
-                        if long { self.book.outlet_fill.long_loop } else { self.book.outlet_fill.passing };
+                    let figure = if long && !self.may_be_short(loops) {
+                        self.book.outlet_fill.long_loop
+                    } else {
+                        self.book.outlet_fill.passing
+                    };
                     let each = self.proof.stated(&figure);
                     self.proof.product(&CONDUCTORS, many, each, Some(item))
                 }
@@ -52,6 +66,27 @@ impl Counting<'_, '_> {
             };
             self.take(Item::Conductors, &CONDUCTORS, size, allowances, item);
         }
+    }
+
+    /// Whether a loop that is long enough in a shallow box is taken as too short: nobody says how deep its conductors emerge, and the
+    /// box may be deep.
+    fn may_be_short(&mut self, loops: Loops<'_>) -> bool {
+        let small = self.book.free_conductor.small_opening.value(self.proof.units());
+        let is_said = loops.opening.is_some_and(|opening| {
+            opening.conductor_depth.is_some() || opening.smallest_dimension.value() >= small
+        });
+        if !loops.may_be_deep || is_said {
+            return false;
+        }
+        if self.proof.reading::<LoopThreshold>() != LoopThreshold::TwiceRequired {
+            return false;
+        }
+        let at = Pointer::to(&"/opening/conductor_depth");
+        if self.unsaid.iter().any(|unsaid| unsaid.at == at) {
+            return self.bound == Bound::Least;
+        }
+        let message = "finding-loop-depth-unsaid";
+        !self.leave_unsaid(Unsaid { rule: &CONDUCTORS, at, values: DEEP_OR_NOT, message })
     }
 
     /// How long an unbroken loop must be to count twice.

@@ -11,8 +11,10 @@ mod grounding;
 pub(crate) use fittings::{Alike, SizeAndAllowance};
 pub(crate) use grounding::GroundingTally;
 
+pub(in crate::checks) use conductors::Loops;
+
 use super::outcome::{Item, NotCounted, Places, TallyLine};
-use super::request::{Contents, Many, Opening};
+use super::request::{Contents, Many};
 use crate::checks::{Finding, Name, Status};
 use crate::derivation::{Derivation, Figure, Pattern, Pointer};
 use crate::quantity::Measure;
@@ -73,7 +75,7 @@ impl Fill {
         proof: &mut Derivation,
         contents: &Contents,
         space: Option<usize>,
-        opening: Option<&Opening>,
+        loops: Loops<'_>,
         bound: Bound,
     ) -> Self {
         let book = proof.rulebook().clone();
@@ -93,7 +95,7 @@ impl Fill {
             bound,
             unsaid: SmallVec::new(),
         };
-        counting.conductors(opening);
+        counting.conductors(loops);
         counting.cables();
         counting.grounding_conductors();
         counting.canopy();
