@@ -302,11 +302,6 @@ fn said_twice() -> Vec<(Value, &'static str, &'static str)> {
             "pull_box_size/pulls",
         ),
         (
-            review(row(), "pull_box_size", in_box.clone()),
-            "pull_box_size/box",
-            "outlet_box_fill/enclosure/standard",
-        ),
-        (
             review(marked(), "pull_box_size", in_box),
             "pull_box_size/box",
             "outlet_box_fill/enclosure/marked_volume",

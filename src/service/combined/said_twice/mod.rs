@@ -91,7 +91,11 @@ const FACTS: &[Fact] = &[
         (MOUNTING, "/enclosure/single_gang_in_wall_or_ceiling", single_gang),
     ],
     // whether it is a box or a conduit body
-    &[(SUPPORTS, "/enclosure/kind", word), (MOUNTING, "/enclosure/conduit_body", body_or_box)],
+    &[
+        (SUPPORTS, "/enclosure/kind", word),
+        (FILL, "/enclosure/standard", box_of_row),
+        (MOUNTING, "/enclosure/conduit_body", body_or_box),
+    ],
     // whether its sides are flat
     &[
         (MOUNTING, "/enclosure/shape", word),
@@ -152,12 +156,6 @@ const FACTS: &[Fact] = &[
     &[(FILL, "/contents/canopy/kind", hung), (LUMINAIRE, "/load/kind", carried)],
     // whether nothing is in the box, or conductors are drawn through it
     &[(FILL, "/contents/nothing", none_if_true), (PULL, "/pulls", some_if_any)],
-    // whether it is a box of the table, which is no conduit body
-    &[
-        (FILL, "/enclosure/standard", box_of_row),
-        (SUPPORTS, "/enclosure/kind", word),
-        (MOUNTING, "/enclosure/conduit_body", body_or_box),
-    ],
     // whether water comes to it
     &[(TYPES, "/conditions", not_dry_if_water), (MOUNTING, "/moisture/location", word)],
 ];
