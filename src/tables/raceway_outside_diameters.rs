@@ -2,7 +2,7 @@
 
 use super::loader::File;
 use super::table::{Cell, Column};
-use crate::quantity::{Unit, Units};
+use crate::quantity::{Decimal, Unit, Units};
 use crate::trade::{RacewayKind, TradeSize};
 use std::sync::LazyLock;
 
@@ -52,6 +52,17 @@ pub fn extremes(size: TradeSize, units: Units) -> Option<[Cell; 2]> {
     let cells = || RacewayKind::ALL.iter().filter_map(|kind| of(*kind, size, units));
     let (least, most) = (cells().min_by_key(|cell| cell.value)?, cells().max_by_key(|cell| cell.value)?);
     Some([least, most])
+}
+
+/// Whether a raceway of a trade size can have an outside diameter: that of its kind, or one of those of all kinds where the table has
+/// none for its own; with 2 % that manufacturing may be off, and above it the 0.1 in (2.5 mm) of a coating or of a corrugated wall.
+/// What no kind of the table comes in may have any.
+pub fn admits(kind: Option<RacewayKind>, size: TradeSize, units: Units, outside: Decimal) -> bool {
+    let of_kind = kind.and_then(|kind| of(kind, size, units)).map(|cell| [cell, cell]);
+    let Some([least, most]) = of_kind.or_else(|| extremes(size, units)) else { return true };
+    let off = |percent: i64, of: Cell| of.value.times(Decimal::ten_thousandths(percent * 100));
+    let coating = if units == Units::Si { 25_000 } else { 1_000 };
+    outside >= off(98, least) && outside <= off(102, most) + Decimal::ten_thousandths(coating)
 }
 
 #[cfg(test)]

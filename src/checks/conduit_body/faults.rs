@@ -1,14 +1,16 @@
 //! What can be wrong with a request that decoded.
 
-use super::request::{ConduitBodyRequest, HubPlace};
+use super::request::{BodyRaceway, ConduitBodyRequest, HubPlace};
 use super::small::is_short_of_area;
 use crate::checks::outlet_fill::faults_of_contents;
 use crate::checks::pulls::{ConductorGroup, Marking};
+use crate::checks::raceway_fill::permitted;
 use crate::checks::{FaultCode, Faults};
 use crate::derivation::Pointer;
-use crate::quantity::{Decimal, Length};
+use crate::quantity::{Decimal, Length, Units};
 use crate::rulebook::Rulebook;
 use crate::tables::conductor_dimensions;
+use crate::tables::raceway_dimensions::{self, Dimension};
 use crate::trade::ConductorSize;
 use FaultCode::{Conflict, DuplicateId, MissingMember, OutOfBounds, UnknownReference};
 use std::collections::BTreeMap;
@@ -32,6 +34,12 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         if hubs.iter().take(index).any(|earlier| earlier.place == hub.place) {
             faults.add(Pointer::of(&"/hubs/#", index).member(&"/place"), DuplicateId, "fault-opening-twice");
         }
+        let at = Pointer::of(&"/hubs/#", index).member(&"/raceway/trade_size");
+        permitted::faults(hub.raceway.kind, hub.raceway.trade_size, at, faults);
+    }
+    if let Some(BodyRaceway { kind, trade_size }) = request.body.largest_raceway {
+        let at = Pointer::to(&"/body/largest_raceway/trade_size");
+        permitted::faults(kind, trade_size, at, faults);
     }
     let large_from = Rulebook::of(request.edition).pull.applies_from;
     for (index, pull) in pulls.iter().enumerate() {
@@ -78,7 +86,9 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         marked.faults(faults);
         of_held(request, marked, faults);
     }
+    of_dimensions(request, faults);
     of_distances(request, faults);
+    of_across(request, faults);
     of_corners(request, faults);
     of_listing(request, faults);
     of_spliced(request, large_from, faults);
@@ -91,6 +101,50 @@ pub(super) fn find(request: &ConduitBodyRequest, faults: &mut Faults) {
         for (_, at) in claims.into_iter().filter(|(claimed, _)| *claimed) {
             faults.contradiction(body.member(&"/unmarked"), at, "fault-unmarked-and-marked");
         }
+    }
+}
+
+/// What is stated of a body goes with its own dimensions and its own openings.
+fn of_dimensions(request: &ConduitBodyRequest, faults: &mut Faults) {
+    let body = &request.body;
+    let to = |at| Pointer::to(at);
+    if let (Some(area), Some(width), Some(depth)) = (body.cross_section, body.width, body.depth)
+        && area.value() > width.value().times(depth.value())
+    {
+        faults.contradiction(
+            to(&"/body/cross_section"),
+            to(&"/body/width"),
+            "fault-cross-section-over-sides",
+        );
+    }
+    // volumes of metric requests are in cubic centimetres: of three lengths in millimetres, a thousandth
+    let scale = if request.units == Units::Si { Decimal::ten_thousandths(10) } else { Decimal::whole(1) };
+    let volume = |length: Length, width: Length, depth: Length| {
+        length.value().times(scale).times(width.value()).times(depth.value())
+    };
+    if let (Some(marked), Some(length), Some(width), Some(depth)) =
+        (body.marked_volume, body.length, body.width, body.depth)
+        && marked.value() > volume(length, width, depth)
+    {
+        faults.contradiction(to(&"/body/marked_volume"), to(&"/body/length"), "fault-volume-over-sides");
+    }
+    for (index, hub) in request.hubs.iter().enumerate() {
+        let (kind, size) = (hub.raceway.kind, hub.raceway.trade_size);
+        let Some(wide) = raceway_dimensions::of(kind, size, Dimension::Diameter, request.units) else {
+            continue;
+        };
+        let said = sides_of(request, hub.place).into_iter().filter_map(|(side, at)| Some((side?, at)));
+        if let Some((side, at)) = said.min_by_key(|(side, _)| *side)
+            && side.value() < wide.value
+        {
+            let hub = Pointer::of(&"/hubs/#", index).member(&"/raceway");
+            faults.contradiction(at, hub, "fault-opening-larger-than-body");
+        }
+    }
+    let Some(largest) = body.largest_raceway else { return };
+    if let Some(index) = request.hubs.iter().position(|hub| hub.raceway.trade_size > largest.trade_size) {
+        let hub = Pointer::of(&"/hubs/#", index).member(&"/raceway");
+        faults.contradiction(to(&"/body/largest_raceway"), hub, "fault-largest-raceway-under-opening");
     }
 }
 
@@ -190,6 +244,24 @@ fn of_distances(request: &ConduitBodyRequest, faults: &mut Faults) {
     }
 }
 
+/// Openings on opposite ends or sides are no nearer to one another than these.
+fn of_across(request: &ConduitBodyRequest, faults: &mut Faults) {
+    use HubPlace::{End, OppositeEnd, OppositeSide, Side};
+    let body = &request.body;
+    let ends = (body.length, [End, OppositeEnd], Pointer::to(&"/body/length"));
+    let sides = (body.width, [Side, OppositeSide], Pointer::to(&"/body/width"));
+    for (index, pull) in request.pulls.iter().enumerate() {
+        let (Some(distance), [one, other]) = (pull.distance, &pull.between[..]) else { continue };
+        for (side, places, there) in [ends, sides] {
+            let is_across = places == [*one, *other] || places == [*other, *one];
+            if is_across && side.is_some_and(|side| distance < side) {
+                let at = Pointer::of(&"/pulls/#", index).member(&"/distance");
+                faults.contradiction(at, there, "fault-distance-within-body");
+            }
+        }
+    }
+}
+
 /// No two places in a body are further apart than its corners. Which of its dimensions is meant is not known: the longest is named.
 fn of_corners(request: &ConduitBodyRequest, faults: &mut Faults) {
     let body = &request.body;
@@ -222,5 +294,18 @@ fn of_place<'a>(
     }
     if earlier.any(|known| *known == place) {
         faults.add(at, DuplicateId, "fault-opening-twice-in-pull");
+    }
+}
+
+/// The two dimensions of the body that an opening stands in.
+fn sides_of(request: &ConduitBodyRequest, place: HubPlace) -> [(Option<Length>, Pointer); 2] {
+    let body = &request.body;
+    let length = (body.length, Pointer::to(&"/body/length"));
+    let width = (body.width, Pointer::to(&"/body/width"));
+    let depth = (body.depth, Pointer::to(&"/body/depth"));
+    match place {
+        HubPlace::End | HubPlace::OppositeEnd => [width, depth],
+        HubPlace::Side | HubPlace::OppositeSide => [length, depth],
+        HubPlace::Back => [length, width],
     }
 }

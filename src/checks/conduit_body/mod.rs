@@ -24,6 +24,7 @@ mod faults;
 mod large;
 mod outcome;
 mod request;
+mod room;
 mod small;
 mod splices;
 mod subjects;
@@ -58,6 +59,7 @@ impl Check for ConduitBodyCheck {
                 Part::OutletFill,
                 Part::OutletVolume,
                 Part::FreeConductor,
+                Part::Geometry,
             ],
             &[
                 tables::conductor_volume::TABLE,
@@ -81,6 +83,7 @@ impl Check for ConduitBodyCheck {
     fn judge(rulebook: &Rulebook, request: &ConduitBodyRequest) -> Judgement<ConduitBodyOutcome> {
         let mut proof = Derivation::new(rulebook, request.units);
         let (mut sizer, mut findings) = (Sizer::default(), Vec::new());
+        room::check(&mut proof, &mut sizer, request, &mut findings);
         let from = rulebook.pull.applies_from;
         let any_large = request.pulls.iter().any(|pull| pull.is_large(from));
         let any_small = request.pulls.iter().any(|pull| pull.has_small(from));

@@ -3,7 +3,6 @@
 use super::ConduitBodyCheck;
 use super::outcome::{HubFill, SmallInBody};
 use super::request::{BodyRaceway, ConduitBodyRequest, Hub, HubPlace};
-use crate::checks::pulls::ConductorGroup;
 use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
 use crate::checks::{Finding, FindingArg, Status, rulebook_of};
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
@@ -11,7 +10,7 @@ use crate::quantity::Measure;
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS};
 use crate::rulebook::reading::ListedBodyArea;
 use crate::tables::conductor_dimensions;
-use crate::trade::{Covering, Insulation};
+use crate::trade::{ConductorSize, Covering, Insulation};
 
 /// Checks the body and every opening.
 pub(super) fn check(
@@ -21,7 +20,7 @@ pub(super) fn check(
     findings: &mut Vec<Finding>,
 ) -> SmallInBody {
     let mut small = SmallInBody { required_cross_section: None, margin: None, hubs: Vec::new() };
-    if request.body.short_radius == Some(true) {
+    if is_exempt(request, proof.rulebook().pull.applies_from) {
         proof.does_not_apply(&AREA, "short-radius", Some(Pointer::to(&"/body/short_radius")));
         findings.push(
             Finding::new(&SHORT_RADIUS, Status::Advisory, "finding-short-radius-space")
@@ -34,6 +33,11 @@ pub(super) fn check(
         small.hubs.extend(fill(proof, sizer, request, index, findings).and_then(|(fill, _)| fill));
     }
     small
+}
+
+/// Whether a short-radius body is free from the cross-section: one that holds nothing larger than 6 AWG.
+fn is_exempt(request: &ConduitBodyRequest, large_from: ConductorSize) -> bool {
+    request.body.short_radius == Some(true) && !request.pulls.iter().any(|pull| pull.is_large(large_from))
 }
 
 fn cross_section(
@@ -77,7 +81,9 @@ fn cross_section(
     let given = proof.given(&AREA, given.value(), Measure::Area, supply);
     small.margin = Some(proof.difference(&AREA, given, required));
     let (enough, step) = proof.compare(&AREA, given, Relation::AtLeast, required);
-    let (status, message) = match (enough, request.body.short_radius) {
+    let from = proof.rulebook().pull.applies_from;
+    let any_large = request.pulls.iter().any(|pull| pull.is_large(from));
+    let (status, message) = match (enough, request.body.short_radius.or(any_large.then_some(false))) {
         (true, _) => (Status::Satisfied, "finding-cross-section-enough"),
         (false, None) => (Status::NotDetermined, "finding-cross-section-short"),
         (false, Some(_)) => (Status::Violated, "finding-cross-section-short"),
@@ -109,7 +115,7 @@ fn required_area(
 pub(super) fn is_short_of_area(request: &ConduitBodyRequest) -> bool {
     let book = rulebook_of::<ConduitBodyCheck>(request, request.edition);
     let from = book.pull.applies_from;
-    let shown = request.body.short_radius != Some(true)
+    let shown = !is_exempt(request, from)
         && book.readings.of::<ListedBodyArea>() == ListedBodyArea::Meets
         && request.pulls.iter().any(|pull| pull.has_small(from));
     let (Some(given), true) = (request.body.cross_section, shown) else { return false };
@@ -179,7 +185,7 @@ fn whatever_insulation(
     let unsaid = || {
         let here = request.pulls.iter().filter(|pull| pull.between.contains(&hub.place));
         let groups = here.flat_map(|pull| &pull.conductors);
-        groups.filter(|group| is_unsaid(group))
+        groups.filter(|group| group.is_unsaid())
     };
     let size = unsaid().next()?.size;
     if unsaid().any(|group| group.size != size || group.compact) {
@@ -224,7 +230,7 @@ pub(super) fn occupants(
         for (number, group) in pull.conductors.iter().enumerate() {
             let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
             let mut group = *group;
-            if is_unsaid(&group) {
+            if group.is_unsaid() {
                 let (insulation, covering) = unsaid?;
                 (group.insulation, group.covering) = (Some(insulation), covering);
             }
@@ -234,14 +240,6 @@ pub(super) fn occupants(
     Some(occupants)
 }
 
-/// Whether it is not said what covers conductors: their insulation, or whether it has an outer covering where it is made both ways.
-fn is_unsaid(group: &ConductorGroup) -> bool {
-    let without_covering = |insulation: Insulation| {
-        insulation.is_made_with_and_without_covering() && group.covering.is_none() && !group.compact
-    };
-    !group.bare && group.insulation.is_none_or(without_covering)
-}
-
 /// The places of what is not said of what covers the conductors of an opening.
 pub(super) fn without_insulation(
     request: &ConduitBodyRequest,
@@ -249,7 +247,7 @@ pub(super) fn without_insulation(
 ) -> impl Iterator<Item = Pointer> {
     let pulls = request.pulls.iter().enumerate().filter(move |(_, pull)| pull.between.contains(&place));
     pulls.flat_map(|(index, pull)| {
-        let unsaid = pull.conductors.iter().enumerate().filter(|(_, group)| is_unsaid(group));
+        let unsaid = pull.conductors.iter().enumerate().filter(|(_, group)| group.is_unsaid());
         unsaid.map(move |(number, group)| {
             let at = Pointer::of(&"/conductors/#", number).under(&"/pulls/#", index);
             at.member(if group.insulation.is_none() { &"/insulation" } else { &"/covering" })

@@ -3,10 +3,10 @@
 use super::request::{BodyPull, ConduitBodyRequest, HubPlace};
 use crate::checks::{InScope, Subject};
 use crate::rulebook::conduit_body::{AREA, CONDUCTORS, SHORT_RADIUS, SPLICES};
-use crate::rulebook::{Rulebook, pull};
+use crate::rulebook::{Rulebook, geometry, pull, raceway_fill};
 use crate::trade::ConductorSize;
 
-pub(super) static SUBJECTS: [Subject<ConduitBodyRequest>; 3] = [
+pub(super) static SUBJECTS: [Subject<ConduitBodyRequest>; 4] = [
     Subject {
         name: "small_conductors",
         is_described: has_small,
@@ -36,6 +36,17 @@ pub(super) static SUBJECTS: [Subject<ConduitBodyRequest>; 3] = [
                 |request| request.marked.is_some() || request.body.evaluated_for_full_fill == Some(true),
                 &pull::MARKED,
             ),
+        ],
+    },
+    Subject {
+        name: "room",
+        is_described: |_| true,
+        scope: &[
+            InScope::when(|_| false, &geometry::RACEWAYS),
+            InScope::when(|_| false, &raceway_fill::EMT_SIZE),
+            InScope::when(|_| false, &raceway_fill::IMC_SIZE),
+            InScope::when(|_| false, &raceway_fill::ENT_SIZE),
+            InScope::when(|_| false, &raceway_fill::LFNC_SIZE),
         ],
     },
 ];

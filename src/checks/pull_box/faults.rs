@@ -2,12 +2,17 @@
 
 use super::places;
 use super::request::{
-    Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, Pull, PullBoxRequest,
+    CableEntry, Entry, InsideBox, MOST_ENTRIES, MOST_ITEMS, MOST_JOINED, MOST_PULLS, Pull, PullBoxRequest,
 };
 use crate::checks::pulls::{Axis, ConductorGroup, EntryPosition, Marking, Wall};
+use crate::checks::raceway_fill::permitted;
+use crate::checks::raceway_fill::sizing::{Load, Occupant, Sizer};
 use crate::checks::{FaultCode, Faults};
-use crate::derivation::Pointer;
-use crate::quantity::{Decimal, Length, Units};
+use crate::derivation::{Derivation, Pointer};
+use crate::quantity::{Decimal, Length, Measure, Units};
+use crate::rulebook::Rulebook;
+use crate::rulebook::geometry::RACEWAYS;
+use crate::tables::raceway_outside_diameters;
 use FaultCode::{Conflict, MissingMember, OutOfBounds, UnknownReference};
 use std::collections::HashMap;
 
@@ -175,10 +180,21 @@ fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut 
     if let Some(raceway) = &entry.raceway {
         let outside_at = at.member(&"/raceway/outside_diameter");
         at_most_long(raceway.outside_diameter, outside_at, faults);
+        if let Some(kind) = raceway.kind {
+            let at = at.member(&"/raceway/trade_size");
+            permitted::faults(kind, raceway.trade_size, at, faults);
+        }
         let within = raceway.trade_size.figure(request.units);
         if raceway.outside_diameter.is_some_and(|outside| outside.value() < within) {
             let size = at.member(&"/raceway/trade_size");
             faults.contradiction(outside_at, size, "fault-outside-smaller-than-trade-size");
+        } else if raceway.outside_diameter.is_some_and(|outside| {
+            let (kind, size) = (raceway.kind, raceway.trade_size);
+            !raceway_outside_diameters::admits(kind, size, request.units, outside.value())
+        }) {
+            let there =
+                at.member(if raceway.kind.is_some() { &"/raceway/kind" } else { &"/raceway/trade_size" });
+            faults.contradiction(outside_at, there, "fault-outside-not-of-raceway");
         }
     }
     if let Some(cable) = &entry.cable {
@@ -186,6 +202,10 @@ fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut 
         faults.at_most(at.member(&"/cable/conductors"), cable.conductors.len(), MOST_ITEMS);
         if cable.conductors.is_empty() {
             faults.add(at.member(&"/cable/conductors"), MissingMember, "fault-empty-list");
+        }
+        if cable.outside_diameter.is_some_and(|outside| is_thinner_than_conductors(request, cable, outside)) {
+            let (outside, held) = (at.member(&"/cable/outside_diameter"), at.member(&"/cable/conductors"));
+            faults.contradiction(outside, held, "fault-cable-thinner-than-conductors");
         }
     }
     for (number, cable) in over.iter().enumerate() {
@@ -196,6 +216,18 @@ fn of_entry(request: &PullBoxRequest, entry: &Entry, index: usize, faults: &mut 
         }
     }
     of_position(request, entry, at, faults);
+}
+
+/// Whether the conductors of a cable, by the least that they can have, are together larger than the cable.
+fn is_thinner_than_conductors(request: &PullBoxRequest, cable: &CableEntry, outside: Length) -> bool {
+    let mut proof = Derivation::new(Rulebook::of(request.edition), request.units);
+    let at = Pointer::to(&"/entries");
+    let conductors = cable.conductors.iter().filter_map(|group| group.at_bound(&mut proof, at, false));
+    let occupants: Vec<Occupant> = conductors.collect();
+    let Some(load) = Load::of(&mut proof, &occupants) else { return false };
+    let outside = proof.given(&RACEWAYS, outside.value(), Measure::Length, at);
+    let circle = Sizer::default().circle(&mut proof, &RACEWAYS, outside);
+    load.total.value > circle.value
 }
 
 fn of_position(request: &PullBoxRequest, entry: &Entry, at: Pointer, faults: &mut Faults) {

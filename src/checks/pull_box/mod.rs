@@ -184,6 +184,7 @@ fn evaluate_section(
         layout: None,
     };
     if section.inside.is_some() {
+        findings.extend(raceways::not_permitted(proof, request, section));
         findings.extend(raceways::too_narrow(proof, request, section));
     }
     let smaller = if section.inside.is_some() { smaller(proof, request, findings) } else { Smaller::never() };

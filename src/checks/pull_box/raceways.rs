@@ -2,6 +2,7 @@
 
 use super::request::{Entry, PullBoxRequest, RacewayEntry};
 use super::section::Section;
+use crate::checks::raceway_fill::permitted;
 use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation};
 use crate::quantity::Measure;
@@ -9,6 +10,28 @@ use crate::rulebook::geometry::RACEWAYS;
 use crate::tables::raceway_dimensions::{self, Dimension};
 use crate::tables::{Cell, bare_conductor_dimensions};
 use crate::trade::RacewayKind;
+
+/// The raceways of trade sizes that the edition does not permit.
+pub(super) fn not_permitted(
+    proof: &mut Derivation,
+    request: &PullBoxRequest,
+    section: &Section<'_>,
+) -> Vec<Finding> {
+    let raceways = section.entries.iter().filter_map(|index| {
+        let raceway = request.entries.get(*index)?.raceway.as_ref()?;
+        Some((raceway.kind, raceway.trade_size, Pointer::of(&"/entries/#", *index).member(&"/raceway")))
+    });
+    let refused = raceways.filter_map(|(kind, size, at)| {
+        let size_at = at.member(&"/trade_size");
+        if let Some(kind) = kind {
+            return permitted::refuse(proof, kind, size, size_at);
+        }
+        let rule = permitted::depends_on_kind(proof, size)?;
+        let open = Finding::new(rule, Status::NotDetermined, "finding-trade-size-by-kind").at(size_at);
+        Some(open.with("size", size.name()).supply(at.member(&"/kind")))
+    });
+    refused.collect()
+}
 
 /// The raceways that are narrower than a cable, or than the bare metal of an insulated conductor, that is said to be in them.
 pub(super) fn too_narrow(

@@ -9,6 +9,7 @@ use crate::checks::{Finding, Status};
 use crate::derivation::{Derivation, Figure, Pointer, Relation, StepId};
 use crate::quantity::{Decimal, Measure};
 use crate::rulebook::geometry::ENTRIES;
+use std::collections::BTreeMap;
 
 /// An entry of a wall.
 struct Hole {
@@ -16,6 +17,7 @@ struct Hole {
     of: holes::Hole,
     at: Pointer,
     row: Option<u32>,
+    row_is_said: bool,
     is_placed: bool,
 }
 
@@ -45,7 +47,14 @@ pub(super) fn in_walls(
             .filter_map(|(entry, (end, hole))| {
                 let is_placed = end.as_ref().is_some_and(|end| end.centre.is_some());
                 let of = (*hole)?;
-                Some(Hole { diameter: of.least, of, at: entry.at, row: entry.row, is_placed })
+                Some(Hole {
+                    diameter: of.least,
+                    of,
+                    at: entry.at,
+                    row: entry.row,
+                    row_is_said: entry.row_is_said,
+                    is_placed,
+                })
             })
             .collect();
         if holes.is_empty() {
@@ -61,12 +70,13 @@ pub(super) fn in_walls(
             unsaid.for_each(|axis| missing.push(section.inside_at.member(axis.member())));
             continue;
         };
-        let mut room = of_wall_with(proof, [one, other], &holes);
+        let depth = sides.depth.filter(|_| wall != Wall::Back);
+        let mut room = of_wall_with(proof, ([one, other], depth), &holes);
         let open: Vec<Pointer> =
             holes.iter().filter(|hole| hole.of.is_open()).map(|hole| hole.of.decided_at).collect();
         if !open.is_empty() && !matches!(room, Room::Short(_)) {
             holes.iter_mut().for_each(|hole| hole.diameter = hole.of.most);
-            room = of_wall_with(proof, [one, other], &holes);
+            room = of_wall_with(proof, ([one, other], depth), &holes);
             if let Room::Short(step) = room {
                 let mut by_kind = finding(&holes, Status::NotDetermined, "finding-wall-room-by-kind", step);
                 by_kind.supply = open;
@@ -103,8 +113,12 @@ pub(super) fn in_walls(
     findings
 }
 
-/// A wall of two sides with its holes.
-fn of_wall_with(proof: &mut Derivation, [one, other]: [Figure; 2], holes: &[Hole]) -> Room {
+/// A wall of two sides with its holes; of a side wall with the one of them that its rows stand beside one another along.
+fn of_wall_with(
+    proof: &mut Derivation,
+    ([one, other], depth): ([Figure; 2], Option<Figure>),
+    holes: &[Hole],
+) -> Room {
     let (long, short) = if one.value >= other.value { (one, other) } else { (other, one) };
     let diameters: Vec<Figure> = holes.iter().map(|hole| hole.diameter).collect();
     let widest = proof.largest(&ENTRIES, &diameters).unwrap_or(long);
@@ -114,6 +128,15 @@ fn of_wall_with(proof: &mut Derivation, [one, other]: [Figure; 2], holes: &[Hole
     }
     if holes.len() < 2 {
         return Room::Enough(step);
+    }
+    if let Some(depth) = depth {
+        if let Some(step) = rows_without_depth(proof, holes, depth, |hole| hole.row_is_said) {
+            return Room::Short(step);
+        }
+        // one of which no row is said may be in the row of another
+        if let Some(step) = rows_without_depth(proof, holes, depth, |_| true) {
+            return Room::Open(step);
+        }
     }
     let line = proof.sum(&ENTRIES, &diameters);
     let (fits, in_line) = proof.compare(&ENTRIES, line, Relation::AtMost, long);
@@ -143,6 +166,29 @@ fn of_wall_with(proof: &mut Derivation, [one, other]: [Figure; 2], holes: &[Hole
     let face = proof.product_in(&ENTRIES, long, short, area);
     let (fits, step) = proof.compare(&ENTRIES, needed, Relation::AtMost, face);
     if fits { Room::Open(step) } else { Room::Short(step) }
+}
+
+/// The step that shows the rows that some holes of a side wall are in, each as deep as its widest hole, deeper together than the wall;
+/// `None` where they are not.
+fn rows_without_depth(
+    proof: &mut Derivation,
+    holes: &[Hole],
+    depth: Figure,
+    counts: impl Fn(&&Hole) -> bool,
+) -> Option<StepId> {
+    let mut widest: BTreeMap<Option<u32>, Figure> = BTreeMap::new();
+    for hole in holes.iter().filter(counts) {
+        let known = widest.entry(hole.row).or_insert(hole.diameter);
+        if hole.diameter.value > known.value {
+            *known = hole.diameter;
+        }
+    }
+    let rows: Vec<Figure> = widest.into_values().collect();
+    if rows.len() < 2 || rows.iter().map(|row| row.value).sum::<Decimal>() <= depth.value {
+        return None;
+    }
+    let together = proof.sum(&ENTRIES, &rows);
+    Some(proof.compare(&ENTRIES, together, Relation::AtMost, depth).1)
 }
 
 /// The step that shows all holes beside one another in rows, as declared or else filled one after another, the widest first;

@@ -5,7 +5,7 @@
 use super::request::{Entry, Pull, PullBoxRequest};
 use crate::checks::pulls::Wall;
 use crate::checks::{InScope, Subject};
-use crate::rulebook::{Rulebook, geometry, over_1000_volts, pull};
+use crate::rulebook::{Rulebook, geometry, over_1000_volts, pull, raceway_fill};
 
 pub(super) static SUBJECTS: [Subject<PullBoxRequest>; 3] = [
     Subject {
@@ -30,6 +30,10 @@ pub(super) static SUBJECTS: [Subject<PullBoxRequest>; 3] = [
             InScope::when(|request| has_blocks(request) && !request.over_1000_volts, &pull::BLOCK_SPACE),
             InScope::when(|request| has_blocks(request) && !request.over_1000_volts, &pull::LINE_SIDE),
             InScope::when(|_| false, &geometry::RACEWAYS),
+            InScope::when(|_| false, &raceway_fill::EMT_SIZE),
+            InScope::when(|_| false, &raceway_fill::IMC_SIZE),
+            InScope::when(|_| false, &raceway_fill::ENT_SIZE),
+            InScope::when(|_| false, &raceway_fill::LFNC_SIZE),
         ],
     },
     Subject {

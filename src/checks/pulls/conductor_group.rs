@@ -4,7 +4,7 @@ use crate::checks::raceway_fill::sizing::{Occupant, insulated};
 use crate::derivation::{Derivation, Pointer};
 use crate::quantity::Count;
 use crate::rulebook::raceway_fill::{BARE, CONDUCTORS, COUNTED};
-use crate::tables::{bare_conductor_dimensions, compact_conductor_dimensions};
+use crate::tables::{bare_conductor_dimensions, compact_conductor_dimensions, conductor_dimensions};
 use crate::trade::{ConductorSize, Covering, Insulation};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -33,6 +33,30 @@ impl ConductorGroup {
     /// How many it is.
     pub fn number(&self) -> u32 {
         self.count.map_or(1, Count::get)
+    }
+
+    /// Whether it is not said what covers it: its insulation, or whether it has an outer covering where it is made both ways.
+    pub fn is_unsaid(&self) -> bool {
+        let without_covering = |insulation: Insulation| {
+            insulation.is_made_with_and_without_covering() && self.covering.is_none() && !self.compact
+        };
+        !self.bare && self.insulation.is_none_or(without_covering)
+    }
+
+    /// Its count, and the least or the greatest cross-section that it can have: of the thinnest or the thickest insulation that its
+    /// size is made with, where its own is not said.
+    pub fn at_bound(&self, proof: &mut Derivation, at: Pointer, thickest: bool) -> Option<Occupant> {
+        let mut group = *self;
+        if self.is_unsaid() {
+            if self.compact && !thickest {
+                return None;
+            }
+            let [thin, thick] = conductor_dimensions::extremes(self.size)?.types;
+            group.insulation = Some(if thickest { thick } else { thin });
+            group.covering = Some(Covering::With);
+            group.compact = false;
+        }
+        group.occupant(proof, at, |_| Insulation::Xhhw)
     }
 
     /// Its count and cross-section; `None` where the tables have none for it. `default` is the insulation that is

@@ -1,6 +1,7 @@
 //! What can be wrong with a request that decoded.
 
 use super::RacewayFill;
+use super::permitted;
 use super::request::{
     BareConductor, BareConstruction, MOST_CONDUCTORS, MOST_ITEMS, RacewayCable, RacewayConductor,
     RacewayFillRequest, Wires,
@@ -8,10 +9,7 @@ use super::request::{
 use crate::checks::{FaultCode, Faults, rulebook_of};
 use crate::derivation::Pointer;
 use crate::quantity::{Decimal, Length, Units};
-use crate::rulebook::Rulebook;
-use crate::tables::{
-    bare_conductor_dimensions, compact_conductor_dimensions, conductor_dimensions, raceway_dimensions,
-};
+use crate::tables::{bare_conductor_dimensions, compact_conductor_dimensions, conductor_dimensions};
 use crate::trade::{ConductorSize, RacewayKind};
 use FaultCode::Conflict;
 
@@ -53,16 +51,10 @@ pub(super) fn find(request: &RacewayFillRequest, faults: &mut Faults) {
         faults.add(Pointer::ROOT, FaultCode::OutOfBounds, "fault-too-many-conductors").arguments =
             vec![("number", together.to_string()), ("most", MOST_CONDUCTORS.to_string())];
     }
-    if let Some((kind, size)) = raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?))) {
-        let known = || raceway_dimensions::sizes(kind).chain(raceway_dimensions::without_figures(kind));
-        // one that is larger than any is judged by the rule of the largest, where there is one
-        let has_largest = Rulebook::of(*edition).raceway_fill.largest(kind).is_some();
-        let is_judged = has_largest && known().all(|known| known < size);
-        if !is_judged && known().all(|known| known != size) {
-            let fault = faults.add(Pointer::to(&"/raceway/trade_size"), Conflict, "fault-trade-size-of-kind");
-            fault.arguments = vec![("kind", kind.name().to_owned()), ("size", size.name().to_owned())];
-            fault.accepted = raceway_dimensions::sizes(kind).map(|size| size.name().to_owned()).collect();
-        }
+    if let Some((kind, size)) = raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)))
+        && !permitted::is_over_largest(*edition, kind, size)
+    {
+        permitted::faults(kind, size, Pointer::to(&"/raceway/trade_size"), faults);
     }
     if let Some((length, Some(false))) = raceway.and_then(|raceway| Some((raceway.length?, raceway.nipple))) {
         let book = rulebook_of::<RacewayFill>(request, *edition);

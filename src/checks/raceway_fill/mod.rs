@@ -20,6 +20,7 @@ mod contents;
 mod faults;
 mod fill;
 mod outcome;
+pub(crate) mod permitted;
 mod request;
 mod side_by_side;
 pub mod sizing;
@@ -106,7 +107,10 @@ fn under(rulebook: &Rulebook, request: &RacewayFillRequest) -> Judgement<Raceway
     if load.alike.is_none() {
         proof.does_not_apply(&SAME_SIZE, "sizes-differ", None);
     }
-    permitted_size(&mut proof, request, &mut findings);
+    if let Some((kind, size)) = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)))
+    {
+        findings.extend(permitted::judge(&mut proof, kind, size, Pointer::to(&"/raceway/trade_size")));
+    }
     let nipple = is_nipple(&mut proof, request, &mut findings);
     let (limit, percent) = sizer.limit(&mut proof, load.number, nipple);
     let fill = fill::of(&mut proof, &mut sizer, request, &contents, (limit, percent), &mut findings);
@@ -174,43 +178,6 @@ fn is_nipple(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mu
     finding.step = step;
     findings.push(finding);
     true
-}
-
-/// Whether the edition permits a raceway of this trade size, of a kind whose sizes are limited. What is larger than an edition that was
-/// not read is known to permit is open.
-fn permitted_size(proof: &mut Derivation, request: &RacewayFillRequest, findings: &mut Vec<Finding>) {
-    let Some((kind, size)) = request.raceway.and_then(|raceway| Some((raceway.kind, raceway.trade_size?)))
-    else {
-        return;
-    };
-    let book = proof.rulebook().clone();
-    let Some((rule, largest)) = book.raceway_fill.largest(kind) else { return };
-    let at = Pointer::to(&"/raceway/trade_size");
-    let Some(cell) = tables::trade_sizes::of(size, proof.units()) else { return };
-    let given = proof.lookup(rule, cell, Some(at));
-    let is_read = book.raceway_fill.is_read(kind);
-    let mut largest = proof.stated(largest);
-    let (is_permitted, mut step) = proof.compare(rule, given, Relation::AtMost, largest);
-    let mut is_anywhere = true;
-    if !is_permitted && !is_read {
-        let anywhere = proof.stated(&book.raceway_fill.largest_ent_anywhere);
-        let (fits, of_any) = proof.compare(rule, given, Relation::AtMost, anywhere);
-        if !fits {
-            (largest, step, is_anywhere) = (anywhere, of_any, false);
-        }
-    }
-    let (status, message) = match (is_permitted, is_read) {
-        (true, _) => (Status::Satisfied, "finding-trade-size-permitted"),
-        (false, true) => (Status::Violated, "finding-trade-size-not-permitted"),
-        (false, false) if is_anywhere => (Status::NotDetermined, "finding-trade-size-not-read"),
-        (false, false) => (Status::Violated, "finding-trade-size-in-no-text"),
-    };
-    let mut finding = Finding::new(rule, status, message).with("most", largest).at(at);
-    // the print alone settles what was not read: nothing that the request could say does
-    if status != Status::NotDetermined {
-        finding = finding.step(step);
-    }
-    findings.push(finding.with("raceway", format!("{kind} {size}").as_str()));
 }
 
 /// A fill by figures that nothing confirms decides nothing, either way.

@@ -40,6 +40,7 @@ finding-fill-raised = { $total } are more than the { $allowed } that { $limit } 
 finding-fill-over = { $total } fill { $fill } of { $raceway }, more than the { $limit } ({ $allowed }) that are permitted for this number ({ $number }).
 finding-raceway-without-figures = The inside dimensions of { $raceway } were not available here and are not guessed. Take them from print.
 finding-trade-size-not-permitted = { $raceway } is not permitted by this edition: the largest trade size is { $most }.
+finding-trade-size-by-kind = A raceway of trade size { $size } is not permitted by this edition of every kind that comes in it. Say which kind it is.
 finding-trade-size-permitted = { $raceway } is permitted: the largest trade size is { $most }.
 finding-trade-size-in-no-text = { $raceway } is permitted by neither the text before this edition nor the one after it: the largest trade size of either is { $most }.
 finding-trade-size-not-read = Texts before and after this edition permit this kind up to trade size { $most } at the least. Whether this edition permits { $raceway } was not read: take it from print.

@@ -40,6 +40,7 @@ finding-fill-raised = { $total } son más que los { $allowed } a que llega { $li
 finding-fill-over = { $total } ocupan { $fill } de { $raceway }, más que { $limit } ({ $allowed }), lo que se permite para este número ({ $number }).
 finding-raceway-without-figures = Las dimensiones interiores de { $raceway } no estaban disponibles aquí y no se adivinan. Tómelas del texto impreso.
 finding-trade-size-not-permitted = Esta edición no permite { $raceway }: el tamaño comercial más grande es { $most }.
+finding-trade-size-by-kind = Esta edición no permite el tamaño comercial { $size } de todos los tipos de canalización que lo tienen. Indique de qué tipo es.
 finding-trade-size-permitted = { $raceway } está permitido: el tamaño comercial más grande es { $most }.
 finding-trade-size-in-no-text = { $raceway } no lo permite ni el texto anterior a esta edición ni el posterior: el mayor tamaño comercial de ambos es { $most }.
 finding-trade-size-not-read = Los textos anteriores y posteriores a esta edición permiten esta clase al menos hasta el tamaño comercial { $most }. No se leyó si esta edición permite { $raceway }: tómelo del texto impreso.

@@ -211,6 +211,31 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
         ),
         (
             "conduit_body_check",
+            "fault-cross-section-over-sides",
+            json!({"body": {"cross_section": 13, "width": 3, "depth": 4}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-volume-over-sides",
+            json!({"body": {"marked_volume": 145, "length": 12, "width": 3, "depth": 4}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-largest-raceway-under-opening",
+            json!({"body": {"largest_raceway": {"kind": "EMT", "trade_size": "1"}}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-distance-within-body",
+            json!({"body": {"length": 16}, "hubs": [{"place": "end", "raceway": {"kind": "EMT", "trade_size": "2"}}, {"place": "opposite_end", "raceway": {"kind": "EMT", "trade_size": "2"}}], "pulls": [{"between": ["end", "opposite_end"], "conductors": large, "distance": 1}]}),
+        ),
+        (
+            "conduit_body_check",
+            "fault-opening-larger-than-body",
+            json!({"body": {"width": 0.5}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
+        ),
+        (
+            "conduit_body_check",
             "fault-body-listed-and-not",
             json!({"body": {"listed": true}, "marked": {"listed": false, "size": "3/0 AWG", "count": 3}, "hubs": hubs, "pulls": [{"between": ["end", "side"], "conductors": large}]}),
         ),
@@ -228,6 +253,16 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
             "pull_box_size",
             "fault-outside-smaller-than-trade-size",
             json!({"entries": [{"id": "a", "wall": "left", "raceway": {"trade_size": "2", "outside_diameter": 1}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}], "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-outside-not-of-raceway",
+            json!({"entries": [{"id": "a", "wall": "left", "raceway": {"kind": "RMC", "trade_size": "2", "outside_diameter": 8}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}], "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
+        ),
+        (
+            "pull_box_size",
+            "fault-cable-thinner-than-conductors",
+            json!({"entries": [{"id": "a", "wall": "left", "cable": {"conductors": [{"size": "4/0 AWG", "insulation": "THHN", "count": 4}], "outside_diameter": 0.2}}, {"id": "b", "wall": "right", "raceway": {"trade_size": "2"}}], "pulls": [{"entries": ["a", "b"], "largest_conductor": "4/0 AWG"}]}),
         ),
         (
             "pull_box_size",
