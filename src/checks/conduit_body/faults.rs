@@ -135,7 +135,8 @@ fn of_dimensions(request: &ConduitBodyRequest, faults: &mut Faults) {
         };
         let said = sides_of(request, hub.place).into_iter().filter_map(|(side, at)| Some((side?, at)));
         if let Some((side, at)) = said.min_by_key(|(side, _)| *side)
-            && side.value() < wide.value
+            // where the opening narrows at the end of the raceway it is not narrower than the trade size
+            && side.value() < wide.value.min(size.figure(request.units))
         {
             let hub = Pointer::of(&"/hubs/#", index).member(&"/raceway");
             faults.contradiction(at, hub, "fault-opening-larger-than-body");
