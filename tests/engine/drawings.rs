@@ -258,7 +258,7 @@ fn conduit_bodies_at_their_extremes_are_drawn() {
         .collect();
     let spliced = ["14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG"]
         .map(|size| json!({"size": size, "role": "spliced", "count": 200}));
-    let crowd = json!({"body": {"length": 1200, "width": 20, "depth": 400.123456}, "units": "si",
+    let crowd = json!({"body": {"length": 1200, "width": 103, "depth": 400.123456}, "units": "si",
         "hubs": all.map(|place| hub(place, "4")), "pulls": pulls,
         "contents": {"conductors": spliced}, "reference": "Ω".repeat(60)});
     drawn::<ConduitBodyCheck>("crowd", crowd);
@@ -274,7 +274,7 @@ fn conduit_bodies_at_their_extremes_are_drawn() {
     let marked = drawn::<ConduitBodyCheck>("marked", marked);
     assert!(marked.contains(">Complies<") && marked.contains("2 in smaller, by its marking"));
     assert!(marked.contains("Closer, as its marking permits") && !marked.contains("class=\"short\""));
-    let long = json!({"body": {"length": 500, "width": 0.5}, "hubs": [hub("end", "4"), hub("opposite_end", "1/2")],
+    let long = json!({"body": {"length": 500, "width": 4}, "hubs": [hub("end", "4"), hub("opposite_end", "1/2")],
         "pulls": [pull(&["end", "opposite_end"], "14 AWG", 3), pull(&["opposite_end", "end"], "250 kcmil", 3)]});
     drawn::<ConduitBodyCheck>("long", long);
 }
