@@ -313,7 +313,7 @@ fn combined_again(
         return Some(*there);
     }
     let combined = proof.steps().get(step.index())?;
-    let operation = combined.operation.clone();
+    let operation = combined.operation;
     let of = proof.operands(combined).to_vec();
     match operation {
         Operation::Every | Operation::Any => {
