@@ -76,7 +76,7 @@ fn of_opening(request: &FreeConductorsRequest, opening: &BoxOpening, faults: &mu
     ];
     let Some((most, named)) = by_row.or(by_gangs) else { return };
     if let Some((_, at)) = sides.iter().find(|(side, _)| side.is_some_and(|side| side.value() > most)) {
-        faults.contradiction(*at, named, "fault-opening-wider-than-box");
+        faults.contradiction(*at, named, "fault-opening-wider-than-gangs");
     }
 }
 
