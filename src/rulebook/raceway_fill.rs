@@ -89,8 +89,9 @@ subject! {
         pub largest_imc: RuleFigure,
         /// The same for electrical nonmetallic tubing, as far as it was read.
         pub largest_ent: RuleFigure,
-        /// The largest trade size of ENT that any text permits: what is larger is forbidden in an edition between two of them too.
-        pub largest_ent_anywhere: RuleFigure,
+        /// In an edition that was not read, the largest trade size of ENT that a text on either side permits: what is larger is forbidden
+        /// between them too.
+        pub largest_ent_anywhere: Option<RuleFigure>,
         /// The same for liquidtight flexible nonmetallic conduit.
         pub largest_lfnc: RuleFigure,
         /// Whether it was read how large electrical nonmetallic tubing may be and how wide it is, which changed between two texts.
@@ -113,6 +114,12 @@ impl RacewayFill {
         match edition {
             Edition::E2017 => Self {
                 largest_ent: Self::E2020.largest_ent.with(20_000, 530_000),
+                largest_ent_anywhere: Some(RuleFigure::length(
+                    "raceway-fill.largest-ent-anywhere",
+                    &ENT_SIZE,
+                    25_000,
+                    630_000,
+                )),
                 ent_is_read: false,
                 ..Self::E2020
             },
@@ -147,12 +154,7 @@ impl RacewayFill {
         largest_emt: RuleFigure::length("raceway-fill.largest-emt", &EMT_SIZE, 40_000, 1_030_000),
         largest_imc: RuleFigure::length("raceway-fill.largest-imc", &IMC_SIZE, 40_000, 1_030_000),
         largest_ent: RuleFigure::length("raceway-fill.largest-ent", &ENT_SIZE, 25_000, 630_000),
-        largest_ent_anywhere: RuleFigure::length(
-            "raceway-fill.largest-ent-anywhere",
-            &ENT_SIZE,
-            25_000,
-            630_000,
-        ),
+        largest_ent_anywhere: None,
         largest_lfnc: RuleFigure::length("raceway-fill.largest-lfnc", &LFNC_SIZE, 40_000, 1_030_000),
         ent_is_read: true,
         jam_number: RuleFigure::number("raceway-fill.jam-number", &JAMMING, 30_000),

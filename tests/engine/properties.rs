@@ -214,6 +214,8 @@ proptest! {
     fn room_left_is_exact(request in request(), volume in 10_u32..1400) {
         let mut boxed = request;
         boxed["enclosure"] = json!({"marked_volume": f64::from(volume), "gangs": 20});
+        // a loop counts by its length alone where conductors emerge near the opening
+        boxed["opening"] = json!({"smallest_dimension": 4, "conductor_depth": 1});
         // room is counted in the system of the request
         boxed["interpretations"] = json!({
             "molded_clamps": "counted", "fan_canopy": "not_a_luminaire", "bonding_jumpers": "with_grounding",
@@ -278,6 +280,7 @@ fn the_largest_request_is_still_exact() {
     let many = |item: Value| Value::Array(vec![item; 200]);
     let request = json!({
         "units": "si",
+        "opening": {"smallest_dimension": 100, "conductor_depth": 50},
         "enclosure": {"marked_volume": 1_000_000, "sections": many(json!({"kind": "plaster_ring", "marked_volume": 40_000, "count": 1000}))},
         "contents": {
             "conductors": many(json!({"size": "6 AWG", "role": "loop", "loop_length": 100_000, "count": 1000})),

@@ -264,10 +264,10 @@ fn rows_say_what_was_found_in_the_end() {
 
 #[test]
 fn an_amended_figure_is_that_of_the_request_in_either_system() {
-    // seven 8 AWG take 344.4 cm³ of 344, and 21.00 in³ of 21.0
+    // one 14 AWG takes 32.8 cm³, and 2.00 in³
     let request = read::<OutletFill>(&json!({
         "units": "si",
-        "enclosure": {"standard": "square-4x1-1/2", "material": "metal", "barriers": [{"material": "metal"}]},
+        "enclosure": {"marked_volume": 344, "material": "metal", "gangs": 2, "barriers": [{"material": "metal"}]},
         "spaces": [
             {"id": "a", "gangs": 1, "contents": {"conductors": [{"size": "14 AWG", "role": "spliced"}]}},
             {"id": "b", "gangs": 1, "contents": {"nothing": true}},
@@ -277,7 +277,7 @@ fn an_amended_figure_is_that_of_the_request_in_either_system() {
     let book = rulebook_of::<OutletFill>(&request, Edition::E2023);
     let amended = Amended { figure: "outlet-volume.barrier.metal", value: Decimal::whole(300) };
     let evaluation = evaluate_under::<OutletFill>(&book.with_amendments(&[amended]), &request);
-    // 344 - 300 leaves 22 for each space, 32.8 are asked; in inches 21.0 - 18.307 leaves 1.35, and 2.00 are asked
+    // 344 - 300 leaves 22 for each space, 32.8 are asked; in inches 20.99 - 18.307 leaves 1.34, and 2.00 are asked
     assert_eq!(evaluation.verdict, Some(Verdict::Violates));
     assert_eq!(evaluation.proof.replay(), Ok(()));
     let other = book.with_amendments(&[amended]).for_other_units(Units::Si);

@@ -40,8 +40,10 @@ pub(crate) fn judge(
     let mut largest = proof.stated(largest);
     let (is_permitted, mut step) = proof.compare(rule, given, Relation::AtMost, largest);
     let mut is_anywhere = true;
-    if !is_permitted && !is_read {
-        let anywhere = proof.stated(&book.raceway_fill.largest_ent_anywhere);
+    if let Some(anywhere) =
+        book.raceway_fill.largest_ent_anywhere.as_ref().filter(|_| !is_permitted && !is_read)
+    {
+        let anywhere = proof.stated(anywhere);
         let (fits, of_any) = proof.compare(rule, given, Relation::AtMost, anywhere);
         if !fits {
             (largest, step, is_anywhere) = (anywhere, of_any, false);

@@ -121,6 +121,7 @@ label-room_left = Espacio restante
 label-row = Fila
 label-rule = Regla
 label-ruled_out_by = Descartado por
+label-rules = Reglas
 label-ruleset = Reglas
 label-same_size = De un mismo tamaño
 label-section_that_would_cure = Sección que lo remediaría

@@ -381,7 +381,7 @@ fn contradictory() -> Vec<(&'static str, &'static str, Value)> {
         ),
         (
             "free_conductors",
-            "fault-opening-wider-than-box",
+            "fault-opening-wider-than-gangs",
             json!({"opening": {"gangs": 1, "width": 9}, "conductors": [{"role": "spliced", "free_length": 8}]}),
         ),
     ]
