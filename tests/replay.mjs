@@ -118,7 +118,10 @@ function recomputed(service, request, answer, step, of) {
     must(value !== undefined, `the request has nothing at ${step.at}`);
     return typeof value === "bigint" ? { equals: value } : { equals: BILLION, unit: "1" };
   }
-  if (op === "fact") return { holds: standing(request, step.at) };
+  if (op === "fact") {
+    const there = standing(request, step.at);
+    return { holds: typeof there === "string" ? true : there };
+  }
   if (op === "word") {
     must(standing(request, step.at) === step.says, `the request says ${shown(standing(request, step.at))}`);
     return {};

@@ -216,7 +216,8 @@ def replay(service, request, answer):
         elif operation == "chosen":
             expected = step["equals"]
         elif operation == "fact":
-            if resolve(request, step["at"]) is not step["holds"]:
+            there = resolve(request, step["at"])
+            if (True if isinstance(there, str) else there) is not step["holds"]:
                 raise Wrong(f"{name}: the request says otherwise at {step['at']}")
             expected = None
         elif operation == "word":

@@ -23,7 +23,7 @@ use utoipa::ToSchema;
 ///   that brings in one thing, as the size of the one grounding conductor of a cable does, it is that one thing: 1, in unit `1`.
 ///   Sizes that are names, of conductors, raceways and standard boxes, are never numbers of a step: they lead to the row of a
 ///   table.
-/// - `fact`: the yes or no that stands there.
+/// - `fact`: the yes or no that stands there. Where a word stands there that a rule does not allow, a yes: it is so.
 /// - `word`: the word of a closed set that stands there; `says` repeats it.
 /// - `whatever`: nothing, since the request does not say what would stand there. It was tried with each of `values`: `of` has a step
 ///   for each, in order, and all of them hold or all do not, and so does this step.

@@ -49,6 +49,12 @@ export function leadsTo(service, step, request) {
     // a cable counts as the raceway that its conductors would need, which the steps before compare
     return step.at.endsWith("/cable") || row === tradeSize(service.table(table), value);
   }
+  if (table === "raceway-outside-diameters") {
+    // a kind that is not said, or that the table does not have in that size, is tried: the row is then any of that trade size
+    const raceway = standing(request, step.at.slice(0, step.at.lastIndexOf("/")));
+    const size = tradeSize(service.table("trade-sizes"), raceway.trade_size);
+    return words[1] === size && (!service.table(table).rows.has(`${raceway.kind} ${size}`) || raceway.kind === words[0]);
+  }
   if (table === "enclosure-types") {
     if (step.at === "/moisture") return row === WET[request.location][value];
     return step.at === "/location" ? row.startsWith(`${value}_`) : row === `${request.location}_${value}`;

@@ -19,16 +19,16 @@ pub(super) fn not_permitted(
 ) -> Vec<Finding> {
     let raceways = section.entries.iter().filter_map(|index| {
         let raceway = request.entries.get(*index)?.raceway.as_ref()?;
-        Some((raceway.kind, raceway.trade_size, Pointer::of(&"/entries/#", *index).member(&"/raceway")))
+        Some((raceway.kind, raceway.trade_size, Pointer::of(&"/entries/#", *index)))
     });
     let refused = raceways.filter_map(|(kind, size, at)| {
-        let size_at = at.member(&"/trade_size");
+        let size_at = at.member(&"/raceway/trade_size");
         if let Some(kind) = kind {
             return permitted::refuse(proof, kind, size, size_at);
         }
         let rule = permitted::depends_on_kind(proof, size)?;
         let open = Finding::new(rule, Status::NotDetermined, "finding-trade-size-by-kind").at(size_at);
-        Some(open.with("size", size.name()).supply(at.member(&"/kind")))
+        Some(open.with("size", size.name()).supply(at.member(&"/raceway/kind")))
     });
     refused.collect()
 }
